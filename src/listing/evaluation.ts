@@ -1,0 +1,120 @@
+/** The answer to one ad: what `evaluate` gives, with numbers as ranges and sentences as messages. */
+import type { Distance } from '../units/length.ts';
+import type { Currency, Money } from '../units/money.ts';
+import type { Range } from '../units/range.ts';
+import type { Message } from '../words/message.ts';
+import type { Span } from './page-listing.ts';
+import type { Correction, Reading } from './reading.ts';
+
+export type FlagWeight = 'deal-breaker' | 'caution' | 'note';
+
+export interface Flag {
+  /** Stable name of the flag in kebab-case, e.g. "bore-oversized". */
+  readonly id: string;
+  readonly weight: FlagWeight;
+  /** Id of the item it concerns; null for the ad as a whole. */
+  readonly item: string | null;
+  /** What it means in use and what to do. */
+  readonly says: Message;
+  /** What was read or measured. */
+  readonly found: Message | null;
+  /** The limit it was held against. */
+  readonly limit: Message | null;
+  /** Where the limit comes from: a published rule, "common practice, no source". */
+  readonly source: Message;
+  readonly evidence: readonly Span[];
+}
+
+/** Money as a range, in minor units. */
+export interface MoneyRange extends Range {
+  readonly currency: Currency;
+}
+
+/** A baseline or cost: for a lot as a whole ("lot") or for one usable pound or kilogram. */
+export interface Rate extends MoneyRange {
+  readonly per: 'lot' | 'lb' | 'kg';
+}
+
+/** Why some of the plate weight on offer can't be used, or is beyond the need. */
+export interface Loss {
+  readonly item: string;
+  readonly reason: 'wrong-bore' | 'odd' | 'cracked' | 'cement' | 'sloppy' | 'unknown-count' | 'unknown-weight';
+  readonly pounds: number;
+}
+
+/** One item's share of the all-in cost of the ad. Shares sum to the all-in to the minor unit. */
+export interface Share {
+  readonly item: string;
+  readonly allIn: Money;
+  /** What it is worth at the going rate. */
+  readonly worth: MoneyRange;
+}
+
+/** One line of the calculation, for "How was this worked out?". */
+export interface Step {
+  readonly id: string;
+  readonly label: Message;
+  readonly result: Range;
+  readonly unit: 'money' | 'money-per-lb' | 'lb' | 'mi' | 'fraction';
+  readonly basis: 'stated' | 'implied' | 'assumed' | 'measured' | 'worked-out';
+  readonly source: Message | null;
+}
+
+export interface Worth {
+  readonly currency: Currency;
+  /** Usable plate weight in pounds. */
+  readonly usable: Range;
+  readonly offered: Range;
+  readonly losses: readonly Loss[];
+  /** Price plus trip plus tax; null when there is no price. */
+  readonly allIn: MoneyRange | null;
+  /** Cost of a usable pound, from the plates' share of the all-in; null when there is no price or no usable weight. */
+  readonly perUsablePound: Rate | null;
+  /** What the same goods cost new, delivered, per usable pound for plates, as a lot otherwise. */
+  readonly newDelivered: Rate | null;
+  readonly goingRate: Rate | null;
+  /** Value of all usable goods at the going rate. */
+  readonly goingWorth: MoneyRange | null;
+  readonly newWorth: MoneyRange | null;
+  /** The most to pay the seller. Null when nothing here can be valued. */
+  readonly walkAway: Money | null;
+  readonly openingOffer: Money | null;
+  readonly split: readonly Share[];
+  readonly steps: readonly Step[];
+}
+
+export interface Trip {
+  readonly distance: Distance;
+  readonly basis: 'stated' | 'typed';
+  /** There and back: driving and time. */
+  readonly cost: MoneyRange;
+  /** One-way distance at which the saving is gone; null when there is no saving to spend. */
+  readonly breakEven: Distance | null;
+}
+
+export interface Question {
+  readonly id: string;
+  readonly about: string;
+  readonly says: Message;
+  /** How much knowing the answer before the drive is worth. */
+  readonly value: Money;
+}
+
+export type CallKind = 'go' | 'haggle' | 'ask' | 'leave';
+
+export interface Call {
+  readonly kind: CallKind;
+  /** The call in words with its number: "Worth the drive up to 42 miles". */
+  readonly says: Message;
+  readonly because: readonly Message[];
+}
+
+export interface Evaluation {
+  readonly reading: Reading;
+  readonly corrections: readonly Correction[];
+  readonly flags: readonly Flag[];
+  readonly worth: Worth;
+  readonly trip: Trip | null;
+  readonly questions: readonly Question[];
+  readonly call: Call;
+}

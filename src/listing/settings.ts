@@ -1,0 +1,72 @@
+/** The buyer's settings: one object of defaults that is also the type. Parsed at the boundary (storage, --settings FILE). */
+import * as z from 'zod/mini';
+import { correctionSchema } from './correction.ts';
+
+const positive = z.number().check(z.positive());
+const atLeastZero = z.number().check(z.nonnegative());
+const cell = z.object({ low: atLeastZero, likely: atLeastZero, high: atLeastZero, source: z.string(), date: z.string() });
+
+/** Categories of the rates table. Weight categories are priced per pound, the others per piece. */
+export const RATE_CATEGORIES = [
+  'iron',
+  'machined',
+  'calibrated',
+  'rubber-coated',
+  'bumper',
+  'micro',
+  'one-inch-plate',
+  'dumbbell',
+  'kettlebell',
+  'bar',
+  'curl-bar',
+  'hex-bar',
+  'one-inch-bar',
+  'rack',
+  'stands',
+  'bench',
+  'collars',
+  'storage',
+] as const;
+export type RateCategory = (typeof RATE_CATEGORIES)[number];
+
+export const rateSchema = z.object({ used: cell, new: cell, shipping: cell });
+export type CategoryRate = z.infer<typeof rateSchema>;
+export type RateCell = z.infer<typeof cell>;
+
+export const settingsSchema = z.object({
+  /** Unit in which the buyer thinks and in which weights are shown. */
+  unit: z.enum(['lb', 'kg']),
+  currency: z.string().check(z.regex(/^[A-Z]{3}$/)),
+  /** Diameter of the buyer's sleeve in mm: 50 for an Olympic bar, 25 for a one-inch bar. */
+  sleeveMm: z.number().check(z.gte(20), z.lte(60)),
+  /** One-way distance to the seller, when typed. */
+  distance: z.nullable(z.object({ value: atLeastZero, unit: z.enum(['mi', 'km']) })),
+  /** Cost of a driven mile in major units of `currency`. */
+  perMile: atLeastZero,
+  /** What an hour is worth to the buyer, in major units. */
+  hourWorth: atLeastZero,
+  /** Average speed in miles per hour. */
+  speedMph: positive,
+  /** Sales tax on new goods, as a fraction. */
+  salesTax: z.number().check(z.gte(0), z.lte(1)),
+  /** Least saving against new delivered that makes a used purchase worth the trouble, as a fraction of new delivered. */
+  margin: z.number().check(z.gte(0), z.lte(0.9)),
+  /** Edited cells of the rates table, by category; the others keep their defaults. */
+  rates: z.partialRecord(z.enum(RATE_CATEGORIES), z.partial(rateSchema)),
+  corrections: z.array(correctionSchema),
+});
+export type Settings = z.infer<typeof settingsSchema>;
+
+export const DEFAULT_SETTINGS: Settings = {
+  unit: 'lb',
+  currency: 'USD',
+  sleeveMm: 50,
+  distance: null,
+  perMile: 0.21,
+  hourWorth: 10,
+  speedMph: 35,
+  salesTax: 0.07,
+  margin: 0.15,
+  rates: {},
+  corrections: [],
+};
