@@ -1,0 +1,9 @@
+/** Drives the real extension in a real browser on a virtual screen, with real keys. Used by the browser tests and by `npm start`. */
+
+export { type Display, onDisplay, startDisplay } from './display.ts';
+export { type BrowserName, buildOf, findBrowser } from './find.ts';
+export { pressKeys, pressShortcut } from './keys.ts';
+export { type Launched, launchChromium, launchFirefox } from './launch.ts';
+export { type Outsider, startOutsideWatch } from './outside-watch.ts';
+export { pasteInto, selectText } from './page.ts';
+export { extensionId, openPanelInTab, panelOf, waitForState } from './panel.ts';

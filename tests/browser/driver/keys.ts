@@ -1,0 +1,29 @@
+import { execFile } from 'node:child_process';
+import { setTimeout as wait } from 'node:timers/promises';
+import { promisify } from 'node:util';
+import type { Page } from 'puppeteer-core';
+import type { Launched } from './launch.ts';
+
+const run = promisify(execFile);
+
+/** Gives the browser's last visible window the keyboard. Firefox has helper windows of the same class, hence the last. */
+async function focusWindow({ name, display }: Launched): Promise<void> {
+  const { stdout } = await run('xdotool', ['search', '--onlyvisible', '--class', name], { env: display.env });
+  const window = stdout.trim().split('\n').at(-1);
+  if (window === undefined || window === '') throw new Error(`no visible window of ${name} on display ${display.name}`);
+  await run('xdotool', ['windowactivate', '--sync', window], { env: display.env });
+}
+
+/**
+ * Presses real keys ("alt+shift+u", "Escape") in the browser's window with `page` in front. Keys sent over the debugging protocol
+ * reach the page but never the browser's own shortcuts.
+ */
+export async function pressKeys(launched: Launched, page: Page, keys: string): Promise<void> {
+  await page.bringToFront();
+  await focusWindow(launched);
+  await wait(150);
+  await run('xdotool', ['key', '--clearmodifiers', keys], { env: launched.display.env });
+}
+
+/** The shortcut that asks Ironsift to take an ad. */
+export const pressShortcut = (launched: Launched, page: Page): Promise<void> => pressKeys(launched, page, 'alt+shift+u');

@@ -1,0 +1,91 @@
+import puppeteer, { type Browser } from 'puppeteer-core';
+import type { Display } from './display.ts';
+import { buildOf, findBrowser } from './find.ts';
+
+export interface LaunchOptions {
+  readonly display: Display;
+  /** Folder of the unpacked extension; the build of this checkout when left out. */
+  readonly extension?: string;
+  /** Window size in CSS pixels. */
+  readonly width?: number;
+  readonly height?: number;
+  /** Colour scheme that the browser reports to pages. */
+  readonly scheme?: 'light' | 'dark';
+  /** BCP 47 tag for the browser's own language. */
+  readonly language?: string;
+  /** Proxy for everything that is not loopback, "http://127.0.0.1:PORT"; see startOutsideWatch. */
+  readonly proxy?: string;
+}
+
+export interface Launched {
+  readonly browser: Browser;
+  readonly name: 'chromium' | 'firefox';
+  readonly display: Display;
+}
+
+const QUIET = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--disable-dev-shm-usage',
+];
+
+const missing = (name: string): Error => new Error(`no ${name} was found on this machine`);
+
+/** Chromium with the extension, in a window on the display. */
+export async function launchChromium(options: LaunchOptions): Promise<Launched> {
+  const { display, width = 1300, height = 900, language = 'en-US' } = options;
+  const executablePath = findBrowser('chromium');
+  if (executablePath === null) throw missing('Chromium');
+  const browser = await puppeteer.launch({
+    executablePath,
+    headless: false,
+    pipe: true,
+    enableExtensions: [options.extension ?? buildOf('chrome')],
+    env: { ...display.env, LANGUAGE: language.replace('-', '_') },
+    defaultViewport: null,
+    args: [
+      ...QUIET,
+      `--window-size=${width},${height}`,
+      '--window-position=0,0',
+      `--lang=${language}`,
+      ...(options.scheme === 'dark' ? ['--force-dark-mode'] : []),
+      ...(options.proxy === undefined ? [] : [`--proxy-server=${options.proxy}`]),
+    ],
+  });
+  return { browser, name: 'chromium', display };
+}
+
+/** Firefox with the extension (its Firefox build), in a window on the display. BiDi does not reach its sidebar. */
+export async function launchFirefox(options: LaunchOptions): Promise<Launched> {
+  const { display, width = 1300, height = 900, language = 'en-US' } = options;
+  const executablePath = findBrowser('firefox');
+  if (executablePath === null) throw missing('Firefox');
+  const proxy = options.proxy === undefined ? null : new URL(options.proxy);
+  const browser = await puppeteer.launch({
+    browser: 'firefox',
+    executablePath,
+    headless: false,
+    enableExtensions: true,
+    env: display.env,
+    defaultViewport: null,
+    args: [`--width=${width}`, `--height=${height}`],
+    extraPrefsFirefox: {
+      'intl.locale.requested': language,
+      'ui.systemUsesDarkTheme': options.scheme === 'dark' ? 1 : 0,
+      ...(proxy && {
+        'network.proxy.type': 1,
+        'network.proxy.http': proxy.hostname,
+        'network.proxy.http_port': Number(proxy.port),
+        'network.proxy.ssl': proxy.hostname,
+        'network.proxy.ssl_port': Number(proxy.port),
+      }),
+    },
+  });
+  await browser.installExtension(options.extension ?? buildOf('firefox'));
+  return { browser, name: 'firefox', display };
+}
