@@ -32,6 +32,11 @@ const QUIET = [
   '--disable-component-update',
   '--disable-sync',
   '--disable-dev-shm-usage',
+  // The browser's own errands (clock, account, updates): with these gone, whatever asks to leave the machine is ours.
+  '--disable-features=NetworkTimeServiceQuerying',
+  '--gaia-url=http://127.0.0.1:9/',
+  '--apps-gallery-update-url=http://127.0.0.1:9/',
+  '--component-updater=url-source=http://127.0.0.1:9/',
 ];
 
 const missing = (name: string): Error => new Error(`no ${name} was found on this machine`);
