@@ -1,0 +1,30 @@
+/**
+ * The one place that reaches for the browser's extension API. Firefox and newer Chromium call it `browser`, older Chromium
+ * `chrome`; with Manifest V3 both answer with promises, so only the name differs.
+ */
+import type { Browser } from 'webextension-polyfill';
+
+/** Chromium's side panel, which the shared type package does not describe. */
+export interface SidePanel {
+  open(where: { tabId: number } | { windowId: number }): Promise<void>;
+}
+
+export type ExtensionApi = Browser & { readonly sidePanel?: SidePanel };
+
+const names = globalThis as { browser?: ExtensionApi; chrome?: ExtensionApi };
+
+/** Throws when read outside an extension, where neither name exists. */
+export const api = (): ExtensionApi => {
+  const found = names.browser?.runtime ? names.browser : names.chrome;
+  if (!found) throw new Error('not in an extension');
+  return found;
+};
+
+/** False in a content script left over from before the extension was updated or removed. */
+export const isConnected = (): boolean => {
+  try {
+    return typeof api().runtime?.id === 'string';
+  } catch {
+    return false;
+  }
+};

@@ -1,0 +1,8 @@
+/** What the panel and the workshop use of the browser. The capture script imports single files, to stay small. */
+export type { CaptureState, Ready } from './capture-state.ts';
+export type { Answer, FailCode } from './messages.ts';
+export { openPanel } from './open-panel.ts';
+export { clearHighlight, highlight, startPick } from './page.ts';
+export { type LoadedSettings, loadSettings, readSettings, saveSettings } from './settings.ts';
+export { activeTabId, type CaptureListener, capturePaste, watchCapture } from './watch-capture.ts';
+export { getMessage, locale, strings } from './words.ts';

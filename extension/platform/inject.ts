@@ -1,0 +1,33 @@
+/** Puts the capture script into the page of a tab. Allowed only after the buyer asked (activeTab), until the tab navigates. */
+import { api } from './browser.ts';
+
+export type Refusal = 'browser-page' | 'store' | 'pdf' | 'no-access' | 'no-tab';
+
+const STORES = [
+  // Pages on which the browsers themselves forbid extensions to run, so that no page can be made to praise or block one.
+  /^https:\/\/chromewebstore\.google\.com\//,
+  /^https:\/\/chrome\.google\.com\/webstore/,
+  /^https:\/\/microsoftedge\.microsoft\.com\/addons/,
+  /^https:\/\/addons\.mozilla\.org\//,
+];
+
+/** Why the browser refuses, as far as the address tells; it is only used to word the message. */
+export function refusalOf(address: string | undefined): Refusal {
+  if (address === undefined || address === '') return 'no-access';
+  if (STORES.some((store) => store.test(address))) return 'store';
+  if (/\.pdf(?:[?#]|$)/i.test(address)) return 'pdf';
+  return /^(?:https?|file):/.test(address) ? 'no-access' : 'browser-page';
+}
+
+/** Null when the script is in the page. Injecting again is harmless: the newer script replaces the older. */
+export async function inject(tabId: number): Promise<Refusal | null> {
+  try {
+    await api().scripting.executeScript({ target: { tabId }, files: ['capture.js'] });
+    return null;
+  } catch {
+    const tab = await api()
+      .tabs.get(tabId)
+      .catch(() => null);
+    return tab ? refusalOf(tab.url) : 'no-tab';
+  }
+}

@@ -1,0 +1,95 @@
+/** Every message between the page, the background and the panel: its input, its answer, and what can go wrong. */
+import type { Runtime } from 'webextension-polyfill';
+import type { PageListing, Span } from '../../src/listing/page-listing.ts';
+import { api } from './browser.ts';
+
+/** How the page is read: the selection when there is one, else by picking; or picking in any case. */
+export type TakeMode = 'selection-or-pick' | 'selection' | 'pick';
+
+export interface MessageMap {
+  /** Page to background: an ad was read. `cut` says that its text was longer than the limit. */
+  captured: { input: { listing: PageListing; cut: boolean }; output: null };
+  /** Page to background: the buyer is choosing a block. */
+  picking: { input: object; output: null };
+  /** Page to background: the buyer left without choosing. */
+  'pick-left': { input: object; output: null };
+  /** Page to background: the block could not be read. */
+  'capture-failed': { input: { reason: 'empty' | 'unexpected' }; output: null };
+  /** To the page: read it. Answers which way was taken. */
+  take: { input: { mode: TakeMode }; output: 'selection' | 'pick' | 'nothing' };
+  /** To the page: mark these spans of `listing.text`. Answers how many could be marked. */
+  highlight: { input: { spans: readonly Span[] }; output: number };
+  'clear-highlight': { input: object; output: null };
+}
+
+export type MessageType = keyof MessageMap;
+export type Input<T extends MessageType> = MessageMap[T]['input'];
+export type Output<T extends MessageType> = MessageMap[T]['output'];
+
+/**
+ * `no-page`: nobody listens there (the tab has navigated, which ends the extension's access, or scripts may not run).
+ * `no-tab`: no such tab. `gone`: the words are no longer on the page. `bad-input`: it did not pass its check.
+ * `full`: no room to store it. `unexpected`: a defect.
+ */
+export type FailCode = 'no-page' | 'no-tab' | 'gone' | 'bad-input' | 'full' | 'unexpected';
+export type Answer<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly code: FailCode };
+
+/** Thrown by a handler to answer with a code other than `unexpected`. */
+export class Failure extends Error {
+  constructor(readonly code: FailCode) {
+    super(code);
+  }
+}
+
+export type Sender = Runtime.MessageSender;
+export type Handlers = { readonly [T in MessageType]?: (input: Input<T>, sender: Sender) => Output<T> | Promise<Output<T>> };
+
+const typeOf = (message: unknown): string | null =>
+  typeof message === 'object' && message !== null && 'type' in message && typeof message.type === 'string' ? message.type : null;
+
+/** Runs a handler; whatever it throws becomes an answer, so that no caller is left waiting. */
+export async function settle<T>(work: () => T | Promise<T>): Promise<Answer<T>> {
+  try {
+    return { ok: true, value: await work() };
+  } catch (error) {
+    if (error instanceof Failure) return { ok: false, code: error.code };
+    console.error('Ironsift:', error);
+    return { ok: false, code: 'unexpected' };
+  }
+}
+
+/** Answers messages from our own extension; others' and unknown ones are left to other listeners. Gives a function that stops it. */
+export function answerMessages(handlers: Handlers): () => void {
+  const own = api().runtime.id;
+  const byType: Readonly<Record<string, ((input: never, sender: Sender) => unknown) | undefined>> = handlers;
+  const listener = (message: unknown, sender: Sender, respond: (answer: unknown) => void): true | undefined => {
+    const type = typeOf(message);
+    const handler = type !== null && Object.hasOwn(byType, type) ? byType[type] : undefined;
+    if (!handler || sender.id !== own) return undefined;
+    void settle(() => handler(message as never, sender)).then(respond);
+    return true;
+  };
+  const event = api().runtime.onMessage;
+  event.addListener(listener as Parameters<typeof event.addListener>[0]);
+  return () => event.removeListener(listener as Parameters<typeof event.addListener>[0]);
+}
+
+const asAnswer = <T>(answer: unknown): Answer<T> =>
+  typeof answer === 'object' && answer !== null && 'ok' in answer ? (answer as Answer<T>) : { ok: false, code: 'no-page' };
+
+export async function sendToBackground<T extends MessageType>(type: T, input: Input<T>): Promise<Answer<Output<T>>> {
+  try {
+    return asAnswer(await api().runtime.sendMessage({ ...input, type }));
+  } catch {
+    return { ok: false, code: 'no-page' };
+  }
+}
+
+/** Sends to the page in a tab (its top frame). */
+export async function sendToTab<T extends MessageType>(tabId: number, type: T, input: Input<T>): Promise<Answer<Output<T>>> {
+  try {
+    return asAnswer(await api().tabs.sendMessage(tabId, { ...input, type }, { frameId: 0 }));
+  } catch {
+    return { ok: false, code: 'no-page' };
+  }
+}
