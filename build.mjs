@@ -1,0 +1,228 @@
+/**
+ * Makes the extension: `node build.mjs` builds dist/chrome, dist/firefox and a zip of each, checks them, and fails with a reason.
+ * `node build.mjs --watch` builds again on every change, readable and without zips.
+ */
+import { existsSync, readdirSync, readFileSync, realpathSync, watch } from 'node:fs';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { dirname, join, relative, resolve, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import esbuild from 'esbuild';
+import { zipSync } from 'fflate';
+import {
+  bannedCalls,
+  bytes,
+  gzipped,
+  impurities,
+  missingMessages,
+  missingPaths,
+  overBudget,
+  packageOf,
+  remoteAddresses,
+} from './tests/build/checks.mjs';
+
+const ROOT = dirname(fileURLToPath(import.meta.url));
+export const TARGETS = /** @type {const} */ (['chrome', 'firefox']);
+
+/** What is bundled, from where, and how many gzipped bytes it may have. */
+export const ENTRIES = [
+  { from: 'extension/background/index.ts', to: 'background.js', budget: 10_000 },
+  { from: 'extension/capture/index.ts', to: 'capture.js', budget: 15_000 },
+  { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 60_000 },
+];
+/** The oldest browsers that have all we use: side panel on request, storage.session, the CSS Custom Highlight API. */
+const OLDEST = { chrome: '116', firefox: '140.0' };
+
+/**
+ * The manifest for one browser. Pure: the template is left as it is.
+ * @param {Record<string, any>} template manifest.template.json, in which `background` and `panel` are bare file names
+ * @param {'chrome' | 'firefox'} target
+ * @returns {Record<string, any>}
+ */
+export function makeManifest(template, target) {
+  const { background, panel, ...manifest } = structuredClone(template);
+  if (target === 'chrome') {
+    // Chrome runs the background as a service worker and refuses `scripts`.
+    manifest.background = { service_worker: background };
+    // The panel beside the page is Chrome's side panel, which is a permission of its own; Firefox warns about both.
+    manifest.permissions = [...manifest.permissions, 'sidePanel'];
+    manifest.side_panel = { default_path: panel };
+    // sidePanel.open(), which the shortcut needs, came with 116. Firefox calls this key unknown.
+    manifest.minimum_chrome_version = OLDEST.chrome;
+    return manifest;
+  }
+  // Firefox has no extension service workers; it runs the same file in an event page.
+  manifest.background = { scripts: [background] };
+  // The panel beside the page is Firefox's sidebar. It stays shut at install: nothing opens unasked.
+  manifest.sidebar_action = {
+    default_title: manifest.name,
+    default_panel: panel,
+    default_icon: manifest.icons,
+    open_at_install: false,
+  };
+  // Firefox wants a fixed id for storage and signing, and a word on data: none is collected. Chrome calls these keys unknown.
+  manifest.browser_specific_settings = {
+    gecko: {
+      id: 'ironsift@ironsift.invalid',
+      strict_min_version: OLDEST.firefox,
+      data_collection_permissions: { required: ['none'] },
+    },
+  };
+  return manifest;
+}
+
+/**
+ * The parts of one language as one messages.json. Throws on what a browser would refuse or silently misread.
+ * @param {Record<string, Record<string, {message: string}>>} parts file name → its keys
+ */
+export function mergeMessages(parts) {
+  /** @type {Record<string, {message: string}>} */
+  const merged = {};
+  /** @type {Record<string, string>} */
+  const origin = {};
+  for (const [file, entries] of Object.entries(parts).sort(([a], [b]) => (a < b ? -1 : 1))) {
+    for (const [key, entry] of Object.entries(entries)) {
+      // Browsers ignore case in keys.
+      const folded = key.toLowerCase();
+      if (!/^[a-zA-Z0-9_]+$/.test(key)) throw new Error(`${file}: key "${key}" may hold only letters, digits and _`);
+      if (origin[folded] !== undefined) throw new Error(`${file}: key "${key}" is in ${origin[folded]} already`);
+      if (typeof entry?.message !== 'string') throw new Error(`${file}: key "${key}" has no "message"`);
+      if (/(?<!\$)(?:\$\$)*\$(?!\$)/.test(entry.message)) throw new Error(`${file}: key "${key}": write a dollar sign as $$`);
+      origin[folded] = file;
+      merged[key] = entry;
+    }
+  }
+  return merged;
+}
+
+/** @typedef {import("./tests/build/checks.mjs").Files} Files */
+
+/** The licences of the packages that ended up in the bundles. */
+function notices(/** @type {esbuild.Metafile} */ metafile) {
+  /** @type {Map<string, string>} */
+  const folders = new Map();
+  for (const { inputs } of Object.values(metafile.outputs)) {
+    for (const [path, { bytesInOutput }] of Object.entries(inputs)) {
+      const name = packageOf(path);
+      if (name !== undefined && bytesInOutput > 0) folders.set(name, join(ROOT, 'node_modules', name));
+    }
+  }
+  const one = ([name, folder]) => {
+    const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+    const file = readdirSync(folder).find((entry) => /^(licen[cs]e|copying)/i.test(entry));
+    if (file === undefined) throw new Error(`${name} comes without a licence text`);
+    return `${name} ${version} (${license})\n\n${readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim()}\n`;
+  };
+  return [...folders]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(one)
+    .join(`\n${'-'.repeat(70)}\n\n`);
+}
+
+const filesIn = (/** @type {string} */ folder) =>
+  existsSync(folder)
+    ? readdirSync(folder, { recursive: true, withFileTypes: true })
+        .filter((entry) => entry.isFile())
+        .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
+        .sort()
+    : [];
+
+/** Everything that is the same for both browsers. */
+async function sharedFiles(/** @type {boolean} */ watching) {
+  const gone = ENTRIES.filter(({ from }) => !existsSync(join(ROOT, from)));
+  if (gone.length > 0) throw new Error(`missing: ${gone.map(({ from }) => from).join(', ')}`);
+  const { outputFiles, metafile } = await esbuild.build({
+    entryPoints: ENTRIES.map(({ from, to }) => ({ in: from, out: to.replace(/\.js$/, '') })),
+    absWorkingDir: ROOT,
+    outdir: 'dist',
+    bundle: true,
+    write: false,
+    metafile: true,
+    format: 'iife',
+    target: [`chrome${OLDEST.chrome}`, `firefox${OLDEST.firefox}`],
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+    loader: { '.css': 'text' },
+    minify: !watching,
+    charset: 'utf8',
+    legalComments: 'none',
+    // Turns every `innerHTML` into a name that the DOM does not know: no library can write markup, and ad text can't become any.
+    mangleProps: /^innerHTML$/,
+    mangleCache: { innerHTML: 'noMarkup' },
+    logLevel: 'silent',
+  });
+  /** @type {Files} */
+  const files = { 'THIRD-PARTY.txt': bytes(notices(metafile)), LICENSE: readFileSync(join(ROOT, 'LICENSE')) };
+  for (const { path, contents } of outputFiles) files[relative(join(ROOT, 'dist'), path)] = contents;
+  const extension = join(ROOT, 'extension');
+  const pages = filesIn(extension).filter((file) =>
+    /^(?:[^/]+\.html|(?:styles|icons)\/.+)$/.test(relative(extension, file).replaceAll(sep, '/')),
+  );
+  for (const file of pages) files[relative(extension, file).replaceAll(sep, '/')] = readFileSync(file);
+  for (const language of readdirSync(join(extension, '_locales'))) {
+    const parts = filesIn(join(extension, '_locales', language)).filter((file) => file.endsWith('.json'));
+    const named = parts.map((file) => [relative(ROOT, file), JSON.parse(readFileSync(file, 'utf8'))]);
+    files[`_locales/${language}/messages.json`] = bytes(`${JSON.stringify(mergeMessages(Object.fromEntries(named)), null, 1)}\n`);
+  }
+  return files;
+}
+
+/** A zip that is the same, byte for byte, wherever and whenever it is made. The date is local on purpose: zips hold local time. */
+export function packed(/** @type {Files} */ files) {
+  const sorted = Object.fromEntries(Object.entries(files).sort(([a], [b]) => (a < b ? -1 : 1)));
+  return zipSync(sorted, { level: 9, mtime: new Date(1980, 0, 1) });
+}
+
+/** Builds both targets into dist/. Throws with every reason at once when a check fails; then dist/ is left as it was. */
+export async function build({ watching = false } = {}) {
+  const shared = await sharedFiles(watching);
+  const template = JSON.parse(readFileSync(join(ROOT, 'manifest.template.json'), 'utf8'));
+  template.version = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')).version;
+  const outcomes = TARGETS.map((target) => {
+    const files = { ...shared, 'manifest.json': bytes(`${JSON.stringify(makeManifest(template, target), null, 2)}\n`) };
+    const found = [
+      missingPaths,
+      missingMessages,
+      bannedCalls,
+      remoteAddresses,
+      ...(watching ? [] : [(/** @type {Files} */ built) => overBudget(built, ENTRIES)]),
+    ];
+    return { target, files, wrong: found.flatMap((check) => check(files).map((why) => `${target}: ${why}`)) };
+  });
+  const wrong = [...(await impurities(ROOT)), ...outcomes.flatMap((outcome) => outcome.wrong)];
+  if (wrong.length > 0) throw new Error(wrong.join('\n'));
+  for (const { target, files } of outcomes) {
+    await rm(join(ROOT, 'dist', target), { recursive: true, force: true });
+    for (const [path, content] of Object.entries(files)) {
+      const to = join(ROOT, 'dist', target, path);
+      await mkdir(dirname(to), { recursive: true });
+      await writeFile(to, content);
+    }
+    if (!watching) await writeFile(join(ROOT, 'dist', `ironsift-${target}.zip`), packed(files));
+  }
+  return shared;
+}
+
+async function main() {
+  const watching = process.argv.includes('--watch');
+  const once = async () => {
+    const files = await build({ watching });
+    const sizes = ENTRIES.map(({ to, budget }) => `${to} ${gzipped(files[to])}/${budget} B gz`);
+    console.log(`built dist/${TARGETS.join(' and dist/')}: ${sizes.join(', ')}`);
+  };
+  const report = (/** @type {unknown} */ error) => {
+    console.error(`build failed:\n${error instanceof Error ? error.message : error}`);
+    if (!watching) process.exitCode = 1;
+  };
+  await once().catch(report);
+  if (!watching) return;
+  /** @type {NodeJS.Timeout | undefined} */
+  let soon;
+  for (const folder of ['extension', 'src']) {
+    watch(join(ROOT, folder), { recursive: true }, () => {
+      clearTimeout(soon);
+      soon = setTimeout(() => once().catch(report), 100);
+    });
+  }
+}
+
+if (process.argv[1] !== undefined && realpathSync(resolve(process.argv[1])) === fileURLToPath(import.meta.url)) await main();

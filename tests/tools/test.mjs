@@ -1,0 +1,71 @@
+/**
+ * `npm test`: types, lint, build, then every test; the last line is "N passed, M failed" (", K skipped" when there are any),
+ * counted from the tools' own reports. Types, lint and build count as one check each. Exit code 0 only when nothing failed.
+ */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { dirname, join, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { whyNoBrowserTests } from './needs.mjs';
+import { count } from './report.mjs';
+
+const ROOT = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
+const REPORT = join(ROOT, 'out/tests.json');
+const PROJECTS = ['unit', 'outside', 'corpus', 'extension', 'build', 'browser'];
+
+const tool = (/** @type {string} */ path, /** @type {string[]} */ ...args) =>
+  spawnSync(process.execPath, [join(ROOT, path), ...args], { cwd: ROOT, stdio: ['ignore', 'inherit', 'inherit'] }).status ?? 1;
+
+const CHECKS = {
+  types: () => tool('node_modules/typescript/bin/tsc', '-p', '.'),
+  'types of the core without a DOM': () => tool('node_modules/typescript/bin/tsc', '-p', 'src'),
+  lint: () => tool('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '--max-diagnostics=50'),
+  build: () => tool('build.mjs'),
+};
+
+/** @type {string[]} */
+const failures = [];
+let passed = 0;
+for (const [name, check] of Object.entries(CHECKS)) {
+  console.log(`\n— ${name}`);
+  if (check() === 0) passed += 1;
+  else failures.push(name);
+}
+
+/** Test files by project, from the folders: a project whose tests are there but never ran must not pass for green. */
+const files = Object.fromEntries(
+  PROJECTS.map((project) => {
+    const folder = join(ROOT, 'tests', project);
+    const found = existsSync(folder) ? readdirSync(folder, { recursive: true }).map(String) : [];
+    return [project, found.filter((file) => /\.test\.tsx?$/.test(file)).length];
+  }),
+);
+const noBrowser = files.browser === 0 ? null : whyNoBrowserTests();
+const wanted = PROJECTS.filter((project) => files[project] !== 0 && !(project === 'browser' && noBrowser !== null));
+
+console.log(`\n— tests: ${wanted.join(', ')}`);
+mkdirSync(dirname(REPORT), { recursive: true });
+rmSync(REPORT, { force: true });
+const code = tool(
+  'node_modules/vitest/vitest.mjs',
+  ...['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${REPORT}`],
+  ...wanted.map((project) => `--project=${project}`),
+);
+const report = existsSync(REPORT) ? JSON.parse(readFileSync(REPORT, 'utf8')) : { testResults: [] };
+const projectOf = (/** @type {string} */ file) => relative(join(ROOT, 'tests'), file).split(sep)[0] ?? '';
+const tests = count(report, code, wanted, projectOf);
+
+let skipped = tests.skipped;
+if (noBrowser !== null) {
+  const line = `tests/browser: ${files.browser} files not run: ${noBrowser}`;
+  // On a CI machine a missing browser is a fault of the set-up, not a reason to skip.
+  if (process.env.CI) failures.push(line);
+  else {
+    console.log(line);
+    skipped += files.browser ?? 0;
+  }
+}
+failures.push(...tests.failures);
+if (failures.length > 0) console.log(`\nfailed:\n${failures.map((line) => `  ${line}`).join('\n')}`);
+console.log(`\n${passed + tests.passed} passed, ${failures.length} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`);
+process.exitCode = failures.length === 0 ? 0 : 1;

@@ -1,0 +1,32 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const project = (name: string, rest: object = {}) => ({
+  extends: true as const,
+  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], ...rest },
+});
+
+export default defineConfig({
+  root,
+  // The bundler's settings, so that tests see what ships.
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  test: {
+    maxWorkers: 2,
+    projects: [
+      project('unit'),
+      project('outside'),
+      project('corpus'),
+      project('extension', { environment: 'jsdom' }),
+      // Last and one at a time: they share a screen's keyboard focus, and a busy machine makes real browsers late.
+      project('build', { testTimeout: 120_000, hookTimeout: 120_000, maxWorkers: 1, sequence: { groupOrder: 1 } }),
+      project('browser', {
+        testTimeout: 90_000,
+        hookTimeout: 90_000,
+        maxWorkers: 1,
+        fileParallelism: false,
+        sequence: { groupOrder: 2 },
+      }),
+    ],
+  },
+});
