@@ -29,6 +29,8 @@ export const ENTRIES = [
   { from: 'extension/capture/index.ts', to: 'capture.js', budget: 15_000 },
   { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 60_000 },
 ];
+/** Style sheets of the pages, with what they import. */
+export const STYLES = [{ from: 'extension/styles/panel.css', to: 'panel.css' }];
 /** The oldest browsers that have all we use: side panel on request, storage.session, the CSS Custom Highlight API. */
 const OLDEST = { chrome: '116', firefox: '140.0' };
 
@@ -128,10 +130,10 @@ const filesIn = (/** @type {string} */ folder) =>
 
 /** Everything that is the same for both browsers. */
 async function sharedFiles(/** @type {boolean} */ watching) {
-  const gone = ENTRIES.filter(({ from }) => !existsSync(join(ROOT, from)));
+  const gone = [...ENTRIES, ...STYLES].filter(({ from }) => !existsSync(join(ROOT, from)));
   if (gone.length > 0) throw new Error(`missing: ${gone.map(({ from }) => from).join(', ')}`);
   const { outputFiles, metafile } = await esbuild.build({
-    entryPoints: ENTRIES.map(({ from, to }) => ({ in: from, out: to.replace(/\.js$/, '') })),
+    entryPoints: [...ENTRIES, ...STYLES].map(({ from, to }) => ({ in: from, out: to.replace(/\.\w+$/, '') })),
     absWorkingDir: ROOT,
     outdir: 'dist',
     bundle: true,
@@ -141,7 +143,6 @@ async function sharedFiles(/** @type {boolean} */ watching) {
     target: [`chrome${OLDEST.chrome}`, `firefox${OLDEST.firefox}`],
     jsx: 'automatic',
     jsxImportSource: 'preact',
-    loader: { '.css': 'text' },
     minify: !watching,
     charset: 'utf8',
     legalComments: 'none',
@@ -154,8 +155,10 @@ async function sharedFiles(/** @type {boolean} */ watching) {
   const files = { 'THIRD-PARTY.txt': bytes(notices(metafile)), LICENSE: readFileSync(join(ROOT, 'LICENSE')) };
   for (const { path, contents } of outputFiles) files[relative(join(ROOT, 'dist'), path)] = contents;
   const extension = join(ROOT, 'extension');
+  const markup = markupWriters(ROOT, Object.keys(metafile.inputs));
+  if (markup.length > 0) throw new Error(markup.join('\n'));
   const pages = filesIn(extension).filter((file) =>
-    /^(?:[^/]+\.html|(?:styles|icons)\/.+)$/.test(relative(extension, file).replaceAll(sep, '/')),
+    /^(?:[^/]+\.html|icons\/.+)$/.test(relative(extension, file).replaceAll(sep, '/')),
   );
   for (const file of pages) files[relative(extension, file).replaceAll(sep, '/')] = readFileSync(file);
   for (const language of readdirSync(join(extension, '_locales'))) {

@@ -2,7 +2,7 @@
  * What a build is held against before it is written: each check takes the built files and gives the reasons why they must not ship.
  * Called by build.mjs on both targets; every one is seen failing in checks.test.ts.
  */
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import esbuild from 'esbuild';
@@ -52,7 +52,7 @@ export function missingMessages(/** @type {Files} */ files) {
 /** Calls that make code out of text: the extension's content security policy forbids them, and ad text must never run. */
 export function bannedCalls(/** @type {Files} */ files) {
   const banned =
-    /(?<![\w$.])(?:eval|new Function|Function)\s*\(|\.(?:innerHTML|outerHTML)\s*=(?!=)|\binsertAdjacentHTML\b|\bdocument\.write\b/g;
+    /(?<![\w$.])(?:(?:eval|Function)\s*\(|new\s+Function\b)|\bset(?:Timeout|Interval)\(\s*["'`]|\.(?:innerHTML|outerHTML)\s*=(?!=)|\binsertAdjacentHTML\b|\bdocument\.write\b/g;
   return ofKind(files, /\.js$/).flatMap((path) =>
     [...text(files[path] ?? bytes('')).matchAll(banned)].map(
       ([call]) => `${path} has "${call}": text must never become code or markup`,
@@ -65,7 +65,7 @@ export function remoteAddresses(/** @type {Files} */ files) {
   const remote =
     /(?:https?|wss?):\/\/(?!(?:www\.)?(?:w3|schema)\.org\b)[^\s"'`)\\<>]+|(?<=(?:src|href)\s*=\s*["']|url\(["']?)\/\/[^\s"')]+/g;
   const reaching =
-    /\b(?:XMLHttpRequest|WebSocket|EventSource|sendBeacon|WebTransport|importScripts|RTCPeerConnection)\b|(?<![\w$.])fetch\s*\(/g;
+    /\b(?:XMLHttpRequest|WebSocket|EventSource|sendBeacon|WebTransport|importScripts|RTCPeerConnection)\b|(?:(?<![\w$.])|\b(?:window|self|globalThis)\.)fetch\s*\(/g;
   return ofKind(files, /\.(js|html|css)$/).flatMap((path) => {
     const content = text(files[path] ?? bytes(''));
     const found = [...content.matchAll(remote), ...(path.endsWith('.js') ? content.matchAll(reaching) : [])];
@@ -92,6 +92,15 @@ export async function impurities(/** @type {string} */ root, entry = 'src/evalua
   } catch (error) {
     return [`src/ does not bundle on its own: ${error instanceof Error ? error.message : error}`];
   }
+}
+
+/** Modules of ours that write markup: the build takes `innerHTML` away from everybody, so such code would silently do nothing. */
+export function markupWriters(/** @type {string} */ root, /** @type {string[]} */ paths) {
+  const ours = paths.filter((path) => packageOf(path) === undefined && /\.tsx?$/.test(path));
+  const writes = ours.filter((path) =>
+    /innerHTML|outerHTML|insertAdjacentHTML|dangerouslySet/.test(readFileSync(join(root, path), 'utf8')),
+  );
+  return writes.map((path) => `${path} writes markup: make elements instead, ad text must stay text`);
 }
 
 export const packageOf = (/** @type {string} */ path) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(path)?.[1];

@@ -24,7 +24,8 @@ export interface Launched {
 }
 
 const QUIET = [
-  '--no-sandbox',
+  // Chromium refuses to run as root with its sandbox; for everybody else the sandbox stays.
+  ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
   '--disable-gpu',
   '--disable-quic',
   '--no-first-run',
