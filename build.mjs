@@ -1,3 +1,4 @@
+// @ts-check
 /**
  * Makes the extension: `node build.mjs` builds dist/chrome, dist/firefox and a zip of each, checks them, and fails with a reason.
  * `node build.mjs --watch` builds again on every change, readable and without zips.
@@ -13,6 +14,7 @@ import {
   bytes,
   gzipped,
   impurities,
+  markupWriters,
   missingMessages,
   missingPaths,
   overBudget,
@@ -108,7 +110,7 @@ function notices(/** @type {esbuild.Metafile} */ metafile) {
       if (name !== undefined && bytesInOutput > 0) folders.set(name, join(ROOT, 'node_modules', name));
     }
   }
-  const one = ([name, folder]) => {
+  const one = (/** @type {[string, string]} */ [name, folder]) => {
     const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
     const file = readdirSync(folder).find((entry) => /^(licen[cs]e|copying)/i.test(entry));
     if (file === undefined) throw new Error(`${name} comes without a licence text`);

@@ -1,3 +1,4 @@
+// @ts-check
 /**
  * What a build is held against before it is written: each check takes the built files and gives the reasons why they must not ship.
  * Called by build.mjs on both targets; every one is seen failing in checks.test.ts.
@@ -84,9 +85,17 @@ export function overBudget(/** @type {Files} */ files, /** @type {readonly {to: 
 /** Bundles the core on its own, for no platform: it must need nothing but itself and zod. Gives what is wrong with it. */
 export async function impurities(/** @type {string} */ root, entry = 'src/evaluate.ts') {
   if (!existsSync(join(root, entry))) return [`${entry} is missing`];
-  const options = { entryPoints: [entry], absWorkingDir: root, bundle: true, write: false, metafile: true, logLevel: 'silent' };
   try {
-    const { metafile } = await esbuild.build({ .../** @type {const} */ (options), platform: 'neutral', format: 'esm' });
+    const { metafile } = await esbuild.build({
+      entryPoints: [entry],
+      absWorkingDir: root,
+      bundle: true,
+      write: false,
+      metafile: true,
+      platform: 'neutral',
+      format: 'esm',
+      logLevel: 'silent',
+    });
     const outside = Object.keys(metafile.inputs).filter((path) => !path.startsWith('src/') && packageOf(path) !== 'zod');
     return outside.map((path) => `src/ reaches outside itself: ${path}`);
   } catch (error) {

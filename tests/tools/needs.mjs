@@ -1,3 +1,4 @@
+// @ts-check
 /** What the browser tests and the demo need from the machine, and whether it is there. Plain Node: runs before any package is installed. */
 import { accessSync, constants, existsSync, readdirSync, readFileSync } from 'node:fs';
 import { delimiter, join } from 'node:path';

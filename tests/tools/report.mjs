@@ -1,3 +1,4 @@
+// @ts-check
 /** Counts the runner's JSON report. */
 
 /**

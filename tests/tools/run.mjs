@@ -1,3 +1,4 @@
+// @ts-check
 /**
  * Runs a TypeScript entry with plain Node: `node tests/tools/run.mjs ENTRY [ARGUMENT…]`.
  * Bundles the project's own modules (packages stay outside) into node_modules/.cache/ironsift, then runs the result in this
@@ -11,12 +12,14 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 const ROOT = resolve(fileURLToPath(new URL('../..', import.meta.url)));
 const CACHE = join(ROOT, 'node_modules/.cache/ironsift');
 
-const give = (line) => {
+/** @returns {never} */
+const give = (/** @type {string} */ line) => {
   process.stderr.write(`${line}\n`);
   process.exit(2);
 };
 
 /** A bundled module would see the bundle's address as its own; modules that read files beside themselves need their true one. */
+/** @type {import('esbuild').Plugin} */
 const ownAddress = {
   name: 'own-address',
   setup(build) {
@@ -27,7 +30,7 @@ const ownAddress = {
   },
 };
 
-async function bundle(entry) {
+async function bundle(/** @type {string} */ entry) {
   const esbuild = await import('esbuild');
   const { outputFiles } = await esbuild.build({
     entryPoints: [entry],
@@ -45,7 +48,7 @@ async function bundle(entry) {
   });
   const name = relative(ROOT, entry).replaceAll(/[\\/]/g, '-').replace(extname(entry), '');
   const file = join(CACHE, `${name}.mjs`);
-  const fresh = outputFiles[0].text;
+  const fresh = outputFiles[0]?.text ?? '';
   if (existsSync(file) && (await readFile(file, 'utf8')) === fresh) return file;
   await mkdir(CACHE, { recursive: true });
   // Written aside and moved, so that two runs at once never read half a file.
@@ -55,8 +58,7 @@ async function bundle(entry) {
 }
 
 const [wanted, ...rest] = process.argv.slice(2);
-if (wanted === undefined) give('usage: node tests/tools/run.mjs ENTRY [ARGUMENT…]');
-const entry = resolve(ROOT, wanted);
+const entry = resolve(ROOT, wanted ?? give('usage: node tests/tools/run.mjs ENTRY [ARGUMENT…]'));
 if (!existsSync(entry)) give(`there is no ${relative(ROOT, entry)}`);
 if (!existsSync(join(ROOT, 'node_modules/esbuild')))
   give('the packages are not installed yet: run `npm ci` in the project folder first');
@@ -64,6 +66,6 @@ if (!existsSync(join(ROOT, 'node_modules/esbuild')))
 const file = await bundle(entry).catch((error) => give(`${basename(entry)} could not be bundled: ${error.message}`));
 // npm runs scripts in the project's folder; file names on the command line are meant from where the person stands.
 if (process.env.INIT_CWD !== undefined && existsSync(process.env.INIT_CWD)) process.chdir(process.env.INIT_CWD);
-process.argv = [process.argv[0], entry, ...rest];
+process.argv = [process.execPath, entry, ...rest];
 process.setSourceMapsEnabled(true);
 await import(pathToFileURL(file).href);

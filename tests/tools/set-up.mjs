@@ -1,3 +1,4 @@
+// @ts-check
 /**
  * Makes a fresh clone ready: `node tests/tools/set-up.mjs test|start`. Runs before `npm test` and `npm start`, when there may be
  * no node_modules yet, so it uses nothing but Node. Installs only what is missing; does nothing on a machine that is ready.

@@ -1,3 +1,4 @@
+// @ts-check
 /**
  * `npm test`: types, lint, build, then every test; the last line is "N passed, M failed" (", K skipped" when there are any),
  * counted from the tools' own reports. Types, lint and build count as one check each. Exit code 0 only when nothing failed.
