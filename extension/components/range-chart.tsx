@@ -1,0 +1,91 @@
+/** Ranges on one axis from zero, drawn to scale, with a table that says the same to a screen reader. */
+import { ticksTo } from './axis.ts';
+import { useWords } from './speech.ts';
+
+export interface ChartRow {
+  readonly id: string;
+  readonly label: string;
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+  /** The three figures as written. */
+  readonly words: { readonly low: string; readonly likely: string; readonly high: string; readonly span: string };
+  /** The ad itself, against which the others stand. */
+  readonly own?: boolean;
+}
+
+export interface RangeChartProps {
+  readonly caption: string;
+  readonly rows: readonly ChartRow[];
+  readonly writeTick: (value: number) => string;
+}
+
+const ROW = 36;
+const BAR = 10;
+
+export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
+  const ticks = ticksTo(Math.max(...rows.map((row) => row.high)));
+  const top = ticks.at(-1) ?? 1;
+  const at = (value: number): string => `${Math.max(0, Math.min(100, (value / top) * 100)).toFixed(3)}%`;
+  const length = (row: ChartRow): string => `${Math.max(0.5, ((row.high - row.low) / top) * 100).toFixed(3)}%`;
+  const floor = rows.length * ROW;
+  const own = rows.find((row) => row.own);
+  return (
+    <figure class="chart">
+      <svg width="100%" height={floor + 20} aria-hidden="true" focusable="false">
+        {ticks.map((tick) => (
+          <line key={tick} class="chart-grid" x1={at(tick)} x2={at(tick)} y1={0} y2={floor + 3} />
+        ))}
+        {own && <line class="chart-own-line" x1={at(own.likely)} x2={at(own.likely)} y1={ROW / 2} y2={floor} />}
+        {rows.map((row, index) => (
+          <g key={row.id} class={row.own ? 'chart-row chart-row-own' : 'chart-row'}>
+            <text x="0" y={index * ROW + 13}>
+              {row.label}
+            </text>
+            <text x="100%" y={index * ROW + 13} text-anchor="end" class="chart-figure">
+              {row.words.span}
+            </text>
+            <rect class="chart-bar" x={at(row.low)} y={index * ROW + 19} width={length(row)} height={BAR} rx="1" />
+            <line class="chart-likely" x1={at(row.likely)} x2={at(row.likely)} y1={index * ROW + 16} y2={index * ROW + 32} />
+          </g>
+        ))}
+        {ticks.map((tick, index) => (
+          <text key={tick} class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchor(index, ticks.length)}>
+            {writeTick(tick)}
+          </text>
+        ))}
+      </svg>
+      <ChartTable caption={caption} rows={rows} />
+    </figure>
+  );
+}
+
+const anchor = (index: number, count: number): 'start' | 'middle' | 'end' =>
+  index === 0 ? 'start' : index === count - 1 ? 'end' : 'middle';
+
+function ChartTable({ caption, rows }: Pick<RangeChartProps, 'caption' | 'rows'>) {
+  const { t } = useWords();
+  return (
+    <table class="unseen">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{t('panel_table_what')}</th>
+          <th scope="col">{t('panel_table_low')}</th>
+          <th scope="col">{t('panel_table_likely')}</th>
+          <th scope="col">{t('panel_table_high')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.id}>
+            <th scope="row">{row.label}</th>
+            <td>{row.words.low}</td>
+            <td>{row.words.likely}</td>
+            <td>{row.words.high}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

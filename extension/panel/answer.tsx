@@ -1,0 +1,42 @@
+/** One ad's answer, in the order in which it is needed. */
+import type { Evaluation } from '../../src/listing/evaluation.ts';
+import type { PageListing } from '../../src/listing/page-listing.ts';
+import type { Settings } from '../../src/listing/settings.ts';
+import { CopyButton } from '../components/copy-button.tsx';
+import { useWords } from '../components/speech.ts';
+import { CallHeader } from './call.tsx';
+import { Cost } from './cost.tsx';
+import { Doubts } from './doubts.tsx';
+import { Drive, type DriveProps } from './drive.tsx';
+import { Flags } from './flags.tsx';
+import { Questions } from './questions.tsx';
+import { Reading } from './reading.tsx';
+import { Reasons } from './reasons.tsx';
+import { summary } from './summary.ts';
+import { Working } from './working.tsx';
+
+export interface AnswerProps extends Omit<DriveProps, 'trip'> {
+  readonly evaluation: Evaluation;
+  readonly listing: PageListing;
+  readonly settings: Settings;
+}
+
+export function Answer({ evaluation, listing, settings, ...drive }: AnswerProps) {
+  const words = useWords();
+  const { reading, worth, flags } = evaluation;
+  const unit = settings.unit;
+  return (
+    <>
+      <CallHeader evaluation={evaluation} />
+      <Cost worth={worth} items={reading.items} unit={unit} />
+      <Reasons because={evaluation.call.because} />
+      <Flags flags={flags} items={reading.items} />
+      <Doubts doubts={reading.doubts} />
+      <Questions questions={evaluation.questions} />
+      <Reading reading={reading} currency={worth.currency} unit={unit} />
+      <Drive trip={evaluation.trip} {...drive} />
+      <Working evaluation={evaluation} unit={unit} />
+      <CopyButton name="summary" words={words.t('panel_copy_summary')} text={() => summary(words, evaluation, listing, unit)} />
+    </>
+  );
+}

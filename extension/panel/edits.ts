@@ -1,0 +1,40 @@
+/** The buyer's hand on the reading: what the fields call, without passing it through every part. */
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { Correction, Doubt, Reading } from '../../src/listing/reading.ts';
+import { type Session, startSession } from './session.ts';
+
+export interface Edits {
+  readonly session: Session;
+  /** The reading before any correction: what a value is put back to. */
+  readonly asRead: Reading | null;
+  readonly set: (correction: Correction) => void;
+  readonly putBack: (path: string) => void;
+  readonly putBackItem: (item: string) => void;
+  readonly settle: (doubt: Doubt, choice: number) => void;
+  readonly reopen: (doubtId: string) => void;
+}
+
+const nothing = () => undefined;
+const empty = startSession('', {
+  origin: 'paste',
+  address: null,
+  title: '',
+  text: '',
+  struck: [],
+  priceText: null,
+  offers: [],
+  language: null,
+});
+
+export const Editing = createContext<Edits>({
+  session: empty,
+  asRead: null,
+  set: nothing,
+  putBack: nothing,
+  putBackItem: nothing,
+  settle: nothing,
+  reopen: nothing,
+});
+
+export const useEdits = (): Edits => useContext(Editing);

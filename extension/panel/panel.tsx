@@ -1,0 +1,111 @@
+/** The panel: what was taken from the page, what the buyer said about it, and the answer to both. */
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { composeText } from '../../src/listing/compose.ts';
+import type { Evaluation } from '../../src/listing/evaluation.ts';
+import type { PageListing } from '../../src/listing/page-listing.ts';
+import type { Correction } from '../../src/listing/reading.ts';
+import type { Settings } from '../../src/listing/settings.ts';
+import { speaker } from '../../src/words/say.ts';
+import { Announcer } from '../components/announcer.tsx';
+import { inPage, type Marker, Marking } from '../components/evidence.ts';
+import { Speech, wordsOf } from '../components/speech.ts';
+import { Another } from './another.tsx';
+import { Answer } from './answer.tsx';
+import { Editing } from './edits.ts';
+import type { Capture, Host } from './host.ts';
+import { Notice, Unread } from './notice.tsx';
+import { Reading } from './reading.tsx';
+import { useEditing } from './use-editing.ts';
+import { useSettings } from './use-settings.ts';
+
+/** The core's one door. */
+export type Judge = (listing: PageListing, settings: Settings, corrections: readonly Correction[]) => Evaluation;
+
+export interface PanelProps {
+  readonly host: Host;
+  readonly judge: Judge;
+}
+
+export type PanelState = 'empty' | 'picking' | 'refused' | 'failed' | 'nothing' | 'answer';
+
+export function Panel({ host, judge }: PanelProps) {
+  const say = useMemo(() => speaker(host.strings, host.locale), [host]);
+  const words = wordsOf(say);
+  const { t } = words;
+  const [capture, setCapture] = useState<Capture | null>(null);
+  useEffect(() => host.watchCapture(setCapture), [host]);
+  const { settings, keep } = useSettings(host);
+  const { edits, evaluation, distance, setDistance } = useEditing(capture, settings, judge);
+  const shift = useMemo(() => (capture?.state === 'ready' ? composeText(capture.listing).shift : 0), [capture]);
+  const mark: Marker = useMemo(
+    () => (spans) => {
+      const here = spans ? inPage(spans, shift) : [];
+      if (here.length > 0) host.highlight(here);
+      else host.clearHighlight();
+    },
+    [host, shift],
+  );
+  const state = stateOf(capture, evaluation);
+  const unit = settings.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi');
+  return (
+    <Speech.Provider value={say}>
+      <Marking.Provider value={mark}>
+        <Editing.Provider value={edits}>
+          <main class="panel" data-state={state}>
+            {capture?.state === 'ready' && <AdTitle capture={capture} words={t('panel_pasted')} />}
+            {capture?.state === 'ready' && capture.cut && <p class="complaint">{t('panel_cut')}</p>}
+            {state === 'empty' && <Notice title={t('panel_empty')} text={t('panel_empty_how')} />}
+            {state === 'picking' && <Notice title={t('panel_picking')} text={t('panel_picking_how')} />}
+            {(capture?.state === 'refused' || capture?.state === 'failed') && <Unread {...capture} />}
+            {state === 'failed' && capture?.state === 'ready' && <Unread state="failed" reason="unexpected" />}
+            {state === 'nothing' && <Notice title={t('panel_nothing')} text={t('panel_nothing_how')} />}
+            {state === 'nothing' && evaluation && (
+              <Reading reading={evaluation.reading} currency={evaluation.worth.currency} unit={settings.unit} />
+            )}
+            {state === 'answer' && evaluation && capture?.state === 'ready' && (
+              <Answer
+                key={edits.session.key}
+                evaluation={evaluation}
+                listing={capture.listing}
+                settings={settings}
+                typed={distance}
+                unit={unit}
+                onDistance={(typed) => {
+                  setDistance(typed);
+                  if (typed) keep({ ...settings, distance: typed });
+                }}
+                onUnit={(chosen) => keep({ ...settings, distance: { value: settings.distance?.value ?? 0, unit: chosen } })}
+              />
+            )}
+            <Another
+              heading={t(state === 'answer' ? 'panel_another' : 'panel_take')}
+              canPick={state !== 'refused'}
+              onPick={host.startPick}
+              onPaste={host.paste}
+            />
+          </main>
+          <Announcer text={state === 'answer' && evaluation ? say(evaluation.call.says) : t(`panel_${state}`)} />
+        </Editing.Provider>
+      </Marking.Provider>
+    </Speech.Provider>
+  );
+}
+
+function stateOf(capture: Capture | null, evaluation: Evaluation | null): PanelState {
+  if (!capture) return 'empty';
+  if (capture.state !== 'ready') return capture.state;
+  if (!evaluation) return 'failed';
+  const { reading } = evaluation;
+  return reading.aboutThisTrade || reading.items.length > 0 ? 'answer' : 'nothing';
+}
+
+function AdTitle({ capture, words }: { readonly capture: Capture & { readonly state: 'ready' }; readonly words: string }) {
+  const { origin, title, text } = capture.listing;
+  const name = title || text.trim().split('\n', 1)[0] || '';
+  return (
+    <p class="ad-title" title={name}>
+      {origin === 'paste' && <span>{words} </span>}
+      {name}
+    </p>
+  );
+}

@@ -1,0 +1,73 @@
+/** What the buyer has said about one ad. Pure: every function gives a new session. */
+import type { PageListing } from '../../src/listing/page-listing.ts';
+import type { Correction, Doubt } from '../../src/listing/reading.ts';
+import type { Settings } from '../../src/listing/settings.ts';
+
+/** One thing the buyer did: a value set by hand, or a doubt settled. */
+export type Change =
+  | { readonly by: 'hand'; readonly correction: Correction }
+  | { readonly by: 'doubt'; readonly doubt: Doubt; readonly choice: number };
+
+export type TypedDistance = NonNullable<Settings['distance']>;
+
+export interface Session {
+  /** Tells one take of an ad from the next. */
+  readonly key: string;
+  readonly listing: PageListing;
+  readonly changes: readonly Change[];
+  readonly distance: TypedDistance | null;
+}
+
+export const startSession = (key: string, listing: PageListing): Session => ({ key, listing, changes: [], distance: null });
+
+const correctionsOf = (change: Change): readonly Correction[] =>
+  change.by === 'hand' ? [change.correction] : (change.doubt.choices[change.choice]?.corrections ?? []);
+
+/** All corrections in the order in which they were made: the later one wins. */
+export const corrections = (session: Session): readonly Correction[] => session.changes.flatMap(correctionsOf);
+
+/** The correction in force for a path. */
+export const correctionAt = (session: Session, path: string): Correction | undefined =>
+  corrections(session).findLast((correction) => correction.path === path);
+
+const withoutHand = (changes: readonly Change[], path: string): readonly Change[] =>
+  changes.filter((change) => !(change.by === 'hand' && change.correction.path === path));
+
+export const setValue = (session: Session, correction: Correction): Session => ({
+  ...session,
+  changes: [...withoutHand(session.changes, correction.path), { by: 'hand', correction }],
+});
+
+/** Takes back what was set by hand at a path, or else the settled doubt that set it. */
+export function putBack(session: Session, path: string): Session {
+  const changes = withoutHand(session.changes, path);
+  if (changes.length < session.changes.length) return { ...session, changes };
+  return { ...session, changes: changes.filter((change) => !correctionsOf(change).some((one) => one.path === path)) };
+}
+
+/** Takes back everything said about one line. */
+export const putBackItem = (session: Session, item: string): Session => ({
+  ...session,
+  changes: session.changes.filter((change) => !(change.by === 'hand' && change.correction.path.startsWith(`${item}.`))),
+});
+
+const withoutDoubt = (changes: readonly Change[], id: string): readonly Change[] =>
+  changes.filter((change) => !(change.by === 'doubt' && change.doubt.id === id));
+
+export const settleDoubt = (session: Session, doubt: Doubt, choice: number): Session => ({
+  ...session,
+  changes: [...withoutDoubt(session.changes, doubt.id), { by: 'doubt', doubt, choice }],
+});
+
+export const reopenDoubt = (session: Session, id: string): Session => ({
+  ...session,
+  changes: withoutDoubt(session.changes, id),
+});
+
+export const setDistance = (session: Session, distance: TypedDistance | null): Session => ({ ...session, distance });
+
+/** The number for the next line that the buyer adds. */
+export function nextAdded(session: Session): number {
+  const numbers = corrections(session).map((correction) => Number(/^add\.(\d+)\./.exec(correction.path)?.[1] ?? 0));
+  return Math.max(0, ...numbers) + 1;
+}

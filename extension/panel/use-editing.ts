@@ -1,0 +1,71 @@
+/** One session per take of an ad, kept while the panel is open, and the evaluation that follows from it. */
+import { useMemo, useRef, useState } from 'preact/hooks';
+import type { Evaluation } from '../../src/listing/evaluation.ts';
+import { listingFromText, type PageListing } from '../../src/listing/page-listing.ts';
+import type { Correction } from '../../src/listing/reading.ts';
+import type { Settings } from '../../src/listing/settings.ts';
+import type { Edits } from './edits.ts';
+import type { Capture } from './host.ts';
+import type { Judge } from './panel.tsx';
+import {
+  corrections,
+  putBack,
+  putBackItem,
+  reopenDoubt,
+  type Session,
+  setDistance,
+  settleDoubt,
+  setValue,
+  startSession,
+  type TypedDistance,
+} from './session.ts';
+
+export interface EditingState {
+  readonly edits: Edits;
+  /** Null when nothing was taken, or the core could not judge it. */
+  readonly evaluation: Evaluation | null;
+  readonly distance: TypedDistance | null;
+  readonly setDistance: (distance: TypedDistance | null) => void;
+}
+
+export function useEditing(capture: Capture | null, settings: Settings, judge: Judge): EditingState {
+  const [sessions, setSessions] = useState<ReadonlyMap<string, Session>>(new Map());
+  const session = useMemo(() => {
+    if (capture?.state !== 'ready') return startSession('', listingFromText(''));
+    const key = String(capture.at);
+    return sessions.get(key) ?? startSession(key, capture.listing);
+  }, [capture, sessions]);
+  const change = (step: (session: Session) => Session) =>
+    setSessions((all) => new Map(all).set(session.key, step(all.get(session.key) ?? session)));
+  const taken = capture?.state === 'ready';
+  // The typed distance belongs to one ad: the stored one only remembers the unit.
+  const judged = (listing: PageListing, made: readonly Correction[]) =>
+    taken ? attempt(() => judge(listing, { ...settings, distance: session.distance }, made)) : null;
+  const lastGood = useRef<{ readonly key: string; readonly evaluation: Evaluation } | null>(null);
+  const evaluation = useMemo(() => {
+    const now = judged(session.listing, corrections(session));
+    if (now) lastGood.current = { key: session.key, evaluation: now };
+    // An edit that the core can't follow must not take the answer away, or it could not be undone.
+    return now ?? (lastGood.current?.key === session.key ? lastGood.current.evaluation : null);
+  }, [session, settings, judge, taken]);
+  const asRead = useMemo(() => judged(session.listing, [])?.reading ?? null, [session.listing, settings, judge, taken]);
+  const edits = {
+    session,
+    asRead,
+    set: (correction: Correction) => change((one) => setValue(one, correction)),
+    putBack: (path: string) => change((one) => putBack(one, path)),
+    putBackItem: (item: string) => change((one) => putBackItem(one, item)),
+    settle: (...choice: Parameters<Edits['settle']>) => change((one) => settleDoubt(one, ...choice)),
+    reopen: (id: string) => change((one) => reopenDoubt(one, id)),
+  };
+  return { edits, evaluation, distance: session.distance, setDistance: (typed) => change((one) => setDistance(one, typed)) };
+}
+
+function attempt(judging: () => Evaluation): Evaluation | null {
+  try {
+    return judging();
+  } catch (error) {
+    console.error('Ironsift:', error);
+    return null;
+  }
+}
