@@ -1,0 +1,102 @@
+/** schema.org products and offers in a page's microdata (HTML standard, section 5: itemscope, itemtype, itemprop, itemref). */
+import type { Offer } from '../../../src/listing/page-listing.ts';
+import { MAX_OFFERS } from './limits.ts';
+import { tagOf } from './rendered.ts';
+import { isEmptyOffer, isOfferType, isOtherPrice, isProductType, makeOffer } from './structured-types.ts';
+
+type Properties = ReadonlyMap<string, readonly Element[]>;
+
+/** The properties of an item: elements with `itemprop` in it, not in an item inside it, and those that `itemref` names. */
+function propertiesOf(item: Element): Properties {
+  const found = new Map<string, Element[]>();
+  const pending: Element[] = [...item.children].reverse();
+  for (const id of (item.getAttribute('itemref') ?? '').split(/\s+/)) {
+    const referred = id === '' ? null : item.ownerDocument.getElementById(id);
+    if (referred && !item.contains(referred) && !referred.contains(item)) pending.push(referred);
+  }
+  for (let element = pending.pop(); element; element = pending.pop()) {
+    for (const name of (element.getAttribute('itemprop') ?? '').split(/\s+/).filter(Boolean)) {
+      found.set(name, [...(found.get(name) ?? []), element]);
+    }
+    if (!element.hasAttribute('itemscope')) pending.push(...[...element.children].reverse());
+  }
+  return found;
+}
+
+/** The value of a property as the HTML standard defines it. */
+export function microdataValue(element: Element): string {
+  const content = element.getAttribute('content');
+  if (content !== null) return content;
+  const tag = tagOf(element);
+  if (tag === 'A' || tag === 'LINK' || tag === 'AREA') return element.getAttribute('href') ?? '';
+  if (tag === 'DATA' || tag === 'METER') return element.getAttribute('value') ?? '';
+  if (tag === 'TIME') return element.getAttribute('datetime') ?? element.textContent ?? '';
+  return element.textContent ?? '';
+}
+
+const value = (properties: Properties, name: string): string | null => {
+  const [first] = properties.get(name) ?? [];
+  return first ? microdataValue(first) : null;
+};
+
+const typesOf = (item: Element): readonly string[] => (item.getAttribute('itemtype') ?? '').split(/\s+/);
+
+function weightOf(properties: Properties): Offer['weight'] {
+  const [weight] = properties.get('weight') ?? [];
+  if (!weight) return null;
+  if (!weight.hasAttribute('itemscope')) return { value: microdataValue(weight), unit: null };
+  const parts = propertiesOf(weight);
+  return { value: value(parts, 'value') ?? '', unit: value(parts, 'unitCode') ?? value(parts, 'unitText') };
+}
+
+const priceOf = (offer: Properties): Partial<Offer> => {
+  const currency = value(offer, 'priceCurrency');
+  const price = value(offer, 'price');
+  if (price !== null) return { price, currency };
+  for (const element of offer.get('priceSpecification') ?? []) {
+    const specification = propertiesOf(element);
+    if (isOtherPrice(value(specification, 'priceType'))) continue;
+    return { price: value(specification, 'price'), currency: value(specification, 'priceCurrency') ?? currency };
+  }
+  const [low, high] = [value(offer, 'lowPrice'), value(offer, 'highPrice')];
+  return { price: low !== null && high !== null && low !== high ? `${low}-${high}` : (low ?? high), currency };
+};
+
+const describe = (product: Properties, offer: Properties): Offer =>
+  makeOffer({
+    name: value(offer, 'name') ?? value(product, 'name'),
+    ...priceOf(offer),
+    condition: value(offer, 'itemCondition') ?? value(product, 'itemCondition'),
+    availability: value(offer, 'availability'),
+    description: value(product, 'description') ?? value(offer, 'description'),
+    weight: weightOf(product),
+  });
+
+/** An offer of the page with the element that marks it. */
+export interface MarkedOffer {
+  readonly offer: Offer;
+  readonly element: Element;
+}
+
+export function readMicrodata(document: Document): MarkedOffer[] {
+  const found: MarkedOffer[] = [];
+  const taken = new Set<Element>();
+  for (const item of document.querySelectorAll('[itemscope][itemtype]')) {
+    if (found.length >= MAX_OFFERS) break;
+    if (taken.has(item)) continue;
+    const types = typesOf(item);
+    const properties = propertiesOf(item);
+    if (types.some(isProductType)) {
+      const offers = (properties.get('offers') ?? []).filter((offer) => offer.hasAttribute('itemscope'));
+      for (const offer of offers) taken.add(offer);
+      const described =
+        offers.length > 0 ? offers.map((offer) => describe(properties, propertiesOf(offer))) : [describe(properties, properties)];
+      found.push(...described.map((offer) => ({ offer, element: item })));
+    } else if (types.some(isOfferType)) {
+      const [product] = properties.get('itemOffered') ?? [];
+      if (product) taken.add(product);
+      found.push({ offer: describe(product ? propertiesOf(product) : new Map(), properties), element: item });
+    }
+  }
+  return found.filter(({ offer }) => !isEmptyOffer(offer)).slice(0, MAX_OFFERS);
+}
