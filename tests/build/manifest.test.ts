@@ -34,7 +34,7 @@ describe('makeManifest', () => {
     const { gecko } = firefox.browser_specific_settings;
     expect(gecko.id).toMatch(/^[\w.-]+@[\w.-]+$/);
     expect(gecko.data_collection_permissions).toEqual({ required: ['none'] });
-    expect(Number.parseFloat(gecko.strict_min_version)).toBeGreaterThanOrEqual(140);
+    expect(Number.parseFloat(gecko.strict_min_version)).toBeGreaterThanOrEqual(142);
     for (const key of ['side_panel', 'minimum_chrome_version', 'panel']) expect(firefox).not.toHaveProperty(key);
   });
 
