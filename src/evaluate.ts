@@ -1,0 +1,30 @@
+/** The one door: an ad and the buyer's settings in, the answer out. No clock, no chance, no network: the same input gives the same answer. */
+import { raiseFlags } from './flags/index.ts';
+import type { Evaluation } from './listing/evaluation.ts';
+import type { PageListing } from './listing/page-listing.ts';
+import type { Correction, Reading } from './listing/reading.ts';
+import type { Settings } from './listing/settings.ts';
+import { appraise } from './price/index.ts';
+import { plateWeights } from './price/usable.ts';
+import { correct } from './read/correct.ts';
+import { read } from './read/index.ts';
+import { decide } from './trip/call.ts';
+import { driveCost, tripOf } from './trip/drive.ts';
+import { lookAhead } from './trip/outlook.ts';
+
+export const evaluate = (listing: PageListing, settings: Settings, corrections: readonly Correction[] = []): Evaluation =>
+  judge(read(listing), settings, corrections);
+
+/** Judges a reading: correct → usable weight → flags → worth → trip → questions → call. */
+export function judge(asRead: Reading, settings: Settings, corrections: readonly Correction[] = []): Evaluation {
+  const { reading, applied } = correct(asRead, [...settings.corrections, ...corrections]);
+  const plates = plateWeights(reading, settings.sleeveMm);
+  const flags = raiseFlags(reading, plates, settings);
+  const drive = driveCost(reading, settings);
+  const appraisal = appraise(reading, plates, flags, settings, drive);
+  const { ceiling, price, worth } = appraisal;
+  const trip = tripOf(reading, settings, ceiling === null || price === null ? null : ceiling - price.range.likely);
+  const outlook = lookAhead(reading, plates, appraisal, settings, drive?.likely ?? null);
+  const call = decide({ reading, flags, appraisal, trip, outlook, settings });
+  return { reading, corrections: applied, flags, worth, trip, questions: outlook.questions, call };
+}

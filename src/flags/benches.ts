@@ -1,0 +1,64 @@
+import { inPounds } from '../units/mass.ts';
+import { LIMITS } from './limits.ts';
+import { type ItemRule, onCondition } from './rule.ts';
+
+const BENCH = ['bench'] as const;
+const UPRIGHTS = /\b(?:uprights?|bar (?:holders?|catch(?:es)?)|attached rack|built[- ]in rack|olympic weight bench)\b/i;
+
+const uprights: ItemRule = {
+  id: 'bench-with-uprights',
+  kinds: BENCH,
+  weight: 'note',
+  source: 'common-practice',
+  test(item, { reading }) {
+    // The words stand on the bench's own line, or the ad is about the bench alone.
+    for (const span of item.evidence) {
+      const start = reading.text.lastIndexOf('\n', span.start) + 1;
+      const stop = reading.text.indexOf('\n', span.end);
+      const line = reading.text.slice(start, Math.min(stop < 0 ? reading.text.length : stop, start + 400));
+      const found = UPRIGHTS.exec(line);
+      if (found !== null) return { evidence: [{ start: start + found.index, end: start + found.index + found[0].length }] };
+    }
+    return null;
+  },
+};
+
+const shortBench: ItemRule = {
+  id: 'bench-short',
+  kinds: BENCH,
+  weight: 'note',
+  source: 'ipf',
+  test(item) {
+    if (item.lengthMm === null || item.lengthMm.value >= LIMITS.benchLength.value - 5) return null;
+    return {
+      found: { length: { mm: item.lengthMm.value } },
+      limit: { limit: { mm: LIMITS.benchLength.value } },
+      evidence: item.lengthMm.evidence,
+    };
+  },
+};
+
+const wobbly: ItemRule = {
+  id: 'bench-wobbly',
+  kinds: BENCH,
+  weight: 'caution',
+  source: 'common-practice',
+  test: onCondition('wobbly'),
+};
+
+const lowCapacity: ItemRule = {
+  id: 'bench-low-capacity',
+  kinds: BENCH,
+  weight: 'caution',
+  source: 'assumption',
+  test(item) {
+    if (item.capacity === null || inPounds(item.capacity.value) >= LIMITS.benchCapacity.value) return null;
+    return {
+      found: { capacity: { weight: item.capacity.value } },
+      limit: { limit: { weight: { value: LIMITS.benchCapacity.value, unit: 'lb' } } },
+      evidence: item.capacity.evidence,
+    };
+  },
+};
+
+export const benchRules: readonly ItemRule[] = [wobbly, lowCapacity, shortBench, uprights];

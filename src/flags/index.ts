@@ -1,0 +1,35 @@
+/** All flags of a reading: first the deal-breakers, then cautions, then notes; in the order of the ad within each. */
+import type { Flag, FlagWeight } from '../listing/evaluation.ts';
+import type { Reading } from '../listing/reading.ts';
+import type { Settings } from '../listing/settings.ts';
+import type { PlateWeight } from '../price/usable.ts';
+import { adRules, rust } from './ad.ts';
+import { barRules } from './bars.ts';
+import { benchRules } from './benches.ts';
+import { bumperRules } from './bumpers.ts';
+import { plateRules } from './plates.ts';
+import { rackRules } from './racks.ts';
+import { flagOf, type ItemRule } from './rule.ts';
+
+export const itemRules: readonly ItemRule[] = [...plateRules, ...bumperRules, ...barRules, ...rackRules, ...benchRules, rust];
+export { adRules };
+
+const ORDER: Readonly<Record<FlagWeight, number>> = { 'deal-breaker': 0, caution: 1, note: 2 };
+
+export function raiseFlags(reading: Reading, weights: readonly PlateWeight[], settings: Settings): Flag[] {
+  if (!reading.aboutThisTrade) return [];
+  const context = { reading, settings, plates: new Map(weights.map((plate) => [plate.item.id, plate])) };
+  const flags: Flag[] = [];
+  for (const rule of adRules) {
+    const finding = rule.test(context);
+    if (finding !== null) flags.push(flagOf(rule, finding, null));
+  }
+  for (const item of reading.items) {
+    for (const rule of itemRules) {
+      if (!rule.kinds.includes(item.kind.value)) continue;
+      const finding = rule.test(item, context);
+      if (finding !== null) flags.push(flagOf(rule, finding, item.id));
+    }
+  }
+  return flags.sort((a, b) => ORDER[a.weight] - ORDER[b.weight]);
+}

@@ -1,0 +1,64 @@
+/** The calculation line by line, for "How was this worked out?". */
+import type { Step, Worth } from '../listing/evaluation.ts';
+import type { Basis } from '../listing/reading.ts';
+import type { RateCategory, Settings } from '../listing/settings.ts';
+import { exactly, type Range } from '../units/range.ts';
+import { type Message, message } from '../words/message.ts';
+import type { Price } from './asking-price.ts';
+import { isByWeight } from './categories.ts';
+import type { Good } from './goods.ts';
+import { cellOf } from './rates.ts';
+
+type Unit = Step['unit'];
+
+const line = (
+  id: string,
+  result: Range,
+  unit: Unit,
+  basis: Basis | 'worked-out',
+  source: Message | null = null,
+  params?: Message['params'],
+): Step => ({ id, label: message(`step_${id.split(':')[0]?.replaceAll('-', '_')}`, params), result, unit, basis, source });
+
+/** The rates that went in, each category once, with date and source. */
+function rateSteps(goods: readonly Good[], settings: Settings): Step[] {
+  const seen = new Set<RateCategory>();
+  const steps: Step[] = [];
+  for (const { category, prices } of goods) {
+    if (category === null || prices === null || seen.has(category)) continue;
+    seen.add(category);
+    const cell = cellOf(category, 'used', settings);
+    const unit: Unit = isByWeight(category) ? 'money-per-lb' : 'money';
+    const source = cell === null ? null : message('step_rate_source', { source: cell.source, date: cell.date });
+    const params = { category: { message: message(`category_${category.replaceAll('-', '_')}`) } };
+    steps.push(line(`used-rate:${category}`, prices.used, unit, 'assumed', source, params));
+    steps.push(line(`new-rate:${category}`, prices.delivered, unit, 'assumed', source, params));
+  }
+  return steps;
+}
+
+export function stepsOf(
+  worth: Omit<Worth, 'steps'>,
+  goods: readonly Good[],
+  price: Price | null,
+  trip: Range | null,
+  settings: Settings,
+): Step[] {
+  const steps: Step[] = [];
+  if (goods.some((good) => good.plate !== null)) {
+    steps.push(line('offered', worth.offered, 'lb', 'worked-out'), line('usable', worth.usable, 'lb', 'worked-out'));
+  }
+  if (price !== null) steps.push(line('price', price.range, 'money', 'stated'));
+  if (trip !== null) steps.push(line('trip', trip, 'money', 'assumed'));
+  if (worth.allIn !== null) steps.push(line('all-in', worth.allIn, 'money', 'worked-out'));
+  const plates = worth.split.filter((_, index) => goods[index]?.plate !== null);
+  if (plates.length > 0 && plates.length < worth.split.length) {
+    const share = plates.reduce((sum, part) => sum + part.allIn.minor, 0);
+    steps.push(line('plates-share', exactly(share), 'money', 'worked-out'));
+  }
+  steps.push(...rateSteps(goods, settings));
+  if (worth.goingWorth !== null) steps.push(line('going-worth', worth.goingWorth, 'money', 'worked-out'));
+  if (worth.newWorth !== null) steps.push(line('new-worth', worth.newWorth, 'money', 'worked-out'));
+  if (worth.walkAway !== null) steps.push(line('walk-away', exactly(worth.walkAway.minor), 'money', 'worked-out'));
+  return steps;
+}

@@ -1,0 +1,90 @@
+/** What an ad leaves open that would change its worth: each with a chance of being bad, and what the reading would then say. */
+import type { Correction, Item, Reading } from '../listing/reading.ts';
+import { isPlate } from '../listing/reading.ts';
+import type { PlateWeight } from '../price/usable.ts';
+import { type Message, message } from '../words/message.ts';
+
+export interface Unknown {
+  readonly id: string;
+  /** Path that the answer would set. */
+  readonly about: string;
+  readonly says: Message;
+  /** Chance of the bad answer. */
+  readonly chance: number;
+  /** What the reading becomes with the bad and with the good answer. */
+  readonly bad: readonly Correction[];
+  readonly good: readonly Correction[];
+}
+
+/** Chances of a bad answer. Assumptions: no figures are published. */
+const BENT = 0.15;
+const THICK = 0.15;
+const FEWER = 0.3;
+
+const said = (item: Item, words: readonly string[]): boolean => item.conditions.some((fact) => words.includes(fact.value));
+
+function straightness(bar: Item): Unknown | null {
+  if (said(bar, ['bent', 'straight', 'new'])) return null;
+  return {
+    id: 'straightness',
+    about: `${bar.id}.conditions`,
+    says: message('question_straightness'),
+    chance: BENT,
+    bad: [{ path: `${bar.id}.condition.bent`, value: true }],
+    good: [{ path: `${bar.id}.condition.straight`, value: true }],
+  };
+}
+
+function shaft(bar: Item): Unknown | null {
+  if (bar.shaftMm !== null) return null;
+  return {
+    id: 'shaft',
+    about: `${bar.id}.shaftMm`,
+    says: message('question_shaft'),
+    chance: THICK,
+    bad: [{ path: `${bar.id}.shaftMm`, value: 32, unit: 'mm' }],
+    good: [{ path: `${bar.id}.shaftMm`, value: 28.5, unit: 'mm' }],
+  };
+}
+
+/** One question for the holes of all plates whose holes the ad doesn't state. */
+function bore(plates: readonly PlateWeight[], sleeveMm: number): Unknown | null {
+  const open = plates.filter((plate) => !plate.fit.known && plate.item.kind.value !== 'bumper');
+  const first = open[0];
+  if (first === undefined) return null;
+  const right = sleeveMm >= 40 ? '50mm' : '25mm';
+  const wrong = sleeveMm >= 40 ? '25mm' : '50mm';
+  const set = (value: string): Correction[] => open.map((plate) => ({ path: `${plate.item.id}.fits`, value }));
+  return {
+    id: 'bore',
+    about: `${first.item.id}.boreMm`,
+    says: message('question_bore', { sleeve: { mm: sleeveMm } }),
+    chance: 1 - first.fit.chance,
+    bad: set(wrong),
+    good: set(right),
+  };
+}
+
+function count(item: Item): Unknown | null {
+  if (!isPlate(item.kind.value) || item.count !== null || item.unitWeight === null || item.totalWeight !== null) return null;
+  return {
+    id: 'count',
+    about: `${item.id}.count`,
+    says: message('question_count', { weight: { weight: item.unitWeight.value } }),
+    chance: FEWER,
+    bad: [{ path: `${item.id}.count`, value: 1 }],
+    good: [{ path: `${item.id}.count`, value: 2 }],
+  };
+}
+
+/** At most this many unknowns are weighed together: the states double with each. */
+const MOST = 5;
+
+/** The unknowns of a reading, likeliest to matter first. */
+export function unknownsOf(reading: Reading, plates: readonly PlateWeight[], sleeveMm: number): Unknown[] {
+  const found: (Unknown | null)[] = [bore(plates, sleeveMm)];
+  const bars = reading.items.filter((item) => item.kind.value === 'bar').slice(0, 2);
+  for (const bar of bars) found.push(straightness(bar), shaft(bar));
+  for (const item of reading.items) found.push(found.length < 20 ? count(item) : null);
+  return found.filter((one) => one !== null).slice(0, MOST);
+}
