@@ -24,8 +24,8 @@ const ROW = 36;
 const BAR = 10;
 
 export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
-  const ticks = ticksTo(Math.max(...rows.map((row) => row.high)));
-  const top = ticks.at(-1) ?? 1;
+  const top = Math.max(...rows.map((row) => row.high)) || 1;
+  const ticks = ticksTo(top);
   const at = (value: number): string => `${Math.max(0, Math.min(100, (value / top) * 100)).toFixed(3)}%`;
   const length = (row: ChartRow): string => `${Math.max(0.5, ((row.high - row.low) / top) * 100).toFixed(3)}%`;
   const floor = rows.length * ROW;
@@ -49,8 +49,8 @@ export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
             <line class="chart-likely" x1={at(row.likely)} x2={at(row.likely)} y1={index * ROW + 16} y2={index * ROW + 32} />
           </g>
         ))}
-        {ticks.map((tick, index) => (
-          <text key={tick} class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchor(index, ticks.length)}>
+        {ticks.map((tick) => (
+          <text key={tick} class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchor(tick / top)}>
             {writeTick(tick)}
           </text>
         ))}
@@ -60,8 +60,8 @@ export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
   );
 }
 
-const anchor = (index: number, count: number): 'start' | 'middle' | 'end' =>
-  index === 0 ? 'start' : index === count - 1 ? 'end' : 'middle';
+/** Labels near the ends of the axis stay within it. */
+const anchor = (share: number): 'start' | 'middle' | 'end' => (share < 0.1 ? 'start' : share > 0.9 ? 'end' : 'middle');
 
 function ChartTable({ caption, rows }: Pick<RangeChartProps, 'caption' | 'rows'>) {
   const { t } = useWords();

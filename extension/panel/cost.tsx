@@ -49,7 +49,7 @@ export function Cost({ worth, items, unit }: CostProps) {
       <h2 id="cost-heading">{per}</h2>
       {own ? (
         <p class="cost-figure">
-          <strong>{likely(words, own)}</strong> <span>{span(words, own)}</span>
+          <strong>{likely(words, own)}</strong> {own.low < own.high && <span>{span(words, own)}</span>}
         </p>
       ) : (
         <p>{t('panel_cost_unknown')}</p>
