@@ -1,0 +1,98 @@
+/** The command tooling itself: a runner or a count that lies would hide everything else. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { count } from '../tools/report.mjs';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+describe('run.mjs', () => {
+  let folder: string;
+  beforeAll(() => {
+    folder = realpathSync(mkdtempSync(join(tmpdir(), 'ironsift-run-')));
+    writeFileSync(join(folder, 'beside.ts'), 'export const where: string = import.meta.url;');
+    writeFileSync(
+      join(folder, 'entry.ts'),
+      `import { readFileSync } from 'node:fs';
+       import { where } from './beside.ts';
+       const given: string = readFileSync(0, 'utf8');
+       console.log(JSON.stringify({ args: process.argv.slice(2), given, where, folder: process.cwd() }));
+       process.exitCode = 7;`,
+    );
+    writeFileSync(join(folder, 'broken.ts'), 'const = 1;');
+  });
+  afterAll(() => rmSync(folder, { recursive: true }));
+  const run = (args: string[], env: NodeJS.ProcessEnv = {}) =>
+    spawnSync(process.execPath, [join(ROOT, 'tests/tools/run.mjs'), ...args], {
+      cwd: ROOT,
+      input: 'two plates\n',
+      encoding: 'utf8',
+      env: { ...process.env, INIT_CWD: undefined, ...env },
+    });
+
+  it('hands arguments, standard input and exit code through, in the folder where the person stands', () => {
+    const { stdout, stderr, status } = run([join(folder, 'entry.ts'), '--batch', 'a b.jsonl'], { INIT_CWD: folder });
+    expect(stderr).toBe('');
+    expect(JSON.parse(stdout)).toEqual({
+      args: ['--batch', 'a b.jsonl'],
+      given: 'two plates\n',
+      where: pathToFileURL(join(folder, 'beside.ts')).href,
+      folder,
+    });
+    expect(status).toBe(7);
+  });
+
+  it('says in one line what is wrong with the entry, and ends with 2', () => {
+    const missing = run(['tests/tools/none.ts']);
+    expect(missing).toMatchObject({ status: 2, stdout: '', stderr: 'there is no tests/tools/none.ts\n' });
+    expect(run([])).toMatchObject({ status: 2, stderr: expect.stringContaining('usage') });
+    expect(run([join(folder, 'broken.ts')])).toMatchObject({
+      status: 2,
+      stderr: expect.stringContaining('could not be bundled'),
+    });
+  });
+});
+
+describe('count', () => {
+  const test = (status: string) => ({
+    status,
+    fullName: `a ${status} one`,
+    failureMessages: status === 'failed' ? ['Error: no\n  at x'] : [],
+  });
+  const file = (name: string, ...statuses: string[]) => ({
+    name,
+    status: statuses.includes('failed') ? 'failed' : 'passed',
+    assertionResults: statuses.map(test),
+  });
+  const projectOf = (name: string) => name.split('/')[0] ?? '';
+  const counted = (testResults: Parameters<typeof count>[0]['testResults'], code = 0, wanted = ['unit']) =>
+    count({ testResults }, code, wanted, projectOf);
+
+  it('counts what passed, failed and was skipped', () => {
+    expect(counted([file('unit/a', 'passed', 'passed', 'skipped', 'todo'), file('unit/b', 'failed')], 1)).toEqual({
+      passed: 2,
+      skipped: 2,
+      failures: ['unit: a failed one: Error: no'],
+    });
+  });
+
+  it('takes a file that could not run for a failure', () => {
+    expect(
+      counted([file('unit/a', 'passed'), { ...file('unit/b'), status: 'failed', message: 'no such module' }], 1).failures,
+    ).toEqual(['unit/b did not run: no such module']);
+  });
+
+  it('takes a project that ran nothing for a failure', () => {
+    expect(counted([file('unit/a', 'passed')], 0, ['unit', 'browser']).failures).toEqual([
+      'browser: has test files, but no test ran',
+    ]);
+    expect(counted([file('unit/a', 'skipped')], 0).failures).toEqual([]);
+  });
+
+  it('takes an error outside every test for a failure', () => {
+    expect(counted([file('unit/a', 'passed')], 1).failures).toEqual(['the test runner ended with code 1 though no test failed']);
+  });
+});
