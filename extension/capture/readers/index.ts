@@ -37,8 +37,12 @@ export interface ReadOptions {
 
 /** The address without fragment; null for anything but a web page. */
 export function pageAddress(address: string): string | null {
-  if (!URL.canParse(address)) return null;
-  const url = new URL(address);
+  let url: URL;
+  try {
+    url = new URL(address);
+  } catch {
+    return null;
+  }
   if (url.protocol !== 'http:' && url.protocol !== 'https:') return null;
   url.hash = '';
   return url.href.length <= MAX_ADDRESS ? url.href : url.origin;

@@ -1,0 +1,38 @@
+/** The buyer asks for an ad: the panel opens, and the page is read into session storage, where the panel finds it. */
+import type { Tabs } from 'webextension-polyfill';
+import { listingFromText, MAX_TEXT } from '../../src/listing/page-listing.ts';
+import { storeCapture } from '../platform/capture-state.ts';
+import { inject, type Refusal } from '../platform/inject.ts';
+import { sendToTab, type TakeMode } from '../platform/messages.ts';
+import { openPanel } from '../platform/open-panel.ts';
+import { activeTabId } from '../platform/watch-capture.ts';
+
+/** The browser's own copy of a selection: without its lines, but there where no script of ours may run (PDF, frames of other sites). */
+const storeSelected = (tabId: number, selected: string, address: string | null): Promise<boolean> =>
+  storeCapture(tabId, {
+    state: 'ready',
+    listing: { ...listingFromText(selected.slice(0, MAX_TEXT), 'selection'), address },
+    cut: selected.length > MAX_TEXT,
+    at: Date.now(),
+  });
+
+const refuse = (tabId: number, reason: Refusal): Promise<boolean> =>
+  storeCapture(tabId, { state: 'refused', reason, at: Date.now() });
+
+async function takeFrom(tabId: number, mode: TakeMode, selected: string): Promise<void> {
+  const refusal = await inject(tabId);
+  const answer = refusal === null ? await sendToTab(tabId, 'take', { mode }) : null;
+  if (answer?.ok && answer.value !== 'nothing') return;
+  if (selected.trim() !== '') await storeSelected(tabId, selected, null);
+  else if (answer?.ok) await sendToTab(tabId, 'take', { mode: 'pick' });
+  else await refuse(tabId, refusal ?? 'no-access');
+}
+
+/** Must be called at once in the handler of the buyer's click or key press, for only then may the panel be opened. */
+export function askForAd(tab: Tabs.Tab | undefined, mode: TakeMode, selected = ''): void {
+  void openPanel({ tabId: tab?.id, windowId: tab?.windowId });
+  void (async () => {
+    const tabId = tab?.id ?? (await activeTabId());
+    if (tabId !== null) await takeFrom(tabId, mode, selected);
+  })();
+}

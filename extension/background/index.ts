@@ -1,0 +1,16 @@
+/** What the background listens to. It holds no state: the browser may end it at any time and start it again for the next event. */
+import { api } from '../platform/browser.ts';
+import { dropCapture } from '../platform/capture-state.ts';
+import { answerMessages } from '../platform/messages.ts';
+import { askForAd } from './ask-for-ad.ts';
+import { onCaptured, onCaptureFailed, onPicking, onPickLeft } from './hand-over.ts';
+import { createMenus, onMenu } from './menus.ts';
+
+api().runtime.onInstalled.addListener(createMenus);
+api().contextMenus.onClicked.addListener(onMenu);
+api().action.onClicked.addListener((tab) => askForAd(tab, 'selection-or-pick'));
+api().commands.onCommand.addListener((command, tab) => {
+  if (command === 'take-ad') askForAd(tab, 'selection-or-pick');
+});
+api().tabs.onRemoved.addListener((tabId) => void dropCapture(tabId));
+answerMessages({ captured: onCaptured, picking: onPicking, 'pick-left': onPickLeft, 'capture-failed': onCaptureFailed });

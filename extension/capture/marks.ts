@@ -1,0 +1,73 @@
+/**
+ * Marks words in the page with the CSS Custom Highlight API: the page's own nodes stay as they are, and a strict content security policy
+ * does not stand in the way, for the style is adopted and not written into the page.
+ */
+import type { Span } from '../../src/listing/page-listing.ts';
+import { Failure } from '../platform/messages.ts';
+import type { Taken } from './report.ts';
+import { rangesOf } from './span-ranges.ts';
+
+const NAME = 'ironsift-evidence';
+/** Dark words on a light ground: legible whatever the page's own colours are. */
+const RULE = `::highlight(${NAME}) { background-color: #ffdf6b; color: #1a1a1a; }`;
+
+type View = Window & typeof globalThis;
+type Root = Document | ShadowRoot;
+
+const styled = new Map<Root, CSSStyleSheet>();
+const marked = new Set<View>();
+
+function adoptStyle(root: Root, view: View): void {
+  const known = styled.get(root);
+  if (known && root.adoptedStyleSheets.includes(known)) return;
+  const sheet = known ?? new view.CSSStyleSheet();
+  if (!known) sheet.replaceSync(RULE);
+  root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
+  styled.set(root, sheet);
+}
+
+const isInView = ({ top, bottom }: DOMRect, view: View): boolean => bottom > 0 && top < view.innerHeight;
+
+/** Marks what can be found of the spans and brings the first into view. Answers how many spans that are; throws `gone` when none is left. */
+export function showMarks(taken: Taken | null, spans: readonly Span[]): number {
+  clearHighlights();
+  if (spans.length === 0) return 0;
+  const found = taken ? spans.map((span) => rangesOf(taken, span)).filter((ranges) => ranges.length > 0) : [];
+  if (found.length === 0) throw new Failure('gone');
+  const byView = new Map<View, Range[]>();
+  for (const range of found.flat()) {
+    const view = range.startContainer.ownerDocument?.defaultView;
+    if (!view) continue;
+    byView.set(view, [...(byView.get(view) ?? []), range]);
+    adoptStyle(view.document, view);
+    const root = range.startContainer.getRootNode();
+    if ('host' in root) adoptStyle(root as ShadowRoot, view);
+  }
+  for (const [view, ranges] of byView) {
+    view.CSS.highlights.set(NAME, new view.Highlight(...ranges));
+    marked.add(view);
+  }
+  const [first] = found[0] ?? [];
+  const view = first?.startContainer.ownerDocument?.defaultView;
+  if (first && view && !isInView(first.getBoundingClientRect(), view))
+    first.startContainer.parentElement?.scrollIntoView({ block: 'center' });
+  return found.length;
+}
+
+function clearHighlights(): void {
+  for (const view of marked) {
+    try {
+      view.CSS?.highlights.delete(NAME);
+    } catch {
+      // The frame is gone, and its highlights with it.
+    }
+  }
+  marked.clear();
+}
+
+/** Takes the marks and their style away. */
+export function clearMarks(): void {
+  clearHighlights();
+  for (const [root, sheet] of styled) root.adoptedStyleSheets = root.adoptedStyleSheets.filter((adopted) => adopted !== sheet);
+  styled.clear();
+}

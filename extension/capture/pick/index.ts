@@ -1,0 +1,92 @@
+/** Picking: a frame follows the pointer or the arrow keys; click or Enter takes the block, Esc leaves. */
+import { isConnected } from '../../platform/browser.ts';
+import { sendToBackground } from '../../platform/messages.ts';
+import { getMessage } from '../../platform/words.ts';
+import { browserSight } from '../browser-sight.ts';
+import { type Captured, findMainBlock, readElement } from '../readers/index.ts';
+import { frameDocument } from '../readers/rendered.ts';
+import type { Sight } from '../readers/sight.ts';
+import { boxOf, elementAt } from './geometry.ts';
+import { listen } from './listen.ts';
+import { showOutline } from './outline.ts';
+import { beside, blockAround, type Choice, choose, narrow, widen } from './steps.ts';
+
+export interface Outcome {
+  take(captured: Captured): void;
+  leave(): void;
+}
+
+const WORDS_SAID = 120;
+
+/** This window and those of the frames of the same origin in it. */
+function windowsIn(document: Document): Window[] {
+  const frames = [...document.querySelectorAll('iframe, frame')].map(frameDocument).filter((inside) => inside !== null);
+  const own = document.defaultView;
+  return [...(own ? [own] : []), ...frames.flatMap(windowsIn)];
+}
+
+const firstChoice = (sight: Sight): Choice => choose(findMainBlock(document, sight) ?? document.documentElement);
+
+/** Starts picking at the likeliest block. Gives a function that ends it without a choice. */
+export function startPicking(outcome: Outcome): () => void {
+  const sight = browserSight();
+  const outline = showOutline(getMessage('capture_pick_label'), getMessage('capture_pick_start'));
+  let choice = firstChoice(sight);
+  let ended = false;
+
+  const end = (): void => {
+    ended = true;
+    stopListening();
+    window.removeEventListener('pagehide', leave);
+    outline.remove();
+  };
+  const leave = (): void => {
+    if (ended) return;
+    end();
+    outcome.leave();
+    if (isConnected()) void sendToBackground('pick-left', {});
+  };
+  const take = (): void => {
+    end();
+    try {
+      outcome.take(readElement(choice.block, { origin: 'pick', sight, address: window.location.href }));
+    } catch (error) {
+      console.error('Ironsift:', error);
+      outcome.leave();
+      void sendToBackground('capture-failed', { reason: 'unexpected' });
+    }
+  };
+  const move = (next: Choice): void => {
+    choice = next;
+    choice.block.scrollIntoView({ block: 'nearest' });
+    const words = (choice.block.textContent ?? '').replace(/\s+/g, ' ').trim().slice(0, WORDS_SAID);
+    outline.say(getMessage('capture_pick_now').replace('{words}', () => words));
+  };
+  /** A script that an update of the extension has cut off can't report what it takes. */
+  const unlessCutOff = (wish: () => void) => (): void => (isConnected() ? wish() : leave());
+
+  const stopListening = listen([...windowsIn(document), ...(outline.keyboard ? [outline.keyboard] : [])], {
+    point: (event) => {
+      const element = elementAt(event, sight);
+      if (element) choice = choose(blockAround(element, sight));
+    },
+    take: unlessCutOff(take),
+    leave,
+    widen: unlessCutOff(() => move(widen(choice))),
+    narrow: unlessCutOff(() => move(narrow(choice, sight))),
+    before: unlessCutOff(() => move(beside(choice, -1, sight))),
+    after: unlessCutOff(() => move(beside(choice, 1, sight))),
+  });
+  window.addEventListener('pagehide', leave);
+
+  const follow = (): void => {
+    if (ended) return;
+    if (!choice.block.isConnected) choice = firstChoice(sight);
+    outline.draw(boxOf(choice.block));
+    requestAnimationFrame(follow);
+  };
+  follow();
+  move(choice);
+  void sendToBackground('picking', {});
+  return leave;
+}

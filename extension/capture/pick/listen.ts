@@ -1,0 +1,96 @@
+/** Takes pointer and keys from the page while picking: in the capture phase on the window, so that no handler of the page sees them. */
+
+export interface Wishes {
+  point(event: Event): void;
+  take(): void;
+  leave(): void;
+  widen(): void;
+  narrow(): void;
+  before(): void;
+  after(): void;
+}
+
+const KEYS: Readonly<Record<string, keyof Omit<Wishes, 'point'>>> = {
+  Enter: 'take',
+  Escape: 'leave',
+  ArrowUp: 'widen',
+  ArrowDown: 'narrow',
+  ArrowLeft: 'before',
+  ArrowRight: 'after',
+};
+
+const MOVES = ['pointermove', 'pointerover', 'mousemove', 'mouseover', 'pointerout', 'mouseout', 'pointerenter', 'mouseenter'];
+const PRESSES = [
+  'pointerdown',
+  'mousedown',
+  'pointerup',
+  'mouseup',
+  'click',
+  'dblclick',
+  'auxclick',
+  'contextmenu',
+  'touchstart',
+  'touchend',
+];
+const TYPING = ['keydown', 'keypress', 'keyup'];
+
+/** Listens in these windows. Gives a function that stops it; the release of a key that was pressed last is still kept from the page. */
+export function listen(windows: readonly Window[], wishes: Wishes): () => void {
+  let stopped = false;
+  let held: string | null = null;
+
+  const onMove = (event: Event): void => {
+    if (!event.isTrusted || stopped) return;
+    event.stopImmediatePropagation();
+    if (event.type === 'pointermove' || event.type === 'pointerover') wishes.point(event);
+  };
+  const onPress = (event: Event): void => {
+    if (!event.isTrusted || stopped) return;
+    event.stopImmediatePropagation();
+    event.preventDefault();
+    if (event.type === 'click' && (event as MouseEvent).button === 0) wishes.take();
+  };
+  const onKey = (event: Event): void => {
+    if (!event.isTrusted) return;
+    const { key, type, ctrlKey, altKey, metaKey } = event as KeyboardEvent;
+    const wish = ctrlKey || altKey || metaKey ? undefined : KEYS[key];
+    if (stopped) {
+      if (type !== 'keyup' || key !== held) return;
+      event.stopImmediatePropagation();
+      detach();
+      return;
+    }
+    // Other keys keep their meaning for the browser (scrolling, shortcuts), but the page does not see them.
+    event.stopImmediatePropagation();
+    if (!wish) return;
+    event.preventDefault();
+    if (type === 'keyup') held = null;
+    if (type !== 'keydown') return;
+    held = key;
+    wishes[wish]();
+  };
+
+  const each = (change: (target: Window, types: readonly string[], listener: (event: Event) => void) => void): void => {
+    for (const target of windows) {
+      change(target, MOVES, onMove);
+      change(target, PRESSES, onPress);
+      change(target, TYPING, onKey);
+    }
+  };
+  const options = { capture: true, passive: false };
+  const attach = (): void =>
+    each((target, types, listener) => {
+      for (const type of types) target.addEventListener(type, listener, options);
+    });
+  const detach = (): void =>
+    each((target, types, listener) => {
+      for (const type of types) target.removeEventListener(type, listener, options);
+    });
+
+  attach();
+  return () => {
+    stopped = true;
+    if (held === null) detach();
+    else setTimeout(detach, 1500);
+  };
+}

@@ -1,0 +1,80 @@
+/** What picking shows: a frame about the chosen block, how to go on, and the same for screen readers. All in a closed shadow root of ours. */
+
+const STYLE = `
+:host { all: initial !important; position: fixed !important; inset: 0 !important; width: auto !important; height: auto !important;
+  display: block !important; border: 0 !important; margin: 0 !important; padding: 0 !important; overflow: hidden !important;
+  background: transparent !important; pointer-events: none !important; z-index: 2147483647 !important; }
+.frame { position: absolute; box-sizing: border-box; border: 3px solid #0b57d0; border-radius: 3px; box-shadow: 0 0 0 2px #fff;
+  background: rgb(11 87 208 / 8%); }
+.label { position: absolute; top: 8px; left: 50%; transform: translateX(-50%); max-width: calc(100% - 32px); padding: 6px 10px;
+  font: 14px/20px system-ui, sans-serif; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 4px; }
+.spoken { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+iframe { position: absolute; top: 0; left: 0; width: 1px; height: 1px; border: 0; opacity: 0; }
+`;
+
+export interface Outline {
+  /** Draws the frame about these boxes' hull, in CSS pixels of the top window. */
+  draw(box: { left: number; top: number; width: number; height: number }): void;
+  /** Says it to screen readers. */
+  say(text: string): void;
+  /** A window of our own that takes the keyboard, so that no handler of the page comes before ours; null where it can't be had. */
+  readonly keyboard: Window | null;
+  remove(): void;
+}
+
+/** A frame without address in our shadow root: keys that are pressed in it never reach the page's window. */
+function keyboardFrame(title: string): HTMLIFrameElement {
+  const frame = document.createElement('iframe');
+  frame.title = title;
+  frame.tabIndex = -1;
+  return frame;
+}
+
+/** Adds one host element to the page's root element; `remove` takes it away and gives the focus back. */
+export function showOutline(label: string, spoken: string): Outline {
+  const host = document.createElement('div');
+  const shadow = host.attachShadow({ mode: 'closed' });
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(STYLE);
+  shadow.adoptedStyleSheets = [sheet];
+  const part = (name: string): HTMLElement => {
+    const element = document.createElement('div');
+    element.className = name;
+    shadow.append(element);
+    return element;
+  };
+  const [frame, hint, live] = [part('frame'), part('label'), part('spoken')];
+  hint.textContent = label;
+  hint.setAttribute('aria-hidden', 'true');
+  live.setAttribute('role', 'status');
+  live.setAttribute('aria-live', 'polite');
+  const keys = keyboardFrame(spoken);
+  shadow.append(keys);
+  const focused = document.activeElement;
+  document.documentElement.append(host);
+  // Above dialogs of the page, which the browser shows on top of everything else.
+  host.popover = 'manual';
+  host.showPopover?.();
+  const keyboard = keys.contentWindow;
+  keyboard?.document.body?.setAttribute('aria-label', spoken);
+  keyboard?.document.body?.setAttribute('role', 'application');
+  keyboard?.focus();
+  return {
+    keyboard,
+    draw: ({ left, top, width, height }) => {
+      Object.assign(frame.style, {
+        left: `${left - 3}px`,
+        top: `${top - 3}px`,
+        width: `${width + 6}px`,
+        height: `${height + 6}px`,
+      });
+    },
+    say: (text) => {
+      live.textContent = text;
+    },
+    remove: () => {
+      host.remove();
+      if (focused && focused !== document.body) (focused as HTMLElement).focus?.({ preventScroll: true });
+    },
+  };
+}
