@@ -4,7 +4,16 @@ import { correctionSchema } from './correction.ts';
 
 const positive = z.number().check(z.positive());
 const atLeastZero = z.number().check(z.nonnegative());
-const cell = z.object({ low: atLeastZero, likely: atLeastZero, high: atLeastZero, source: z.string(), date: z.string() });
+const cell = z
+  .object({
+    low: atLeastZero,
+    likely: atLeastZero,
+    high: atLeastZero,
+    /** Where the figures come from, and when ("2026-05"); the buyer's own unless said. */
+    source: z._default(z.string(), 'your own figure'),
+    date: z._default(z.string(), ''),
+  })
+  .check(z.refine((value) => value.low <= value.likely && value.likely <= value.high, 'low, likely and high are not in order'));
 
 /** Categories of the rates table. Weight categories are priced per pound, the others per piece. */
 export const RATE_CATEGORIES = [
