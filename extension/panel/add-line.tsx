@@ -12,12 +12,7 @@ export function AddLine() {
     <fieldset class="add-line">
       <legend>{t('panel_add_line')}</legend>
       {OFFERED.map((kind) => (
-        <button
-          key={kind}
-          type="button"
-          data-add={kind}
-          onClick={() => set({ path: `add.${nextAdded(session)}.kind`, value: kind })}
-        >
+        <button key={kind} type="button" data-add={kind} onClick={() => set({ path: `${nextAdded(session)}.kind`, value: kind })}>
           {t(`panel_add_${kind}`)}
         </button>
       ))}

@@ -7,6 +7,7 @@ import { useWords } from '../components/speech.ts';
 import { useEdits } from './edits.ts';
 import { hasBore, hasFit, isBar } from './item-parts.ts';
 import { itemName, keyTail } from './item-words.ts';
+import { isAdded } from './session.ts';
 
 interface Props {
   readonly item: Item;
@@ -25,7 +26,7 @@ const LIMITS: Readonly<Record<LengthField, readonly [number, number]>> = {
 export function ItemDetailFields({ item, before }: Props) {
   const words = useWords();
   const { t } = words;
-  const { set, putBack } = useEdits();
+  const { set, putBack, putBackItem } = useEdits();
   const kind = item.kind.value;
   const fits = `${item.id}.fits`;
   return (
@@ -57,7 +58,7 @@ export function ItemDetailFields({ item, before }: Props) {
       <button
         type="button"
         data-remove={item.id}
-        onClick={() => set({ path: `${item.id}.removed`, value: true })}
+        onClick={() => (isAdded(item.id) ? putBackItem(item.id) : set({ path: item.id, value: null }))}
         aria-label={t('panel_remove_item', { item: itemName(words, item) })}
       >
         {t('panel_remove')}

@@ -9,7 +9,7 @@ import { useEdits } from './edits.ts';
 import { ItemLine } from './item-line.tsx';
 import { itemName } from './item-words.ts';
 import { PriceLine } from './price-line.tsx';
-import { correctionAt } from './session.ts';
+import { isTakenOut } from './session.ts';
 
 export interface ReadingProps {
   readonly reading: ReadingType;
@@ -55,8 +55,8 @@ function Total({ reading, unit }: Pick<ReadingProps, 'reading' | 'unit'>) {
 function GoneLines({ reading }: Pick<ReadingProps, 'reading'>) {
   const words = useWords();
   const { t } = words;
-  const { session, asRead, putBackItem } = useEdits();
-  const removed = (asRead?.items ?? []).filter((item) => correctionAt(session, `${item.id}.removed`)?.value === true);
+  const { session, asRead, putBack } = useEdits();
+  const removed = (asRead?.items ?? []).filter((item) => isTakenOut(session, item.id));
   return (
     <>
       {reading.sold
@@ -69,7 +69,7 @@ function GoneLines({ reading }: Pick<ReadingProps, 'reading'>) {
       {removed.map((item) => (
         <li key={`removed ${item.id}`} class="line line-gone">
           {t('panel_removed', { item: itemName(words, item) })}{' '}
-          <button type="button" class="bare" data-put-back={`${item.id}.removed`} onClick={() => putBackItem(item.id)}>
+          <button type="button" class="bare" data-put-back={item.id} onClick={() => putBack(item.id)}>
             {t('panel_put_back')}
             <span class="unseen"> {itemName(words, item)}</span>
           </button>

@@ -33,10 +33,16 @@ export const correctionAt = (session: Session, path: string): Correction | undef
 const withoutHand = (changes: readonly Change[], path: string): readonly Change[] =>
   changes.filter((change) => !(change.by === 'hand' && change.correction.path === path));
 
-export const setValue = (session: Session, correction: Correction): Session => ({
-  ...session,
-  changes: [...withoutHand(session.changes, correction.path), { by: 'hand', correction }],
-});
+/** A value set anew takes the place of the one before, unless a doubt settled since has set it too: then it comes last. */
+export function setValue(session: Session, correction: Correction): Session {
+  const change: Change = { by: 'hand', correction };
+  const last = session.changes.findLast((one) => correctionsOf(one).some(({ path }) => path === correction.path));
+  const changes =
+    last?.by === 'hand'
+      ? session.changes.map((one) => (one === last ? change : one))
+      : [...withoutHand(session.changes, correction.path), change];
+  return { ...session, changes };
+}
 
 /** Takes back what was set by hand at a path, or else the settled doubt that set it. */
 export function putBack(session: Session, path: string): Session {
@@ -45,10 +51,12 @@ export function putBack(session: Session, path: string): Session {
   return { ...session, changes: changes.filter((change) => !correctionsOf(change).some((one) => one.path === path)) };
 }
 
-/** Takes back everything said about one line. */
+const isAbout = (path: string, item: string): boolean => path === item || path.startsWith(`${item}.`);
+
+/** Takes back everything said by hand about one line; an added line is gone with it. */
 export const putBackItem = (session: Session, item: string): Session => ({
   ...session,
-  changes: session.changes.filter((change) => !(change.by === 'hand' && change.correction.path.startsWith(`${item}.`))),
+  changes: session.changes.filter((change) => !(change.by === 'hand' && isAbout(change.correction.path, item))),
 });
 
 const withoutDoubt = (changes: readonly Change[], id: string): readonly Change[] =>
@@ -66,8 +74,16 @@ export const reopenDoubt = (session: Session, id: string): Session => ({
 
 export const setDistance = (session: Session, distance: TypedDistance | null): Session => ({ ...session, distance });
 
-/** The number for the next line that the buyer adds. */
-export function nextAdded(session: Session): number {
-  const numbers = corrections(session).map((correction) => Number(/^add\.(\d+)\./.exec(correction.path)?.[1] ?? 0));
-  return Math.max(0, ...numbers) + 1;
+const ADDED = /^added-(\d+)\./;
+
+/** Whether a line was added by the buyer. */
+export const isAdded = (item: string): boolean => ADDED.test(`${item}.`);
+
+/** The id of the next line that the buyer adds; the core makes the line when its kind is set. */
+export function nextAdded(session: Session): string {
+  const numbers = corrections(session).map((correction) => Number(ADDED.exec(correction.path)?.[1] ?? 0));
+  return `added-${Math.max(0, ...numbers) + 1}`;
 }
+
+/** Whether the buyer took a line of the ad out: the line's own path, set to nothing. */
+export const isTakenOut = (session: Session, item: string): boolean => correctionAt(session, item)?.value === null;
