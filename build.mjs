@@ -4,7 +4,7 @@
  * `node build.mjs --watch` builds again on every change, readable and without zips.
  */
 import { existsSync, readdirSync, readFileSync, realpathSync, watch } from 'node:fs';
-import { mkdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import esbuild from 'esbuild';
@@ -177,12 +177,21 @@ export function packed(/** @type {Files} */ files) {
   return zipSync(sorted, { level: 9, mtime: new Date(1980, 0, 1) });
 }
 
+/** Writes a file whole or not at all, and only when it changes: a browser may be running the extension from this folder. */
+async function put(/** @type {string} */ path, /** @type {Uint8Array} */ content) {
+  if (existsSync(path) && readFileSync(path).equals(content)) return;
+  await mkdir(dirname(path), { recursive: true });
+  await writeFile(`${path}.${process.pid}`, content);
+  await rename(`${path}.${process.pid}`, path);
+}
+
 /** Builds both targets into dist/. Throws with every reason at once when a check fails; then dist/ is left as it was. */
 export async function build({ watching = false } = {}) {
   const shared = await sharedFiles(watching);
   const template = JSON.parse(readFileSync(join(ROOT, 'manifest.template.json'), 'utf8'));
   template.version = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')).version;
   const outcomes = TARGETS.map((target) => {
+    /** @type {Files} */
     const files = { ...shared, 'manifest.json': bytes(`${JSON.stringify(makeManifest(template, target), null, 2)}\n`) };
     const found = [
       missingPaths,
@@ -196,13 +205,11 @@ export async function build({ watching = false } = {}) {
   const wrong = [...(await impurities(ROOT)), ...outcomes.flatMap((outcome) => outcome.wrong)];
   if (wrong.length > 0) throw new Error(wrong.join('\n'));
   for (const { target, files } of outcomes) {
-    await rm(join(ROOT, 'dist', target), { recursive: true, force: true });
-    for (const [path, content] of Object.entries(files)) {
-      const to = join(ROOT, 'dist', target, path);
-      await mkdir(dirname(to), { recursive: true });
-      await writeFile(to, content);
-    }
-    if (!watching) await writeFile(join(ROOT, 'dist', `ironsift-${target}.zip`), packed(files));
+    const folder = join(ROOT, 'dist', target);
+    for (const [path, content] of Object.entries(files)) await put(join(folder, path), content);
+    const stale = filesIn(folder).filter((file) => files[relative(folder, file).replaceAll(sep, '/')] === undefined);
+    for (const file of stale) await rm(file, { force: true });
+    if (!watching) await put(join(ROOT, 'dist', `ironsift-${target}.zip`), packed(files));
   }
   return shared;
 }

@@ -1,7 +1,16 @@
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Page } from 'puppeteer-core';
-import { type Launched, launchChromium, panelOf, pressShortcut, selectText, startDisplay } from '../browser/driver/index.ts';
+import {
+  isPanel,
+  type Launched,
+  launchChromium,
+  panelOf,
+  pressShortcut,
+  selectText,
+  startDisplay,
+  waitForState,
+} from '../browser/driver/index.ts';
 import { answerLine, readAnswer } from './panel-answer.ts';
 
 export interface DemoAd {
@@ -40,11 +49,17 @@ async function takeAd(launched: Launched, page: Page): Promise<void> {
   await page.click(place);
 }
 
+/** A panel that is open already must have let go of the ad before, or its answer would be read again. */
+async function untilForgotten({ browser }: Launched): Promise<void> {
+  if (browser.targets().some((target) => isPanel(target.url()))) await waitForState(await panelOf(browser), 'empty');
+}
+
 /** One ad in a tab of its own. Gives the line to print. */
 async function judge(launched: Launched, ad: DemoAd, out: string): Promise<string> {
   const page = await launched.browser.newPage();
   try {
     await page.goto(ad.url, { waitUntil: 'load' });
+    await untilForgotten(launched);
     await takeAd(launched, page);
     const panel = await panelOf(launched.browser);
     const answer = await readAnswer(panel);

@@ -6,4 +6,4 @@ export { pressKeys, pressShortcut } from './keys.ts';
 export { type Launched, launchChromium, launchFirefox } from './launch.ts';
 export { type Outsider, startOutsideWatch } from './outside-watch.ts';
 export { pasteInto, selectText } from './page.ts';
-export { extensionId, openPanelInTab, panelOf, waitForState } from './panel.ts';
+export { extensionId, isPanel, openPanelInTab, panelOf, waitForState } from './panel.ts';

@@ -77,10 +77,12 @@ export async function launchFirefox(options: LaunchOptions): Promise<Launched> {
     executablePath,
     headless: false,
     enableExtensions: true,
-    env: display.env,
+    // The browser's own errand: its remote settings obey the preference below only with this variable.
+    env: { ...display.env, MOZ_REMOTE_SETTINGS_DEVTOOLS: '1' },
     defaultViewport: null,
     args: [`--width=${width}`, `--height=${height}`],
     extraPrefsFirefox: {
+      'services.settings.server': 'http://127.0.0.1:9/v1',
       'intl.locale.requested': language,
       'ui.systemUsesDarkTheme': options.scheme === 'dark' ? 1 : 0,
       ...(proxy && {

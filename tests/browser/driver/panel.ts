@@ -1,6 +1,7 @@
 import type { Browser, Page } from 'puppeteer-core';
 
-const PANEL = /^chrome-extension:\/\/([a-p]{32})\/panel\.html/;
+/** Whether an address is the panel's, in Chromium. */
+export const isPanel = (address: string): boolean => /^chrome-extension:\/\/[a-p]{32}\/panel\.html/.test(address);
 
 /** Id of the extension in Chromium, from its worker. */
 export async function extensionId(browser: Browser): Promise<string> {
@@ -16,7 +17,7 @@ export async function extensionId(browser: Browser): Promise<string> {
 
 /** The side panel as a page, once it is open. Chromium only. */
 export async function panelOf(browser: Browser, timeout = 15_000): Promise<Page> {
-  const target = await browser.waitForTarget((candidate) => PANEL.test(candidate.url()), { timeout });
+  const target = await browser.waitForTarget((candidate) => isPanel(candidate.url()), { timeout });
   return target.asPage();
 }
 
