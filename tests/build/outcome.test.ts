@@ -43,7 +43,7 @@ afterAll(() => {
 });
 
 describe('the build', () => {
-  it('gives the same zips, byte for byte, from another folder, another day and another time zone', async () => {
+  it('gives the same zips, byte for byte, from another folder and in another time zone', async () => {
     const second = copyOfCheckout('ironsift-another-folder-');
     await build(second, 'Pacific/Auckland');
     for (const zip of ZIPS) {
