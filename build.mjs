@@ -160,7 +160,7 @@ async function sharedFiles(/** @type {boolean} */ watching) {
   const markup = markupWriters(ROOT, Object.keys(metafile.inputs));
   if (markup.length > 0) throw new Error(markup.join('\n'));
   const pages = filesIn(extension).filter((file) =>
-    /^(?:[^/]+\.html|icons\/.+)$/.test(relative(extension, file).replaceAll(sep, '/')),
+    /^(?:[^/]+\.html|icons\/.+\.png)$/.test(relative(extension, file).replaceAll(sep, '/')),
   );
   for (const file of pages) files[relative(extension, file).replaceAll(sep, '/')] = readFileSync(file);
   for (const language of readdirSync(join(extension, '_locales'))) {
