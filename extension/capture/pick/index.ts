@@ -36,9 +36,10 @@ export function startPicking(outcome: Outcome): () => void {
 
   const end = (): void => {
     ended = true;
-    stopListening();
+    outline.hide();
+    // The frame that has the keyboard stays until the key is released, or the page would see the release.
+    stopListening(outline.remove);
     window.removeEventListener('pagehide', leave);
-    outline.remove();
   };
   const leave = (): void => {
     if (ended) return;

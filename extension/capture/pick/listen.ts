@@ -34,15 +34,34 @@ const PRESSES = [
 ];
 const TYPING = ['keydown', 'keypress', 'keyup'];
 
-/** Listens in these windows. Gives a function that stops it; the release of a key that was pressed last is still kept from the page. */
-export function listen(windows: readonly Window[], wishes: Wishes): () => void {
+/** How long the release of a key is waited for, in milliseconds. */
+const RELEASE = 1500;
+
+/** Browsers report a move when only the page moved under a pointer at rest; the pointer's place on the screen tells. */
+function pointerMoves(): (event: Event) => boolean {
+  let last: readonly [number, number] | null = null;
+  return (event) => {
+    const { screenX, screenY } = event as PointerEvent;
+    const moved = last !== null && (last[0] !== screenX || last[1] !== screenY);
+    last = [screenX, screenY];
+    return moved;
+  };
+}
+
+/**
+ * Listens in these windows. Gives a function that stops it; the release of a key that is held down is still kept from the page, and
+ * `released` is called when that is done.
+ */
+export function listen(windows: readonly Window[], wishes: Wishes): (released: () => void) => void {
   let stopped = false;
   let held: string | null = null;
+  let afterRelease = (): void => undefined;
+  const isMove = pointerMoves();
 
   const onMove = (event: Event): void => {
     if (!event.isTrusted || stopped) return;
     event.stopImmediatePropagation();
-    if (event.type === 'pointermove' || event.type === 'pointerover') wishes.point(event);
+    if (event.type === 'pointermove' && isMove(event)) wishes.point(event);
   };
   const onPress = (event: Event): void => {
     if (!event.isTrusted || stopped) return;
@@ -57,7 +76,7 @@ export function listen(windows: readonly Window[], wishes: Wishes): () => void {
     if (stopped) {
       if (type !== 'keyup' || key !== held) return;
       event.stopImmediatePropagation();
-      detach();
+      finish();
       return;
     }
     // Other keys keep their meaning for the browser (scrolling, shortcuts), but the page does not see them.
@@ -87,10 +106,17 @@ export function listen(windows: readonly Window[], wishes: Wishes): () => void {
       for (const type of types) target.removeEventListener(type, listener, options);
     });
 
+  const finish = (): void => {
+    detach();
+    afterRelease();
+    afterRelease = () => undefined;
+  };
+
   attach();
-  return () => {
+  return (released) => {
     stopped = true;
-    if (held === null) detach();
-    else setTimeout(detach, 1500);
+    afterRelease = released;
+    if (held === null) finish();
+    else setTimeout(finish, RELEASE);
   };
 }

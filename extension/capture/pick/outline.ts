@@ -19,6 +19,9 @@ export interface Outline {
   say(text: string): void;
   /** A window of our own that takes the keyboard, so that no handler of the page comes before ours; null where it can't be had. */
   readonly keyboard: Window | null;
+  /** Nothing is to be seen any more. */
+  hide(): void;
+  /** Nothing is left in the page. */
   remove(): void;
 }
 
@@ -71,6 +74,10 @@ export function showOutline(label: string, spoken: string): Outline {
     },
     say: (text) => {
       live.textContent = text;
+    },
+    hide: () => {
+      frame.remove();
+      hint.remove();
     },
     remove: () => {
       host.remove();
