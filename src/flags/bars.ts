@@ -1,6 +1,6 @@
 import { barWeightBounds } from '../mechanics/steel.ts';
 import { cellOf } from '../price/rates.ts';
-import { inKilograms, inPounds } from '../units/mass.ts';
+import { convert, inKilograms, inPounds } from '../units/mass.ts';
 import { inMajor, money } from '../units/money.ts';
 import { LIMITS } from './limits.ts';
 import { type ItemRule, onCondition, stated } from './rule.ts';
@@ -136,8 +136,13 @@ const contradiction: ItemRule = {
     const off = bounds !== null && (weight < bounds.low * 0.95 || weight > bounds.high * 1.05);
     const tooShort = weight >= LIMITS.barFullWeight.value && lengthMm.value < LIMITS.barTooShort.value;
     if (!off && !tooShort) return null;
+    const unit = unitWeight.value.unit;
+    const rounded = (kilograms: number) => ({
+      weight: { value: Math.round(convert({ value: kilograms, unit: 'kg' }, unit).value), unit },
+    });
     return {
       found: { weight: { weight: unitWeight.value }, length: { mm: lengthMm.value } },
+      ...(bounds === null ? {} : { limit: { low: rounded(bounds.low), high: rounded(bounds.high) } }),
       evidence: [...unitWeight.evidence, ...lengthMm.evidence, ...(shaftMm?.evidence ?? [])],
     };
   },

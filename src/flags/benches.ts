@@ -5,17 +5,20 @@ import { type ItemRule, onCondition } from './rule.ts';
 const BENCH = ['bench'] as const;
 const UPRIGHTS = /\b(?:uprights?|bar (?:holders?|catch(?:es)?)|attached rack|built[- ]in rack|olympic weight bench)\b/i;
 
+/** How far from the bench the words may stand, on the same line. */
+const REACH = 200;
+
 const uprights: ItemRule = {
   id: 'bench-with-uprights',
   kinds: BENCH,
   weight: 'note',
   source: 'common-practice',
   test(item, { reading }) {
-    // The words stand on the bench's own line, or the ad is about the bench alone.
     for (const span of item.evidence) {
-      const start = reading.text.lastIndexOf('\n', span.start) + 1;
-      const stop = reading.text.indexOf('\n', span.end);
-      const line = reading.text.slice(start, Math.min(stop < 0 ? reading.text.length : stop, start + 400));
+      const from = Math.max(0, span.start - REACH);
+      const before = reading.text.slice(from, span.start);
+      const start = from + before.lastIndexOf('\n') + 1;
+      const [line = ''] = reading.text.slice(start, span.end + REACH).split('\n', 1);
       const found = UPRIGHTS.exec(line);
       if (found !== null) return { evidence: [{ start: start + found.index, end: start + found.index + found[0].length }] };
     }

@@ -6,7 +6,6 @@ export type LimitSource =
   | 'iwf'
   | 'ipf'
   | 'ipf-and-practice'
-  | 'iso-20957-4'
   | 'steel'
   | 'geometry'
   | 'ftc'

@@ -38,30 +38,30 @@ function correctTop(reading: Reading, correction: Correction): Reading | null {
   }
 }
 
+/** Items by id, in the order of the ad, changed in place while corrections are applied. */
+type Items = Map<string, Item>;
+
 /** An item's id as path with nothing as value takes the item out; the kind of an id not there yet adds one. */
-function correctItems(reading: Reading, correction: Correction): Reading | null {
+function correctItems(items: Items, correction: Correction): boolean {
   const dot = correction.path.indexOf('.');
   const id = dot < 0 ? correction.path : correction.path.slice(0, dot);
   const field = dot < 0 ? null : correction.path.slice(dot + 1);
-  const item = reading.items.find((one) => one.id === id);
+  const item = items.get(id);
   if (item === undefined) {
     const added = field === 'kind' && /^[a-z-]+-\d+$/.test(id) ? newItem(id, correction) : null;
-    return added === null ? null : { ...reading, aboutThisTrade: true, items: [...reading.items, added] };
+    if (added !== null) items.set(id, added);
+    return added !== null;
   }
-  if (field === null) {
-    const gone = correction.value === null || correction.value === false;
-    return gone ? { ...reading, items: reading.items.filter((one) => one !== item) } : null;
-  }
+  if (field === null) return (correction.value === null || correction.value === false) && items.delete(id);
   const changed = correctItem(item, field, correction);
-  return changed === null ? null : { ...reading, items: reading.items.map((one): Item => (one === item ? changed : one)) };
+  if (changed !== null) items.set(id, changed);
+  return changed !== null;
 }
 
-function apply(reading: Reading, correction: Correction): Reading | null {
-  if (correction.path.startsWith('asking.')) {
-    const asking: Asking | null = correctAsking(reading.asking, correction);
-    return asking === null ? null : { ...reading, asking };
-  }
-  return correctTop(reading, correction) ?? correctItems(reading, correction);
+function correctOutside(reading: Reading, correction: Correction): Reading | null {
+  if (!correction.path.startsWith('asking.')) return correctTop(reading, correction);
+  const asking: Asking | null = correctAsking(reading.asking, correction);
+  return asking === null ? null : { ...reading, asking };
 }
 
 /** Applies corrections in order. Doubts about a corrected path are settled and go; a price worked out from a unit price follows the items. */
@@ -69,17 +69,20 @@ export function correct(reading: Reading, corrections: readonly Correction[]): C
   if (corrections.length === 0) return { reading, applied: [], refused: [] };
   const applied: Correction[] = [];
   const refused: Correction[] = [];
-  let current = reading;
+  const items: Items = new Map(reading.items.map((item) => [item.id, item]));
+  let outside = reading;
   for (const correction of corrections) {
-    const next = apply(current, correction);
-    (next === null ? refused : applied).push(correction);
-    current = next ?? current;
+    const next = correctOutside(outside, correction);
+    outside = next ?? outside;
+    (next !== null || correctItems(items, correction) ? applied : refused).push(correction);
   }
   const paths = new Set(applied.map((correction) => correction.path));
-  const doubts = current.doubts.filter(
+  const doubts = outside.doubts.filter(
     (doubt) =>
       !paths.has(doubt.about) &&
       !doubt.choices.some((choice) => choice.corrections.length > 0 && choice.corrections.every(({ path }) => paths.has(path))),
   );
-  return { reading: settleUnitPrice({ ...current, doubts }, paths), applied, refused };
+  const added = items.size > 0 && reading.items.length === 0;
+  const whole = { ...outside, items: [...items.values()], doubts, aboutThisTrade: outside.aboutThisTrade || added };
+  return { reading: settleUnitPrice(whole, paths), applied, refused };
 }

@@ -57,7 +57,7 @@ export function decide(facts: Facts): Call {
   if (walkAway === null || walkAway.minor <= 0) return leave(message('because_worth_nothing'), ...because);
   const most = { most: { money: walkAway } };
   const price = appraisal.price?.range.likely ?? null;
-  if (price === null) return call('ask', message('call_ask_price', most), ...because);
+  if (price === null) return call('ask', message('call_ask_price', most), message('because_unread_price'), ...because);
 
   if (price <= walkAway.minor) {
     if (outlook.decisive.length > 0) {

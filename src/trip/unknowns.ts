@@ -77,8 +77,8 @@ function count(item: Item): Unknown | null {
   };
 }
 
-/** At most this many unknowns are weighed together: the states double with each. */
-const MOST = 5;
+/** At most so many unknowns are weighed together: the states double with each, and each costs a valuation of all items. */
+const mostFor = (items: number): number => (items <= 40 ? 5 : 2);
 
 /** The unknowns of a reading, likeliest to matter first. */
 export function unknownsOf(reading: Reading, plates: readonly PlateWeight[], sleeveMm: number): Unknown[] {
@@ -86,5 +86,5 @@ export function unknownsOf(reading: Reading, plates: readonly PlateWeight[], sle
   const bars = reading.items.filter((item) => item.kind.value === 'bar').slice(0, 2);
   for (const bar of bars) found.push(straightness(bar), shaft(bar));
   for (const item of reading.items) found.push(found.length < 20 ? count(item) : null);
-  return found.filter((one) => one !== null).slice(0, MOST);
+  return found.filter((one) => one !== null).slice(0, mostFor(reading.items.length));
 }
