@@ -10,7 +10,8 @@ const moneyOf = (minor: number, range: MoneyRange): Money => ({ minor: Math.roun
 
 export function figure({ say }: Words, minor: number, range: MoneyRange): string {
   const money = moneyOf(minor, range);
-  return say.money(money, inMajor(moneyOf(range.likely, range)) >= WHOLE_FROM ? 'whole' : 'cents');
+  const whole = money.minor === 0 || inMajor(moneyOf(range.likely, range)) >= WHOLE_FROM;
+  return say.money(money, whole ? 'whole' : 'cents');
 }
 
 /** "$0.55 to $0.92", or one figure when both ends read the same. */

@@ -9,7 +9,13 @@ export interface ChartRow {
   readonly likely: number;
   readonly high: number;
   /** The three figures as written. */
-  readonly words: { readonly low: string; readonly likely: string; readonly high: string; readonly span: string };
+  readonly words: {
+    readonly low: string;
+    readonly likely: string;
+    readonly high: string;
+    readonly span: string;
+    readonly per: string;
+  };
   /** The ad itself, against which the others stand. */
   readonly own?: boolean;
 }
@@ -36,14 +42,19 @@ export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
         {ticks.map((tick) => (
           <line key={tick} class="chart-grid" x1={at(tick)} x2={at(tick)} y1={0} y2={floor + 3} />
         ))}
-        {own && <line class="chart-own-line" x1={at(own.likely)} x2={at(own.likely)} y1={ROW / 2} y2={floor} />}
+        {own && <line class="chart-own-line" x1={at(own.likely)} x2={at(own.likely)} y1={16} y2={floor} />}
         {rows.map((row, index) => (
           <g key={row.id} class={row.own ? 'chart-row chart-row-own' : 'chart-row'}>
             <text x="0" y={index * ROW + 13}>
               {row.label}
             </text>
             <text x="100%" y={index * ROW + 13} text-anchor="end" class="chart-figure">
-              {row.words.span}
+              <tspan class="chart-figure-likely">{row.words.likely}</tspan>
+              {row.low < row.high && (
+                <tspan class="chart-figure-span" dx="6">
+                  {row.words.span}
+                </tspan>
+              )}
             </text>
             <rect class="chart-bar" x={at(row.low)} y={index * ROW + 19} width={length(row)} height={BAR} rx="1" />
             <line class="chart-likely" x1={at(row.likely)} x2={at(row.likely)} y1={index * ROW + 16} y2={index * ROW + 32} />
@@ -66,26 +77,28 @@ const anchor = (share: number): 'start' | 'middle' | 'end' => (share < 0.1 ? 'st
 function ChartTable({ caption, rows }: Pick<RangeChartProps, 'caption' | 'rows'>) {
   const { t } = useWords();
   return (
-    <table class="unseen">
-      <caption>{caption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{t('panel_table_what')}</th>
-          <th scope="col">{t('panel_table_low')}</th>
-          <th scope="col">{t('panel_table_likely')}</th>
-          <th scope="col">{t('panel_table_high')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <tr key={row.id}>
-            <th scope="row">{row.label}</th>
-            <td>{row.words.low}</td>
-            <td>{row.words.likely}</td>
-            <td>{row.words.high}</td>
+    <div class="unseen">
+      <table>
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{t('panel_table_what')}</th>
+            <th scope="col">{t('panel_table_low')}</th>
+            <th scope="col">{t('panel_table_likely')}</th>
+            <th scope="col">{t('panel_table_high')}</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.id}>
+              <th scope="row">{row.label}</th>
+              <td>{row.words.low}</td>
+              <td>{`${row.words.likely} ${row.words.per}`}</td>
+              <td>{row.words.high}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

@@ -29,7 +29,7 @@ export function Answer({ evaluation, listing, settings, ...drive }: AnswerProps)
     <>
       <CallHeader evaluation={evaluation} />
       <Cost worth={worth} items={reading.items} unit={unit} />
-      <Reasons because={evaluation.call.because} />
+      <Reasons because={evaluation.call.because} flags={flags} />
       <Flags flags={flags} items={reading.items} />
       <Doubts doubts={reading.doubts} />
       <Questions questions={evaluation.questions} />

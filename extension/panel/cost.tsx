@@ -54,7 +54,13 @@ export function Cost({ worth, items, unit }: CostProps) {
       ) : (
         <p>{t('panel_cost_unknown')}</p>
       )}
-      {scale && <RangeChart caption={per} rows={rows} writeTick={(minor) => figure(words, minor, { ...scale, likely: minor })} />}
+      {scale && (
+        <RangeChart
+          caption={per}
+          rows={rows}
+          writeTick={(minor) => words.say.money({ minor: Math.round(minor), currency: scale.currency })}
+        />
+      )}
       <Usable worth={worth} items={items} unit={unit} />
     </section>
   );
@@ -71,9 +77,10 @@ const chartRow = (words: Words, id: string, label: string, rate: Rate): ChartRow
   high: rate.high,
   words: {
     low: figure(words, rate.low, rate),
-    likely: `${likely(words, rate)} ${perWords(words, rate)}`,
+    likely: likely(words, rate),
     high: figure(words, rate.high, rate),
     span: span(words, rate),
+    per: perWords(words, rate),
   },
   own: id === 'own',
 });

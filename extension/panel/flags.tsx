@@ -28,24 +28,61 @@ export function Flags({ flags, items }: { readonly flags: readonly Flag[]; reado
   );
 }
 
-function FlagLine({ flag, items }: { readonly flag: Flag; readonly items: readonly Item[] }) {
-  const words = useWords();
-  const { say, t } = words;
+interface FlagProps {
+  readonly flag: Flag;
+  readonly items: readonly Item[];
+}
+
+function FlagLine({ flag, items }: FlagProps) {
+  const { say, t } = useWords();
   const evidence = useEvidence(flag.evidence);
-  const name = nameOf(words, items, flag.item);
   return (
     <li class={`flag flag-${flag.weight}`} data-flag={flag.id} data-weight={flag.weight} {...evidence}>
-      <p class="flag-head">
-        <span class="flag-weight">{t(`panel_weight_of_flag_${keyTail(flag.weight)}`)}</span>
-        {name && <span class="flag-item">{name}</span>}
-      </p>
-      {flag.found && <p class="flag-found">{say(flag.found)}</p>}
-      {flag.limit && <p class="flag-limit">{t('panel_limit', { limit: { message: flag.limit } })}</p>}
-      <p>{say(flag.says)}</p>
-      <details>
-        <summary>{t('panel_limit_source')}</summary>
-        <p>{say(flag.source)}</p>
-      </details>
+      {flag.weight === 'note' ? (
+        <NoteInShort flag={flag} items={items} />
+      ) : (
+        <>
+          <FlagHead flag={flag} items={items} />
+          {flag.found && <p class="flag-found">{say(flag.found)}</p>}
+          <Limit flag={flag} />
+          <p>{say(flag.says)}</p>
+          <details>
+            <summary>{t('panel_limit_source')}</summary>
+            <p>{say(flag.source)}</p>
+          </details>
+        </>
+      )}
     </li>
   );
+}
+
+/** A note decides nothing: one line, the rest behind it. */
+function NoteInShort({ flag, items }: FlagProps) {
+  const { say, t } = useWords();
+  return (
+    <details>
+      <summary>
+        <FlagHead flag={flag} items={items} /> {say(flag.found ?? flag.says)}
+      </summary>
+      {flag.found && <p>{say(flag.says)}</p>}
+      <Limit flag={flag} />
+      <p class="flag-limit">{t('panel_source', { source: { message: flag.source } })}</p>
+    </details>
+  );
+}
+
+function FlagHead({ flag, items }: FlagProps) {
+  const words = useWords();
+  const name = nameOf(words, items, flag.item);
+  return (
+    <span class="flag-head">
+      <span class="flag-weight">{words.t(`panel_weight_of_flag_${keyTail(flag.weight)}`)}</span>
+      {name && <span class="flag-item"> {name}</span>}
+    </span>
+  );
+}
+
+function Limit({ flag }: Pick<FlagProps, 'flag'>) {
+  const { t } = useWords();
+  return flag.limit && <p class="flag-limit">{t('panel_limit', { limit: { message: flag.limit } })}</p>;
 }

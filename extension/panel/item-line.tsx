@@ -1,4 +1,5 @@
 /** One thing on offer: count times weight in the line, the rest one click away. */
+import { useId } from 'preact/hooks';
 import type { Item } from '../../src/listing/reading.ts';
 import { inPounds, type MassUnit } from '../../src/units/mass.ts';
 import { ChoiceField } from '../components/choice-field.tsx';
@@ -32,12 +33,15 @@ export function ItemLine({ item, unit }: ItemLineProps) {
   const weightUnit = item.unitWeight?.value.unit ?? unit;
   const count = `${item.id}.count`;
   const weight = `${item.id}.unitWeight`;
+  const line = useId();
   const details = itemDetails(words, item);
   return (
     <li class="line" data-line={item.id} {...evidence}>
-      <fieldset>
-        <legend>{kindWords(words, item)}</legend>
+      <fieldset aria-labelledby={`${line}-name`}>
         <div class="line-main">
+          <span id={`${line}-name`} class="line-name">
+            {kindWords(words, item)}
+          </span>
           <NumberField
             path={count}
             label={t('panel_count')}
@@ -87,11 +91,11 @@ export function ItemLine({ item, unit }: ItemLineProps) {
         <details class="line-details">
           <summary>
             {details === '' ? t('panel_no_details') : details}
+            {known && <span class="line-basis"> · {known}</span>}
             <span class="unseen"> {t('panel_more_of', { item: itemName(words, item) })}</span>
           </summary>
           <ItemDetailFields item={item} before={before} />
         </details>
-        {known && <p class="line-notes">{known}</p>}
         <SetByYou parts={parts} />
       </fieldset>
     </li>

@@ -29,8 +29,8 @@ describe('the answer', () => {
       [...row.children].map((cell) => cell.textContent),
     );
     expect(rows).toEqual([
-      ['This ad, all in', '$0.88', '$0.97 a usable pound', '$1.04'],
-      ['Used, going rate', '$0.50', '$0.75 a usable pound', '$1.00'],
+      ['This ad', '$0.88', '$0.97 a usable pound', '$1.04'],
+      ['Going rate, used', '$0.50', '$0.75 a usable pound', '$1.00'],
       ['New, delivered', '$1.40', '$1.90 a usable pound', '$2.50'],
     ]);
   });

@@ -102,7 +102,8 @@ describe('editing the reading', () => {
 
   test('every basis is said in words', () => {
     mount(ready());
-    expect(text('[data-line="plate-1"] .line-notes')).toBe('stated: count, hole · implied: weight · assumed: sleeve');
+    expect(text('[data-line="plate-1"] .line-basis')).toBe('· stated: count, hole · implied: weight · assumed: sleeve');
+    expect(text('[data-line="bar-1"] .line-basis')).toBe('· all stated');
   });
 
   test('an edit that the core can not follow leaves the answer and its undo', async () => {
