@@ -73,7 +73,7 @@ export function startPicking(outcome: Outcome): () => void {
     },
     take: unlessCutOff(take),
     leave,
-    widen: unlessCutOff(() => move(widen(choice))),
+    widen: unlessCutOff(() => move(widen(choice, sight))),
     narrow: unlessCutOff(() => move(narrow(choice, sight))),
     before: unlessCutOff(() => move(beside(choice, -1, sight))),
     after: unlessCutOff(() => move(beside(choice, 1, sight))),

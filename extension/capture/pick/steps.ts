@@ -1,5 +1,5 @@
 /** Moving a choice about a page: wider, narrower, to the neighbours. Every step changes what would be read. */
-import { isElement, parentOf, renderedChildren, tagOf } from '../readers/rendered.ts';
+import { isElement, isText, parentOf, renderedChildren, tagOf } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
 
 /** The block that is chosen, and the narrower ones that it was widened from, nearest last. */
@@ -10,18 +10,31 @@ export interface Choice {
 
 export const choose = (block: Element): Choice => ({ block, trail: [] });
 
-const wordsOf = (element: Element): string => (element.textContent ?? '').replace(/\s+/g, '');
+const UNREAD = new Set(['SCRIPT', 'STYLE', 'NOSCRIPT', 'TEMPLATE']);
+
+/** How many characters an element shows, blanks aside, through shadow roots and frames. A block that holds another and shows no more is the same to the buyer. */
+function wordsIn(element: Element, sight: Sight): number {
+  let count = 0;
+  const pending: Node[] = [element];
+  for (let node = pending.pop(); node; node = pending.pop()) {
+    if (isText(node)) count += node.data.replace(/\s+/g, '').length;
+    else if (isElement(node) && !UNREAD.has(tagOf(node))) for (const child of renderedChildren(node, sight)) pending.push(child);
+  }
+  return count;
+}
 
 const isTop = (element: Element): boolean => tagOf(element) === 'BODY' || tagOf(element) === 'HTML';
 
+const isFramed = (element: Element): boolean => Boolean(element.ownerDocument.defaultView?.frameElement);
+
 /** The next wider block that holds more words; the same choice at the top of the page. */
-export function widen({ block, trail }: Choice): Choice {
-  if (isTop(block) && !block.ownerDocument.defaultView?.frameElement) return { block, trail };
-  const words = wordsOf(block);
+export function widen({ block, trail }: Choice, sight: Sight): Choice {
+  const words = wordsIn(block, sight);
   let wider: Element = block;
-  for (let at = parentOf(block); at && tagOf(at) !== 'HTML'; at = parentOf(at)) {
+  for (let at = isTop(block) && !isFramed(block) ? null : parentOf(block); at; at = parentOf(at)) {
+    if (tagOf(at) === 'HTML' && !isFramed(at)) break;
     wider = at;
-    if (wordsOf(at) !== words) break;
+    if (wordsIn(at, sight) > words) break;
   }
   return wider === block ? { block, trail } : { block: wider, trail: [...trail, block] };
 }
@@ -29,18 +42,18 @@ export function widen({ block, trail }: Choice): Choice {
 const shownChildren = (element: Element, sight: Sight): Element[] =>
   renderedChildren(element, sight)
     .filter(isElement)
-    .filter((child) => !sight.lookOf(child).hidden && (wordsOf(child) !== '' || sight.shadowRootOf(child) !== null));
+    .filter((child) => !sight.lookOf(child).hidden && wordsIn(child, sight) > 0);
 
 /** Back to where it was widened from, else to the part that holds the most words. */
 export function narrow({ block, trail }: Choice, sight: Sight): Choice {
   const back = trail.at(-1);
   if (back?.isConnected) return { block: back, trail: trail.slice(0, -1) };
-  const words = wordsOf(block);
+  const words = wordsIn(block, sight);
   for (let at = block; ; ) {
     const parts = shownChildren(at, sight);
-    const [most] = parts.sort((a, b) => wordsOf(b).length - wordsOf(a).length);
+    const [most] = parts.sort((a, b) => wordsIn(b, sight) - wordsIn(a, sight));
     if (!most) return { block, trail: [] };
-    if (wordsOf(most) !== words) return choose(most);
+    if (wordsIn(most, sight) < words) return choose(most);
     at = most;
   }
 }

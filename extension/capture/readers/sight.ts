@@ -77,7 +77,7 @@ export function computedSight(
     if (!found && style.contentVisibility === 'hidden') return HIDDEN;
     if (isOutOfSight(style)) return HIDDEN;
     if (element.getAttribute('aria-hidden') === 'true' && ICON_FONT.test(style.fontFamily)) return HIDDEN;
-    const line = style.textDecorationLine || style.textDecoration || '';
+    const line = `${style.textDecorationLine} ${style.textDecoration}`;
     return {
       hidden: false,
       invisible: style.visibility === 'hidden' || style.visibility === 'collapse',
