@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest';
+import { judge } from '../../../src/evaluate.ts';
+import { adRules, itemRules } from '../../../src/flags/index.ts';
+import type { Flag } from '../../../src/listing/evaluation.ts';
+import type { Reading } from '../../../src/listing/reading.ts';
+import type { Settings } from '../../../src/listing/settings.ts';
+import { money } from '../../../src/units/money.ts';
+import { english } from '../../tools/evaluate/strings.ts';
+import { fact, item, kg, lb, plates, reading, settings } from '../making/readings.ts';
+
+interface Case {
+  readonly up: Reading;
+  readonly down: Reading;
+  readonly weight: Flag['weight'];
+  readonly settings?: Settings;
+}
+
+const bar = (values: Parameters<typeof item>[2] = {}, conditions: Parameters<typeof item>[3] = []) =>
+  reading([item('bar-1', 'bar', { count: 1, ...values }, conditions)], 200);
+const plate = (values: Parameters<typeof item>[2] = {}, conditions: Parameters<typeof item>[3] = []) =>
+  reading([item('plate-1', 'plate', { count: 2, unitWeight: lb(45), ...values }, conditions)], 60);
+const one = (
+  kind: Parameters<typeof item>[1],
+  values: Parameters<typeof item>[2] = {},
+  conditions: Parameters<typeof item>[3] = [],
+) => reading([item(`${kind}-1`, kind, { count: 1, ...values }, conditions)], 200);
+const bench = (line: string) => ({
+  ...reading([{ ...item('bench-1', 'bench'), evidence: [{ start: 0, end: 5 }] }], 50),
+  text: line,
+});
+
+/** For every flag one ad that raises it and the nearest one that doesn't. */
+const CASES: Readonly<Record<string, Case>> = {
+  'bore-oversized': { up: plate({ boreMm: 53.5 }), down: plate({ boreMm: 51.9 }), weight: 'caution' },
+  'bore-undersized': { up: plate({ boreMm: 48 }), down: plate({ boreMm: 50 }), weight: 'deal-breaker' },
+  'one-inch-plates': { up: plate({ fits: '25mm' }), down: plate({ fits: '50mm' }), weight: 'deal-breaker' },
+  'two-inch-plates': {
+    up: plate({ fits: '50mm' }),
+    down: plate({ fits: '25mm' }),
+    weight: 'deal-breaker',
+    settings: settings({ sleeveMm: 25 }),
+  },
+  'odd-plate': { up: plate({ count: 3, fits: '50mm' }), down: plate({ fits: '50mm' }), weight: 'note' },
+  cracked: { up: plate({}, ['cracked']), down: plate({}, ['chipped']), weight: 'deal-breaker' },
+  'cement-filled': { up: plate({ material: 'vinyl' }), down: plate({ material: 'iron' }), weight: 'deal-breaker' },
+  rust: { up: plate({}, ['rust-heavy']), down: plate({}, ['no-rust']), weight: 'caution' },
+  'split-hub': { up: one('bumper', {}, ['split-hub']), down: one('bumper'), weight: 'deal-breaker' },
+  'bumper-small': {
+    up: one('bumper', { diameterMm: 400, unitWeight: kg(15) }),
+    down: one('bumper', { diameterMm: 449, unitWeight: kg(15) }),
+    weight: 'caution',
+  },
+  bent: { up: bar({}, ['bent']), down: bar({}, ['straight']), weight: 'deal-breaker' },
+  'straightness-unknown': { up: bar(), down: bar({}, ['straight']), weight: 'note' },
+  'shaft-thick': { up: bar({ shaftMm: 32 }), down: bar({ shaftMm: 30 }), weight: 'deal-breaker' },
+  'shaft-thin': { up: bar({ shaftMm: 25 }), down: bar({ shaftMm: 28 }), weight: 'note' },
+  'one-inch-bar': { up: bar({ fits: '25mm' }), down: bar({ fits: '50mm' }), weight: 'deal-breaker' },
+  'short-bar': { up: bar({ lengthMm: 1828.8 }), down: bar({ lengthMm: 2010 }), weight: 'caution' },
+  'bar-facts-disagree': {
+    up: bar({ unitWeight: kg(20), lengthMm: 1524 }),
+    down: bar({ unitWeight: kg(20), lengthMm: 2200 }),
+    weight: 'caution',
+  },
+  'frozen-sleeves': { up: bar({}, ['seized-sleeves']), down: bar({}, ['spins']), weight: 'caution' },
+  'low-capacity': { up: bar({ capacity: lb(300) }), down: bar({ capacity: lb(1000) }), weight: 'caution' },
+  'bar-too-cheap': { up: bar({ ownPrice: money(40, 'USD') }), down: bar({ ownPrice: money(250, 'USD') }), weight: 'caution' },
+  'tensile-claim': { up: bar({ tensilePsi: 190_000 }), down: bar(), weight: 'note' },
+  'single-stands': { up: one('stands'), down: one('rack'), weight: 'caution' },
+  'rack-parts-missing': { up: one('rack', {}, ['missing-parts']), down: one('rack'), weight: 'caution' },
+  'rack-wobbly': { up: one('rack', {}, ['wobbly']), down: one('rack'), weight: 'caution' },
+  'rack-low-capacity': { up: one('rack', { capacity: lb(300) }), down: one('rack', { capacity: lb(700) }), weight: 'caution' },
+  'home-made': { up: one('rack', {}, ['home-made']), down: one('rack'), weight: 'caution' },
+  welded: { up: one('rack', {}, ['welded']), down: one('rack'), weight: 'note' },
+  bolted: { up: one('rack', {}, ['bolted']), down: one('rack'), weight: 'note' },
+  'bench-wobbly': { up: one('bench', {}, ['wobbly']), down: one('bench'), weight: 'caution' },
+  'bench-low-capacity': { up: one('bench', { capacity: lb(300) }), down: one('bench', { capacity: kg(300) }), weight: 'caution' },
+  'bench-short': { up: one('bench', { lengthMm: 1100 }), down: one('bench', { lengthMm: 1219.2 }), weight: 'note' },
+  'bench-with-uprights': { up: bench('Bench with uprights\nplates'), down: bench('Bench\nrack with uprights'), weight: 'note' },
+  wanted: { up: reading([], null, { wanted: true }), down: reading([], null), weight: 'deal-breaker' },
+  'placeholder-price': { up: reading([], 1, {}, { placeholder: true }), down: reading([], 1), weight: 'note' },
+  'no-weight-stated': {
+    up: reading([item('plate-1', 'plate', { count: 4 })], 60),
+    down: reading([item('plate-1', 'plate', { count: 4 })], 60, { statedTotal: fact(lb(100)) }),
+    weight: 'caution',
+  },
+  'no-test': {
+    up: reading([], 60, { terms: [fact('no trade no test')] }),
+    down: reading([], 60, { terms: [fact('no trade')] }),
+    weight: 'caution',
+  },
+  'stock-wording': {
+    up: reading([], 60, { terms: [fact('stock-photo')] }),
+    down: reading([], 60, { terms: [fact('cash-only')] }),
+    weight: 'caution',
+  },
+};
+
+const say = english();
+const raised = (ad: Reading, id: string, given = settings()) => judge(ad, given).flags.find((flag) => flag.id === id);
+
+describe('flags', () => {
+  it('have a case each', () => {
+    expect(Object.keys(CASES).sort()).toEqual([...itemRules, ...adRules].map((rule) => rule.id).sort());
+  });
+
+  for (const [id, { up, down, weight, settings: given }] of Object.entries(CASES)) {
+    it(`${id} goes up`, () => {
+      const flag = raised(up, id, given);
+      expect(flag?.weight).toBe(weight);
+      for (const sentence of [flag?.says, flag?.found, flag?.limit, flag?.source]) {
+        if (sentence == null) continue;
+        expect(say(sentence)).not.toMatch(/[[{}\]]/);
+        expect(say(sentence).length).toBeGreaterThan(3);
+      }
+    });
+    it(`${id} stays down`, () => {
+      expect(raised(down, id, given)).toBeUndefined();
+    });
+  }
+
+  it('come deal-breakers first', () => {
+    const ad = reading([item('bar-1', 'bar', { shaftMm: 32 }), plates('plate-1', 3, lb(45))], 100);
+    const order = { 'deal-breaker': 0, caution: 1, note: 2 };
+    const weights = judge(ad, settings()).flags.map((flag) => order[flag.weight]);
+    expect(weights).toEqual([...weights].sort());
+    expect(weights[0]).toBe(0);
+  });
+
+  it('say nothing of an ad that is not about this trade', () => {
+    expect(judge({ ...plate({}, ['cracked']), aboutThisTrade: false }, settings()).flags).toEqual([]);
+  });
+});
+
+describe('degrees', () => {
+  it('tell a short bar that is no use from one that only misses the rack', () => {
+    expect(raised(bar({ lengthMm: 1524 }), 'short-bar')?.weight).toBe('deal-breaker');
+    expect(raised(bar({ lengthMm: 1828.8 }), 'short-bar')?.weight).toBe('caution');
+  });
+
+  it('rate rust by what it is on', () => {
+    expect(raised(plate({}, ['rust']), 'rust')?.weight).toBe('note');
+    expect(raised(bar({}, ['rust']), 'rust')?.weight).toBe('caution');
+    expect(raised(bar({}, ['rust-light']), 'rust')?.weight).toBe('note');
+  });
+
+  it('call a hole useless when it is far too wide', () => {
+    expect(raised(plate({ boreMm: 60 }), 'bore-oversized')?.weight).toBe('deal-breaker');
+    expect(raised(plate({ boreMm: 60 }), 'bore-oversized')?.says.key).toBe('flag_bore_oversized_useless');
+  });
+
+  it('leave a 1-inch bar to the buyer who owns one', () => {
+    expect(raised(bar({ fits: '25mm' }), 'one-inch-bar', settings({ sleeveMm: 25 }))?.weight).toBe('note');
+  });
+});
