@@ -37,6 +37,9 @@ try {
     const ads = url === null ? board.ads : [{ id: 'page', url, title: url }];
     process.exitCode = await demonstrate(ads, join(ROOT, 'out'));
   }
+} catch (error) {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 1;
 } finally {
   await board.close();
 }
