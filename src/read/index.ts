@@ -1,33 +1,107 @@
+/** Text of an ad to its structured content: tokens, then recognisers, then refiners. This file is the table of contents. */
 import { composeText } from '../listing/compose.ts';
 import type { PageListing } from '../listing/page-listing.ts';
 import type { Reading } from '../listing/reading.ts';
+import { chooseLanguage } from './language/choose.ts';
+import type { Price, Quantity } from './mention.ts';
+import { readBrackets } from './recognisers/brackets.ts';
+import { readConditions } from './recognisers/conditions.ts';
+import { readDashes } from './recognisers/dashes.ts';
+import { readEachOf } from './recognisers/each-of.ts';
+import { readLists } from './recognisers/lists.ts';
+import { readMeasures } from './recognisers/measures.ts';
+import { claimNoise } from './recognisers/noise.ts';
+import { readNouns } from './recognisers/nouns.ts';
+import { readPairs } from './recognisers/pairs.ts';
+import { readPlace } from './recognisers/place.ts';
+import { readLonePrices, readPrices } from './recognisers/prices.ts';
+import { readSideBySide } from './recognisers/side-by-side.ts';
+import { readSingleWeights } from './recognisers/single-weights.ts';
+import { readTerms } from './recognisers/terms.ts';
+import { readTimes } from './recognisers/times.ts';
+import { readSubtotals, readTotals } from './recognisers/totals.ts';
+import { settleAsking } from './refiners/asking.ts';
+import { attachConditions, attachMakes, attachMeasures, settleConditions, settleFits } from './refiners/attach-facts.ts';
+import { applyTotals, draftsOfNouns, draftsOfQuantities, settleKinds } from './refiners/build-drafts.ts';
+import { firstToken } from './refiners/draft.ts';
+import { finishItem, nameDrafts } from './refiners/finish.ts';
+import { finishAsking } from './refiners/finish-asking.ts';
+import { markSold } from './refiners/mark-sold.ts';
+import { mergeDrafts } from './refiners/merge-drafts.ts';
+import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
+import { raiseDoubts } from './refiners/raise-doubts.ts';
+import { settleOrder } from './refiners/settle-order.ts';
+import { settleUnits } from './refiners/settle-units.ts';
+import { isOfTrade, isWanted } from './refiners/trade.ts';
+import { finishTotal } from './refiners/whole-lot.ts';
+import { type Scan, scanText } from './text/scan.ts';
 
-/** Text of an ad to its structured content. */
+/** Recognisers of quantities in the order in which they claim tokens: the more telling notation first. */
+const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
+  readTimes,
+  readEachOf,
+  readBrackets,
+  readPairs,
+  readDashes,
+  readSideBySide,
+  readLists,
+  readSingleWeights,
+];
+
+/** Reads a listing. Never throws; linear in the length of the text. Spans index `reading.text`. */
 export function read(listing: PageListing): Reading {
-  const { text } = composeText(listing);
+  const { text, shift } = composeText(listing);
+  const language = chooseLanguage(listing.language, text);
+  const scan = scanText(text, language);
+  const struck = listing.struck.map(({ start, end }) => ({ start: start + shift, end: end + shift }));
+
+  claimNoise(scan);
+  const facts = readMeasures(scan);
+  const written = readPrices(scan).map((price) => strike(scan, price, struck));
+  const totals = readTotals(scan);
+  const quantities = settleOrder(QUANTITIES.flatMap((recognise) => recognise(scan)).sort((a, b) => a.from - b.from));
+  totals.push(...readSubtotals(scan, quantities));
+  const nouns = readNouns(scan);
+  const prices = pagePrices(listing, written.length > 0 ? written : readLonePrices(scan));
+  const currency = settleCurrency(listing, prices);
+
+  const drafts = [...draftsOfQuantities(scan, quantities), ...draftsOfNouns(nouns)].sort((a, b) => firstToken(a) - firstToken(b));
+  settleUnits(drafts, currency, language.code);
+  settleKinds(drafts);
+  applyTotals(drafts, totals);
+  attachMeasures(scan, drafts, facts);
+  attachMakes(scan, drafts);
+  attachConditions(scan, drafts, readConditions(scan));
+  settleFits(drafts);
+  markSold(scan, drafts, struck);
+  const asked = settleAsking(scan, prices, drafts, totals);
+  const merged = mergeDrafts(scan, drafts);
+  settleConditions(merged);
+
+  const wanted = isWanted(scan, asked.amount !== null);
+  const aboutThisTrade = isOfTrade(scan, quantities, totals);
+  const live = wanted || !aboutThisTrade ? [] : merged.filter((item) => !item.sold);
+  const named = nameDrafts(live);
+  const money = currency ?? 'USD';
   return {
     text,
-    language: 'en',
-    asking: {
-      amount: null,
-      basis: 'none',
-      unitAmount: null,
-      high: null,
-      currency: null,
-      firm: null,
-      openToOffers: null,
-      former: [],
-      delivery: null,
-      placeholder: false,
-    },
-    items: [],
-    sold: [],
-    statedTotal: null,
-    place: null,
+    language: language.code,
+    asking: finishAsking(scan, asked, prices, currency),
+    items: named.map(({ id, item }) => finishItem(scan, id, item, money)),
+    sold: nameDrafts(merged.filter((item) => item.sold)).map(({ id, item }) => finishItem(scan, id, item, money)),
+    statedTotal: aboutThisTrade ? finishTotal(scan, totals, live) : null,
+    place: readPlace(text),
     distance: null,
-    aboutThisTrade: false,
-    wanted: false,
-    terms: [],
-    doubts: [],
+    aboutThisTrade,
+    wanted,
+    terms: readTerms(scan),
+    doubts: raiseDoubts(scan, named, asked, totals, money),
   };
+}
+
+/** A price that the page strikes through is a former one. */
+function strike(scan: Scan, price: Price, struck: readonly { start: number; end: number }[]): Price {
+  const start = scan.tokens[price.from]?.start ?? 0;
+  const end = scan.tokens[price.to]?.end ?? 0;
+  return struck.some((span) => start >= span.start && end <= span.end) ? { ...price, role: 'former' } : price;
 }

@@ -1,0 +1,14 @@
+import { dictionary } from '../../text/terms.ts';
+import type { Language } from '../language.ts';
+import { CONDITIONS } from './conditions.ts';
+import { NOUNS } from './nouns.ts';
+import { MEASURES, PRICES, RELATIONS } from './senses.ts';
+import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
+
+/** English: "1,200.50"; a comma before one or two digits is a decimal sign only where a European unit follows ("2,5 kg", "10,50 €"). */
+export const ENGLISH: Language = {
+  code: 'en',
+  number: /\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,
+  valueOf: (digits) => Number(/,\d{1,2}$/.test(digits) ? digits.replace(',', '.') : digits.replaceAll(',', '')),
+  dictionary: dictionary([NOUNS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]),
+};

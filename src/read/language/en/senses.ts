@@ -1,0 +1,97 @@
+/** English words of price, terms, measures and noise, by the class that recognisers ask for. */
+import type { Entry } from '../../text/terms.ts';
+
+export const PRICES: readonly Entry[] = [
+  ['per', { code: 'r' }],
+  [
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|take|takes|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|new price|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|gets it|gets them|cash price|cost is",
+    { code: 'A' },
+  ],
+  [
+    'was|were|originally|original price|original cost|orig|orig price|retail|retails|retail price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|online for|online they are|replacement cost|before',
+    { code: 'F' },
+  ],
+  ['save|savings|saving|off|discount|you save', { code: 'V' }],
+  [
+    'delivery|deliver|delivered|can deliver|shipping|ship|shipped|postage|p&p|post|courier|freight|drop off|gas money|for gas|delivery fee|deliver for',
+    { code: 'D' },
+  ],
+  ['deposit|to hold|holds it|hold fee|holding fee', { code: 'H' }],
+  [
+    'for all|for all of it|for everything|takes all|takes it all|take it all|takes everything|take all|for the lot|for the whole lot|whole lot|for the set|for the whole set|whole set|entire set|for all of them|the lot|all of it|all for|everything for|everything|for the whole thing|whole thing|the whole lot|take everything|for both|for the bunch|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|altogether|in total|total|in all|total price|combined|buy it all|if you take all|takes the lot|takes the whole lot|gets it all|gets everything|buys it all|as a package|all in|grand total|for the package|total weight|totaling|totalling|totals|total of|adds up to|comes to|all told|full set|complete set|overall',
+    { code: 'L' },
+  ],
+  [
+    'obo|o b o|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|or trade|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers',
+    { code: 'O' },
+  ],
+  [
+    "firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|not negotiable|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm",
+    { code: 'R' },
+  ],
+  ['free|for free|giving away|give away|no charge|curb alert', { code: 'Z' }],
+];
+
+export const RELATIONS: readonly Entry[] = [
+  [
+    "no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o",
+    { code: 'N' },
+  ],
+  [
+    "not included|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|except|except for|other than|keeping|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but",
+    { code: 'Q' },
+  ],
+  [
+    'sold|gone|sold already|already sold|are sold|is sold|have sold|has sold|been sold|pending|spoken for|no longer available|are gone|is gone|already gone|sold out|sale pending|spf|pending pickup',
+    { code: 'Y' },
+  ],
+  [
+    'sold as|sold in|sold together|sold new|sold only|not sold|only sold|sold my|sold our|sold the house|sold for|being sold|must be sold|to be sold|can be sold|will be sold|sold individually|sold per',
+    { code: 'z' },
+  ],
+  [
+    'wtb|want to buy|wanting to buy|looking to buy|wanted|iso|in search of|looking for|want to trade for|wanted to buy|seeking|searching for|on the hunt for|anyone selling|anybody selling|does anyone have|anyone have',
+    { code: 'W' },
+  ],
+  [
+    'fit|fits|fitting|compatible with|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|holder for|store|stores|storing',
+    { code: 'X' },
+  ],
+  [
+    'for sale|for sell|for pickup|for pick up|for details|for info|for more info|for more|for now|for years|for free weights',
+    { code: 'z' },
+  ],
+  ['worth of|worth of the|worth', { code: 'b' }],
+  ['for', { code: 'w' }],
+  [
+    'about|approx|approximately|around|roughly|over|nearly|almost|close to|just over|just under|under|less than|more than|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
+    { code: 'U' },
+  ],
+  [
+    "i think|i believe|not sure|unsure|probably|maybe|might be|guess|i'm guessing|guessing|think|believe|supposedly|should be|seller said|was told|i was told|pretty sure|says|supposed to be|looks like|looks to be|seems|appears",
+    { code: 'y' },
+  ],
+];
+
+export const MEASURES: readonly Entry[] = [
+  [
+    'hole|holes|bore|center hole|centre hole|center holes|centre holes|hole size|hole diameter|holes in the middle|center|centre|centers|bores|inner diameter|inside diameter|opening|openings|hole in the middle|inside hole|id|hub',
+    { code: 'B' },
+  ],
+  ['shaft|grip diameter|shaft diameter|thickness|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia', { code: 'S' }],
+  ['sleeve|sleeves|ends|sleeve diameter|loadable sleeve|loadable|end|collar to collar', { code: 'T' }],
+  ['long|length|in length|overall length|tall|high|wide|width|height|depth', { code: 'G' }],
+  [
+    'capacity|weight capacity|rated|rated to|rated for|rated at|holds up to|hold up to|up to|max|max weight|max load|weight limit|supports|support|supports up to|max capacity|weight rating|weight rated|limit|load capacity|can handle|load|maximum|maximum weight|rating|weight cap|can hold|will hold|good for|tested to|safe working load',
+    { code: 'K' },
+  ],
+  ['psi|tensile|tensile strength|psi tensile', { code: 'I' }],
+  [
+    "squat|squats|squatted|deadlift|deadlifts|deadlifted|benched|bench pressed|bench pressing|lifted|lifts|press|pressed|my max|personal record|maxed|maxing|rep|reps|one rep max|repping|i weigh|weigh|weighed|weighs|weighing|body weight|bodyweight|lost|gained|i'm|im|year old|years old|yr old|yrs old|clean and jerk|snatch",
+    { code: 'P' },
+  ],
+  [
+    "years|year|yrs|yr|months|month|weeks|week|days|day|hours|hour|hrs|hr|minutes|minute|mins|min|am|pm|o'clock|miles|mile|mi|km|kms|people|person|kids|gauge|ga|percent|%|st|nd|rd|th|gallon|gallons|oz|ounce|ounces|watt|watts|volt|hp|cc|amp|gb|sets of|positions|position|levels|stories|story|floor|floors|bedroom|bath|x a week|sq",
+    { code: 'J' },
+  ],
+];

@@ -1,0 +1,131 @@
+/** English words around the nouns: counts, units, makes, prices, terms. */
+import type { Entry } from '../../text/terms.ts';
+
+const numberWords: Entry[] = 'one two three four five six seven eight nine ten eleven twelve'
+  .split(' ')
+  .map((word, index): Entry => [word, { code: 'd', value: index + 1 }]);
+
+const weightWords: Entry[] = (
+  [
+    ['fives', 5],
+    ['tens', 10],
+    ['fifteens', 15],
+    ['twenties', 20],
+    ['twenty fives|twentyfives', 25],
+    ['thirties', 30],
+    ['thirty fives|thirtyfives', 35],
+    ['forty fives|fourty fives|fortyfives', 45],
+    ['fifties', 50],
+    ['hundreds', 100],
+    ['two and a halfs|two and halfs|two and a half s', 2.5],
+  ] as const
+).map(([words, value]): Entry => [words, { code: 'v', value }]);
+
+const bigNumbers: Entry[] = Object.entries({
+  fifteen: 15,
+  twenty: 20,
+  'twenty five': 25,
+  thirty: 30,
+  'thirty five': 35,
+  forty: 40,
+  'forty five': 45,
+  'fourty five': 45,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+  hundred: 100,
+  'one hundred': 100,
+  'a hundred': 100,
+  'two hundred': 200,
+  'three hundred': 300,
+  'two and a half': 2.5,
+}).map(([word, value]): Entry => [word, { code: 'i', value }]);
+
+export const COUNTS: readonly Entry[] = [
+  ...numberWords,
+  ...weightWords,
+  ...bigNumbers,
+  ['half dozen|half a dozen|a half dozen', { code: 'd', value: 6 }],
+  ['dozen|a dozen', { code: 'd', value: 12 }],
+  ['couple|a couple|a couple of|couple of|both', { code: 'd', value: 2 }],
+  ['single|just one|only one', { code: 'd', value: 1 }],
+  ['pair|pr|pairs|prs|matching pair|matched pair|matching pairs|matched pairs|pari', { code: 'p' }],
+  ['set|sets', { code: 't' }],
+  ['each|ea|apiece|a piece|each one|per piece|per plate|per each|per weight|a pop', { code: 'e' }],
+  ['of each|each of|of every|ea of|of each size|of the following|each of the following', { code: 'E' }],
+  ['of|of the|of these|of them|of my', { code: 'o' }],
+  ['a|an|the|my|this|these|some|her|his|our', { code: 'a' }],
+  ['and|plus|also|along with|&|as well as|including|includes|include|comes with|with|w', { code: 'c' }],
+  ['qty|quantity|count|pcs|pieces|piece|pc|count of|qty of|how many|no of', { code: 'j' }],
+  [
+    'per side|each side|a side|on each side|on both sides|both sides|on each end|each end|per end|on either side|either side|on either end|both ends',
+    { code: 'g' },
+  ],
+  ['x|by|times', { code: 'x' }],
+  ["s|'s", { code: 's' }],
+];
+
+export const UNITS: readonly Entry[] = [
+  ["lb|lbs|pound|pounds|lb's|lbs'|lbd|lbss|pd|pds|lbz|libs|punds|ponds|poud|pouns|pund", { code: 'u', unit: 'lb' }],
+  ['pounder|pounders|lber|lbers', { code: 'q', unit: 'lb' }],
+  ["kg|kgs|kilo|kilos|kilogram|kilograms|kg's|kilogrammes|kilogramme|kgm", { code: 'u', unit: 'kg' }],
+  ['mm|millimeter|millimeters|millimetre|millimetres|mil', { code: 'f', length: 'mm' }],
+  ['cm|cms|centimeter|centimeters|centimetre|centimetres', { code: 'f', length: 'cm' }],
+  ['meter|meters|metre|metres', { code: 'f', length: 'm' }],
+  ['in|inch|inches|inchs', { code: 'f', length: 'in' }],
+  ['ft|foot|feet|footer', { code: 'f', length: 'ft' }],
+];
+
+export const MONEY: readonly Entry[] = [
+  ['dollar|dollars|bucks|buck|usd|us dollars', { code: '$', currency: 'USD' }],
+  ['cad|cdn|canadian|canadian dollars|cad dollars', { code: '$', currency: 'CAD' }],
+  ['aud|australian dollars', { code: '$', currency: 'AUD' }],
+  ['nzd', { code: '$', currency: 'NZD' }],
+  ['gbp|quid|pounds sterling|sterling', { code: '$', currency: 'GBP' }],
+  ['eur|euro|euros', { code: '$', currency: 'EUR' }],
+  ['chf', { code: '$', currency: 'CHF' }],
+  ['cent|cents|¢', { code: '¢' }],
+];
+
+export const MODIFIERS: readonly Entry[] = [
+  [
+    'olympic|olympics|oly|olympic size|olympic sized|olympic style|olympic grade|two inch|olympic type|olympic hole|fits olympic|50mm|51mm',
+    { code: 'm', fits: '50mm' },
+  ],
+  [
+    'standard|standards|regular size|standard size|one inch|standard sized|std|non olympic|not olympic|nonolympic',
+    { code: 'm', fits: '25mm' },
+  ],
+  ['iron|cast iron|castiron|cast|hammertone|pig iron', { code: 'm', material: 'iron' }],
+  ['steel|stainless|stainless steel|metal|all metal|solid steel', { code: 'm', material: 'steel' }],
+  ['chrome|chromed|hard chrome|chrome plated', { code: 'm', material: 'chrome' }],
+  [
+    'rubber coated|rubber encased|rubberized|rubberised|rubber covered',
+    { code: 'm', material: 'rubber', grade: 'rubber-coated' },
+  ],
+  ['rubber|crumb rubber|virgin rubber|recycled rubber', { code: 'm', material: 'rubber' }],
+  ['urethane|polyurethane|urethane coated', { code: 'm', material: 'urethane' }],
+  [
+    'vinyl|plastic|vinyl coated|plastic coated|plastic covered|vinyl covered|plastic shell|neoprene',
+    { code: 'm', material: 'vinyl' },
+  ],
+  ['cement|concrete|sand filled|sand|cement filled|concrete filled', { code: 'm', material: 'cement' }],
+  ['wood|wooden|plywood', { code: 'm', material: 'wood' }],
+  ['machined|milled|deep dish|machined iron', { code: 'm', grade: 'machined' }],
+  ['calibrated|competition|comp|powerlifting', { code: 'm', grade: 'calibrated' }],
+  [
+    'new|brand new|never used|unused|unopened|new in box|still in box|in the box|bnib|nib|sealed',
+    { code: 'm', condition: 'new' },
+  ],
+  [
+    'like new|as new|mint|barely used|hardly used|excellent|excellent condition|great condition|pristine|used twice|used once|almost new|lightly used|practically new',
+    { code: 'm', condition: 'like-new' },
+  ],
+  ['odd|mismatched|mismatch|mixed|assorted|misc|random|various', { code: 'm', condition: 'mismatched' }],
+  [
+    'adjustable|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|heavy|good|nice|great|big|small|large|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|rusty looking|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thick|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|flanged|grips|slots|womens|mens|ladies',
+    { code: 'm' },
+  ],
+];

@@ -1,0 +1,54 @@
+/** A count in brackets: "(4) 45s", "(2) 10#", "(2x) 45", "45 lb (2)", "45s (x4)", "20 Pound (2X)", "45 lb plates (pair)", "(qty 2) 45 lb". */
+import type { Quantity } from '../mention.ts';
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { COUNT, findLetter, isCount, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
+
+const BEFORE = new RegExp(
+  `\\([jx]?(${COUNT})[xje]?p?\\)[-:,]?(?:(p|t)o?)?a?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
+  'dg',
+);
+const AFTER = new RegExp(
+  `(n${UNIT}?|v)[-,]?${MODIFIERS}(k?)[-,:.]?\\((?:[jxU:]{0,2}(${COUNT})(?:x|e|p|j|t|L|oa?L?|k|zz?)?|(?:t?o?)(${COUNT})|a?(p)(?:zz?)?)\\)`,
+  'dg',
+);
+
+export function readBrackets(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  findAll(scan, BEFORE, ({ from, to, group }) => {
+    const count = valueAt(scan, group(1)?.[0] ?? from);
+    const [start, end] = group(3) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    if (!weight || !isCount(count) || !isSize(weight.value, weight.unit)) return false;
+    const pairs = group(2) && scan.plain[group(2)?.[0] ?? 0] === 'p';
+    const noun = group(4)?.[0] ?? null;
+    found.push({
+      rule: 'bracketed-count',
+      from,
+      to,
+      count: pairs ? count * 2 : count,
+      weight: weight.value,
+      unit: weight.unit,
+      noun,
+    });
+    return true;
+  });
+  findAll(scan, AFTER, ({ from, to, group }) => {
+    const [start, end] = group(1) ?? [from, from];
+    const weight = weightAt(scan, start, end);
+    const at = group(3) ?? group(4);
+    const number = at ? valueAt(scan, at[0]) : 2;
+    const pairs = at !== null && findLetter(scan, at[1], to, 'p') !== null;
+    if (!weight || !isCount(number) || !isSize(weight.value, weight.unit)) return false;
+    found.push({
+      rule: at ? 'count-behind-in-brackets' : 'pair-behind-in-brackets',
+      from,
+      to,
+      count: pairs ? number * 2 : number,
+      weight: weight.value,
+      unit: weight.unit,
+      noun: group(2)?.[0] ?? null,
+    });
+    return true;
+  });
+  return found;
+}

@@ -1,0 +1,49 @@
+/** A count and a weight joined by a dash or colon: "2 - 45lb", "4-45s", "45 lb plates - 4", "45s: 4", "45 lb = 2", "qty 4: 45 lb", "45 lb qty 2", table cells "45 lb | 4". */
+import type { Quantity } from '../mention.ts';
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
+
+const COUNT_FIRST = new RegExp(
+  `(?<![.\\d-])(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|)k_]|m|$)|i${UNIT})(?![xn-]|-n)${MODIFIERS}(k?)`,
+  'dg',
+);
+const WEIGHT_FIRST = new RegExp(
+  `(n${UNIT}|v|n(?=${MODIFIERS}k)|(?<=^|l|•)n)${MODIFIERS}(k?)(?:[-:=|,]{0,2}j[:=-]?|[-:=|]{1,2})(?:x)?(${COUNT})(?:x|e|p|j|t)?(?![uhqsn$¢.fJ/_-]|-n)`,
+  'dg',
+);
+
+export function readDashes(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  findAll(scan, WEIGHT_FIRST, ({ from, to, group }) => {
+    const [start, end] = group(1) ?? [from, from];
+    const weight = weightAt(scan, start, end);
+    const count = valueAt(scan, group(3)?.[0] ?? to);
+    if (!weight || !isCount(count) || count > 40 || !isSize(weight.value, weight.unit)) return false;
+    const bare = start === end && scan.plain[start] === 'n' && group(2) === null;
+    if (bare && !(isPlateSize(weight.value) && (weight.value >= 12.5 || !isCount(weight.value)) && count <= 12)) return false;
+    const pairs = scan.plain[to] === 'p';
+    found.push({
+      rule: 'weight-dash-count',
+      from,
+      to,
+      count: pairs ? count * 2 : count,
+      weight: weight.value,
+      unit: weight.unit,
+      noun: group(2)?.[0] ?? null,
+    });
+    return true;
+  });
+  findAll(scan, COUNT_FIRST, ({ from, to, group }) => {
+    const count = valueAt(scan, group(1)?.[0] ?? from);
+    const [start, end] = group(2) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    if (!weight || !isCount(count) || count > 40 || !isSize(weight.value, weight.unit)) return false;
+    const bare = start === end && scan.plain[start] === 'n';
+    if (bare && !isPlateSize(weight.value)) return false;
+    const noun = group(3)?.[0] ?? null;
+    const either = bare && isPlateSize(count);
+    found.push({ rule: 'count-dash-weight', from, to, count, weight: weight.value, unit: weight.unit, noun, either });
+    return true;
+  });
+  return found;
+}

@@ -1,0 +1,85 @@
+/**
+ * One count for a list of weights: "2 each of 45, 35 and 25", "2 of each: 45, 25", "pairs of 45/35/25", "45, 35, 25, 10 (2 each)",
+ * "45s, 35s, 25s, a pair of each", "set of bumpers 10/15/20 kg" (two of each, implied).
+ */
+import type { Quantity } from '../mention.ts';
+import { findAll, type Match, type Scan, unitBetween, valueAt } from '../text/scan.ts';
+import { COUNT, findLetter, isCount, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
+
+const MEMBER = `(?:n${UNIT}?|v)(?![xn(]|-?[xn])`;
+const BETWEEN = '(?:,?c|,|/|-|l?•|l)';
+const LIST = `(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}`;
+const PAIRS_FIRST = new RegExp(
+  `(?:(${COUNT})-?(?:e?E|eo?|p(?:E|o)|o?E)|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)|(${COUNT})oe)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
+  'dg',
+);
+const PAIRS_BEHIND = new RegExp(
+  `(${LIST})[-,]?${MODIFIERS}(k?)[-:,]{0,2}\\(?(?:(${COUNT})x?(?:e?E|e|oe)|a?(${COUNT})?(p)(?:E|eo?|oe|e)?|x(${COUNT})(?:e|E))\\)?`,
+  'dg',
+);
+const SET_FIRST = new RegExp(`t[o:]{0,2}${MODIFIERS}(k)[-:(]{0,2}(${LIST})`, 'dg');
+
+/** Members of a list between two tokens, each with its unit; a unit at the end holds for those before it. */
+export function membersOf(
+  scan: Scan,
+  from: number,
+  to: number,
+): { at: number; end: number; value: number; unit: 'lb' | 'kg' | null }[] {
+  const members: { at: number; end: number; value: number; unit: 'lb' | 'kg' | null }[] = [];
+  for (let i = from; i <= to; i += 1) {
+    if (!'nvi'.includes(scan.plain[i] ?? '_')) continue;
+    let end = i;
+    while (end < to && !'nvi,/cl-•'.includes(scan.plain[end + 1] ?? 'n')) end += 1;
+    if (scan.plain[end + 1] === '-' && 'uhq'.includes(scan.plain[end + 2] ?? '_')) end += 2;
+    const weight = weightAt(scan, i, end);
+    if (weight) members.push({ at: i, end: Math.min(end, to), ...weight });
+  }
+  const last = unitBetween(scan, from, to);
+  return members.map((member) => ({ ...member, unit: member.unit ?? last }));
+}
+
+export function readEachOf(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  const take = (
+    rule: string,
+    list: readonly [number, number] | null,
+    count: number | null,
+    noun: number | null,
+    implied = false,
+  ) => {
+    if (!list || !isCount(count)) return false;
+    const members = membersOf(scan, list[0], list[1]);
+    if (members.length < 2 || members.some((member) => !isSize(member.value, member.unit))) return false;
+    const unit = unitBetween(scan, list[0], Math.min(list[1] + 2, scan.tokens.length - 1));
+    for (const member of members) {
+      const place = { rule, from: member.at, to: member.end };
+      found.push({
+        ...place,
+        count,
+        countImplied: implied,
+        weight: member.value,
+        unit: member.unit ?? unit,
+        noun,
+        list: list[0],
+      });
+    }
+    return true;
+  };
+  const numberOf = (...groups: (readonly [number, number] | null)[]): number | null => {
+    const at = groups.find((group) => group !== null);
+    return at ? valueAt(scan, at[0]) : null;
+  };
+  const nounOf = ({ from, to }: Match): number | null => findLetter(scan, from, to, 'k');
+  findAll(scan, PAIRS_FIRST, (match) => {
+    const count = numberOf(match.group(1), match.group(3), match.group(4));
+    const pairs = match.group(2) !== null || findLetter(scan, match.from, (match.group(6)?.[0] ?? match.to) - 1, 'p') !== null;
+    return take('each-of-list', match.group(6), count === null ? 2 : pairs ? count * 2 : count, nounOf(match));
+  });
+  findAll(scan, PAIRS_BEHIND, (match) => {
+    const pairs = match.group(5) !== null;
+    const count = numberOf(match.group(3), match.group(4), match.group(6)) ?? 1;
+    return take('list-each', match.group(1), pairs ? count * 2 : count, nounOf(match));
+  });
+  findAll(scan, SET_FIRST, (match) => take('set-list', match.group(2), 2, match.group(1)?.[0] ?? null, true));
+  return found;
+}

@@ -1,0 +1,126 @@
+/** Bore, shaft, sleeve, length, capacity and tensile strength, in mm, cm, inches with fractions, feet and inches. */
+import { FOOT_IN_MILLIMETRES, INCH_IN_MILLIMETRES } from '../../units/length.ts';
+import type { Fact, Measure } from '../mention.ts';
+import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
+
+const LENGTH = "(n[-.]?(?:f|\"|''|'))";
+const GAP = '[azmCocyU:=.(-]{0,4}';
+const CAPACITY = /K[azoUw:]{0,4}(n[-]?(?:[uh]|(?!n)))|(n[-]?[uh])[mzck]{0,3}K/dg;
+const TENSILE = /(n)(?:z)?I|I[az:]{0,2}(n)/dg;
+const FEET = /(n[-]?(?:f|'))-?(?:c)?(n[-]?(?:f|"|''))?/dg;
+const BORE_BEHIND = new RegExp(`${LENGTH}[mzaco]{0,3}B`, 'dg');
+const BORE_FIRST = new RegExp(`B${GAP}${LENGTH}`, 'dg');
+const SLEEVE_BEHIND = new RegExp(`${LENGTH}[mzaoCD]{0,2}T`, 'dg');
+const SLEEVE_FIRST = new RegExp(`T${GAP}${LENGTH}`, 'dg');
+const SHAFT_BEHIND = new RegExp(`${LENGTH}[ma]{0,2}S`, 'dg');
+const SHAFT_FIRST = new RegExp(`S${GAP}${LENGTH}`, 'dg');
+const BAR_OF = new RegExp(`${LENGTH}[mCk]{0,4}(k)`, 'dg');
+const GOODS_OF = new RegExp(`${LENGTH}-?[mC]{0,4}([kt])`, 'dg');
+const BAR_IS = new RegExp(`(k)[zacmyUSG,:(=-]{0,4}${LENGTH}`, 'dg');
+const OVERALL = new RegExp(`${LENGTH}-?G|G${GAP}${LENGTH}`, 'dg');
+
+/** Millimetres of the length between two tokens ("1 1/4 in", "28mm", "7'", `2"`), or null. */
+function millimetres(scan: Scan, group: readonly [number, number] | null): number | null {
+  if (!group) return null;
+  const value = valueAt(scan, group[0]);
+  const unit = scan.tokens[group[1]];
+  if (value === null || !unit) return null;
+  const length =
+    unit.term?.length ?? (unit.text === '"' || scan.plain[group[1] - 1] === "'" ? 'in' : unit.text === "'" ? 'ft' : null);
+  const factor = { mm: 1, cm: 10, m: 1000, in: INCH_IN_MILLIMETRES, ft: FOOT_IN_MILLIMETRES };
+  return length === null ? null : Math.round(value * factor[length] * 100) / 100;
+}
+
+const BARS = ['bar', 'curl-bar', 'hex-bar'];
+
+export function readMeasures(scan: Scan): Fact[] {
+  const found: Fact[] = [];
+  const kindAt = (at: number | undefined) => (at === undefined ? undefined : scan.tokens[at]?.term?.kind);
+  const push = (measure: Measure, value: number, rule: string, from: number, to: number, unit?: 'lb' | 'kg' | null): void => {
+    const hearsay = scan.plain.slice(Math.max(0, from - 4), to + 3).includes('y');
+    found.push({ measure, value, rule, from, to, ...(unit === undefined ? {} : { unit }), ...(hearsay ? { hearsay } : {}) });
+  };
+  findAll(scan, TENSILE, ({ from, to, group }) => {
+    const at = (group(1) ?? group(2))?.[0] ?? from;
+    const value = valueAt(scan, at) ?? 0;
+    const psi = value < 1000 ? value * 1000 : value;
+    if (psi < 20_000 || psi > 400_000) return true;
+    push('tensilePsi', psi, 'tensile', from, to);
+    return true;
+  });
+  findAll(scan, CAPACITY, ({ from, to, group }) => {
+    const [start, end] = group(1) ?? group(2) ?? [from, to];
+    const value = valueAt(scan, start) ?? 0;
+    const unit = unitBetween(scan, start, end);
+    if (value < 100 || (unit === null && value > 3000)) return false;
+    push('capacity', value, 'capacity', from, to, unit);
+    return true;
+  });
+  const near = (pattern: RegExp, rule: string, judge: (mm: number, from: number, to: number) => Measure | null): void =>
+    findAll(scan, pattern, ({ from, to, group }) => {
+      const mm = millimetres(scan, group(1) ?? group(2));
+      const measure = mm === null ? null : judge(mm, from, to);
+      if (mm === null || measure === null) return false;
+      push(measure, mm, rule, from, to);
+      return true;
+    });
+  near(BORE_BEHIND, 'bore', (mm) => (mm >= 20 && mm <= 60 ? 'boreMm' : null));
+  near(SLEEVE_BEHIND, 'sleeve', (mm) => (mm >= 20 && mm <= 60 ? 'sleeveMm' : mm > 60 && mm < 600 ? 'widthMm' : null));
+  near(SHAFT_BEHIND, 'shaft', (mm) =>
+    mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : mm < 22 ? 'widthMm' : null,
+  );
+  findAll(scan, FEET, ({ from, to, group }) => {
+    const feet = millimetres(scan, group(1));
+    const inches = group(2) ? millimetres(scan, group(2)) : 0;
+    if (feet === null || inches === null || (group(2) && inches >= FOOT_IN_MILLIMETRES)) return false;
+    const total = Math.round((feet + inches) * 100) / 100;
+    const isFeet = (scan.tokens[group(1)?.[1] ?? to]?.term?.length ?? 'ft') === 'ft';
+    if (!isFeet || total < 900 || total > 2600) return false;
+    push('lengthMm', total, 'feet', from, to);
+    return true;
+  });
+  near(BORE_FIRST, 'bore', (mm) => (mm >= 20 && mm <= 60 ? 'boreMm' : null));
+  near(SLEEVE_FIRST, 'sleeve', (mm) => (mm >= 20 && mm <= 60 ? 'sleeveMm' : null));
+  near(SHAFT_FIRST, 'shaft', (mm) => (mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : null));
+  findAll(scan, BAR_OF, ({ from, to, group }) => {
+    const mm = millimetres(scan, group(1));
+    const kind = kindAt(group(2)?.[0]);
+    if (mm === null || !kind || !BARS.includes(kind)) return false;
+    if (mm > 900 && mm < 2600) push('lengthMm', mm, 'bar-length', from, group(1)?.[1] ?? to);
+    else if (mm >= 48 && mm <= 53) push('fits50', 50, 'bar-of-two-inches', from, group(1)?.[1] ?? to);
+    else if (mm >= 24 && mm <= 25.5) push('fits25', 25, 'bar-of-one-inch', from, group(1)?.[1] ?? to);
+    else if (mm > 25.5 && mm < 48) push('shaftMm', mm, 'bar-shaft', from, group(1)?.[1] ?? to);
+    else return false;
+    for (let i = from; i <= (group(1)?.[1] ?? to); i += 1) scan.letters[i] = '_';
+    return 'claimed';
+  });
+  findAll(scan, GOODS_OF, ({ from, to, group }) => {
+    const mm = millimetres(scan, group(1));
+    const kind = kindAt(group(2)?.[0]);
+    if (mm === null || (kind !== undefined && !['plate', 'bumper', 'micro', 'collars'].includes(kind))) return false;
+    const end = group(1)?.[1] ?? to;
+    if (mm >= 48 && mm <= 55) push('fits50', mm, 'goods-of-two-inches', from, end);
+    else if (mm >= 24 && mm <= 32) push('fits25', mm, 'goods-of-one-inch', from, end);
+    else return false;
+    for (let i = from; i <= end; i += 1) scan.letters[i] = '_';
+    return 'claimed';
+  });
+  findAll(scan, BAR_IS, ({ from, to, group }) => {
+    const mm = millimetres(scan, group(2));
+    const kind = kindAt(group(1)?.[0]);
+    const bar = kind !== undefined && BARS.includes(kind);
+    if (mm === null || kind === undefined) return false;
+    const start = group(2)?.[0] ?? from;
+    if (bar && mm > 900 && mm < 2600) push('lengthMm', mm, 'bar-length', start, to);
+    else if (bar && mm > 25.5 && mm <= 40) push('shaftMm', mm, 'bar-shaft', start, to);
+    else if (bar && mm >= 24 && mm <= 25.5)
+      push(scan.tokens[to]?.term?.length === 'mm' ? 'shaftMm' : 'fits25', mm, 'bar-shaft', start, to);
+    else if (mm >= 48 && mm <= 53 && (bar || kind === 'plate')) push('fits50', mm, 'goods-of-two-inches', start, to);
+    else if (!bar && kind === 'plate' && mm >= 24 && mm <= 32) push('fits25', mm, 'goods-of-one-inch', start, to);
+    else return false;
+    for (let i = start; i <= to; i += 1) scan.letters[i] = '_';
+    return 'claimed';
+  });
+  near(OVERALL, 'length', (mm) => (mm > 900 && mm < 2600 ? 'lengthMm' : 'widthMm'));
+  return found;
+}

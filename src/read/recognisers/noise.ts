@@ -1,0 +1,74 @@
+/** Numbers that are neither weights nor prices: phone numbers, dates, times, years, room sizes, lifts and bodies, timber, addresses. They are used up first. */
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+
+const PHONE = /\(?n\)?[-.]?(?:n[-.]?)?n/dg;
+const LONG = /n/dg;
+const TIME = /n:n/dg;
+const DATE = /n[/.-]n[/.-]n/dg;
+const OTHER_UNITS = /(?:n-)?nJ/dg;
+const ROOM = /(?:n(?:[-]?f|"|')?x){1,2}n(?:[-]?f|"|')?/dg;
+const LIFTS = /P[azoycw:=U]{0,3}n[uh]?(?:[cazo]{1,2}n[uh]?)?/dg;
+const LIFT_BEHIND = /(?<=[zacP])n[uh]?P/dg;
+const PROGRAM = /nxnP/dg;
+const AGED = /n(?=-?J)/dg;
+
+const digits = (scan: Scan, at: number): number => scan.tokens[at]?.text.replace(/\D/g, '').length ?? 0;
+
+export function claimNoise(scan: Scan): void {
+  findAll(scan, PHONE, ({ from, to }) => {
+    const lengths: number[] = [];
+    for (let i = from; i <= to; i += 1) if (scan.plain[i] === 'n') lengths.push(digits(scan, i));
+    const shape = lengths.join('-');
+    return (
+      shape === '3-3-4' ||
+      (shape === '3-4' && scan.plain[from + 1] === '-') ||
+      shape === '5-6' ||
+      shape === '4-6' ||
+      shape === '5-3-3' ||
+      shape === '4-3-4' ||
+      shape === '4-3-3'
+    );
+  });
+  findAll(scan, LONG, ({ from }) => {
+    const token = scan.tokens[from];
+    const value = token?.value ?? 0;
+    if (!token || token.text.includes(',')) return false;
+    if (digits(scan, from) >= 7) return true;
+    const before = scan.plain[from - 1] ?? 'l';
+    const after = scan.plain[from + 1] ?? 'l';
+    const year = /^(19[4-9]\d|20[0-4]\d)$/.test(token.text);
+    return (
+      year &&
+      !'$'.includes(before) &&
+      !'uh$'.includes(after) &&
+      !(before === ':' && scan.plain[from - 2] === 'A') &&
+      before !== 'A' &&
+      value > 0
+    );
+  });
+  findAll(
+    scan,
+    TIME,
+    ({ from, to }) => digits(scan, to) === 2 && scan.tokens[to]?.glued === true && (valueAt(scan, from) ?? 99) <= 24,
+  );
+  findAll(scan, DATE, ({ from, to }) => digits(scan, to) === 4 && (valueAt(scan, from) ?? 99) <= 31);
+  findAll(scan, OTHER_UNITS, () => true);
+  findAll(scan, AGED, () => true);
+  findAll(scan, ROOM, ({ from, to }) => {
+    let lengths = 0;
+    let numbers = 0;
+    for (let i = from; i <= to; i += 1) {
+      if ('f"\''.includes(scan.plain[i] ?? '_')) lengths += 1;
+      if (scan.plain[i] === 'n') numbers += 1;
+    }
+    const timber =
+      numbers === 2 &&
+      valueAt(scan, from) === 2 &&
+      [3, 4, 6, 8, 12].includes(valueAt(scan, to) ?? 0) &&
+      !'uhsk'.includes(scan.plain[to + 1] ?? 'l');
+    return lengths > 0 || numbers === 3 || timber;
+  });
+  findAll(scan, PROGRAM, () => true);
+  findAll(scan, LIFTS, ({ from }) => scan.tokens[from]?.text !== 'weighs');
+  findAll(scan, LIFT_BEHIND, () => true);
+}

@@ -1,0 +1,56 @@
+/** Goods named without a weight: "a rack", "2 benches", "Olympic bar", "collars", "four plates". Not those that are denied, left out or only spoken of. */
+import type { Noun } from '../mention.ts';
+import { type Scan, valueAt } from '../text/scan.ts';
+import { isCount } from './notation.ts';
+
+/** Places of nouns that are not on offer: "no bar", "bench not included", "fits any bar", "for your rack". */
+export function isAside(scan: Scan, at: number): boolean {
+  const before = scan.plain.slice(Math.max(0, at - 6), at);
+  const clauseStart = Math.max(0, at - 6);
+  let start = at;
+  while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
+  const near = before.slice(before.length - (at - start));
+  const behind = scan.plain.slice(at + 1, at + 7);
+  const end = behind.search(/[l.;!?]/);
+  const after = end === -1 ? behind : behind.slice(0, end);
+  if (/N[amoCz]{0,2}$/.test(near)) return true;
+  if (/Q[amozCkc,]{0,4}$/.test(near)) return true;
+  if (/X[amozCX]{0,3}$/.test(near)) return true;
+  if (/^[mCz]{0,2}Q/.test(after)) return true;
+  if (
+    /w[am]{0,3}$/.test(near) &&
+    !/[M_]+w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
+    /[kuz]w[am]{0,3}$/.test(near)
+  )
+    return true;
+  return false;
+}
+
+export function readNouns(scan: Scan): Noun[] {
+  const found: Noun[] = [];
+  scan.tokens.forEach((token, at) => {
+    const kind = token.term?.kind;
+    if (!kind || scan.letters[at] !== 'k' || isAside(scan, at)) return;
+    let from = at;
+    let count: number | null = null;
+    for (let i = at - 1; i >= Math.max(0, at - 6); i -= 1) {
+      const letter = scan.letters[i] ?? '_';
+      if ('mCxoa_()t'.includes(letter)) continue;
+      if (letter === 'p') {
+        count = 2 * (count ?? 1);
+        from = i;
+        continue;
+      }
+      if ('nd'.includes(letter) && scan.plain[i - 1] !== '$' && scan.plain[i - 1] !== '.') {
+        const value = valueAt(scan, i);
+        if (isCount(value) && value <= 24) {
+          count = (count ?? 1) * value;
+          from = i;
+        }
+      }
+      break;
+    }
+    found.push({ rule: 'noun', from, to: at, kind, count, plural: token.term?.plural === true, weak: token.term?.weak === true });
+  });
+  return found;
+}

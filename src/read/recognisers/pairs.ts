@@ -1,0 +1,53 @@
+/** "pair of 45s", "2 pairs of 45#", "pair 25lb plates", "45 lb plates, pair", "set of 45s" (two, implied), "set of 4 45s", "set of four 45 lb". */
+import type { Quantity } from '../mention.ts';
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { COUNT, findLetter, isCount, isSize, MODIFIERS, SURE_WEIGHT, WEIGHT, weightAt } from './notation.ts';
+
+const OF = new RegExp(
+  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
+  'dg',
+);
+const BEHIND = new RegExp(`(${SURE_WEIGHT}|n)[-,]?${MODIFIERS}(k?)[-:,]?(?:(${COUNT})|a)?(p)(?!o|E)`, 'dg');
+
+export function readPairs(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  findAll(scan, OF, ({ from, to, group }) => {
+    const word = group(2)?.[0] ?? from;
+    const isPair = scan.plain[word] === 'p';
+    const times = group(1) ? valueAt(scan, group(1)?.[0] ?? from) : 1;
+    const within = group(3) ? valueAt(scan, group(3)?.[0] ?? from) : null;
+    const [start, end] = group(4) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    if (!weight || times === null || !isSize(weight.value, weight.unit)) return false;
+    const noun = group(5)?.[0] ?? null;
+    const marked = end > start || scan.plain[start] === 'v' || noun !== null;
+    if (!marked && (scan.plain[word + 1] !== 'o' || /[uhxfnJ]/.test(scan.plain[end + 1] ?? ''))) return false;
+    if (!isPair && within === null && weight.value > 60 && weight.unit !== 'kg') return false;
+    const count = isPair ? times * (within ?? 2) : within === null ? times * 2 : times * within;
+    if (!isCount(count)) return false;
+    const countImplied = !isPair && within === null;
+    found.push({
+      rule: isPair ? 'pair-of' : 'set-of',
+      from,
+      to,
+      count,
+      countImplied,
+      weight: weight.value,
+      unit: weight.unit,
+      noun,
+    });
+    return true;
+  });
+  findAll(scan, BEHIND, ({ from, to, group }) => {
+    const [start, end] = group(1) ?? [from, from];
+    const weight = weightAt(scan, start, end);
+    const noun = group(2)?.[0] ?? null;
+    const times = group(3) ? valueAt(scan, group(3)?.[0] ?? from) : 1;
+    if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
+    if (end === start && scan.plain[start] === 'n' && noun === null && !/[-:lp|(]/.test(scan.plain[end + 1] ?? 'l')) return false;
+    if (findLetter(scan, from, to, 'M') !== null) return false;
+    found.push({ rule: 'weight-pair', from, to, count: times * 2, weight: weight.value, unit: weight.unit, noun });
+    return true;
+  });
+  return found;
+}

@@ -1,0 +1,170 @@
+/** Amounts of money and what part they play: asked, per pound, each, a pair, for all; former, saved, delivery, deposit. */
+import type { Price, PriceRole } from '../mention.ts';
+import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
+
+const SIGNED = /(\$\.?:?)(n)(?:-\$?(n)(?![x\-uhfsk]))?(\$)?/dg;
+const BEHIND = /(n)(?:-(n))?\.?-?(\$)/dg;
+const CENTS = /(n)(¢)/dg;
+const TOLD = /A[a:azUw=\-@.]{0,3}(n)(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
+const BEFORE_TERMS = /(n)(?=[,(]?[OR])/dg;
+const OUTCOME = /(?<=[l(])(n)(?=[)]?l)/dg;
+
+const CURRENCIES: Readonly<Record<string, string>> = { $: 'USD', '£': 'GBP', '€': 'EUR' };
+const DOLLARS: Readonly<Record<string, string>> = {
+  c: 'CAD',
+  ca: 'CAD',
+  cad: 'CAD',
+  cdn: 'CAD',
+  a: 'AUD',
+  au: 'AUD',
+  aud: 'AUD',
+  us: 'USD',
+  nz: 'NZD',
+};
+
+/** Currency of a sign, with the country letters before it ("C$") and the code behind the number ("$50 CAD"). */
+function currencyOf(scan: Scan, sign: number, last: number): string | null {
+  const token = scan.tokens[sign];
+  if (!token) return null;
+  const before = scan.tokens[sign - 1];
+  if (token.text === '$' && before?.type === 'word' && token.glued) {
+    const country = DOLLARS[before.text];
+    if (country) return country;
+  }
+  const behind = scan.tokens[last + 1]?.term?.currency;
+  if (token.text === '$' && behind && behind !== 'USD') return behind;
+  return CURRENCIES[token.text] ?? token.term?.currency ?? null;
+}
+
+const thousands = (scan: Scan, at: number): number =>
+  scan.tokens[at + 1]?.text === 'k' && scan.tokens[at + 1]?.glued ? 1000 : 1;
+
+export function readPrices(scan: Scan): Price[] {
+  const found: Price[] = [];
+  const push = (
+    rule: string,
+    from: number,
+    to: number,
+    at: number,
+    highAt: number | null,
+    currency: string | null,
+    sure: boolean,
+    factor = 1,
+  ): true => {
+    const amount = (valueAt(scan, at) ?? 0) * thousands(scan, at) * factor;
+    const high = highAt === null ? null : (valueAt(scan, highAt) ?? 0);
+    const price: Price = {
+      rule,
+      from,
+      to,
+      amount,
+      currency,
+      role: 'asking',
+      sure,
+      ...(high !== null && high > amount ? { high } : {}),
+    };
+    found.push(price);
+    claim(scan, from, to, 'M');
+    return true;
+  };
+  findAll(scan, CENTS, ({ from, to, group }) => {
+    push('cents', from, to, group(1)?.[0] ?? from, null, 'USD', true, 0.01);
+    return 'claimed';
+  });
+  findAll(scan, SIGNED, ({ from, to, group }) => {
+    const currency = currencyOf(scan, from, to);
+    const high = group(3)?.[0] ?? null;
+    const sensible = high !== null && (valueAt(scan, high) ?? 0) > (valueAt(scan, group(2)?.[0] ?? from) ?? 0);
+    // "$25 - 45s": the second number is no price; give back what is behind the first.
+    const end = high !== null && !sensible ? (group(2)?.[0] ?? to) : to;
+    push('price-sign-first', from, end, group(2)?.[0] ?? to, sensible ? high : null, currency, true);
+    return 'claimed';
+  });
+  findAll(scan, BEHIND, ({ from, to, group }) => {
+    const sign = group(3)?.[0] ?? to;
+    push('price-sign-behind', from, to, group(1)?.[0] ?? from, group(2)?.[0] ?? null, currencyOf(scan, sign, to), true);
+    return 'claimed';
+  });
+  findAll(scan, TOLD, ({ from, to, group }) => {
+    const at = group(1)?.[0] ?? to;
+    const value = valueAt(scan, at) ?? 0;
+    if (value < 5 && scan.plain[at + 1] !== 'r') return false;
+    if (!/price|ask|sell|want|take|reduc|for|buy|looking|let|is/.test(scan.tokens[from]?.text ?? '')) return false;
+    push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, BEFORE_TERMS, ({ from, to }) => {
+    if ((valueAt(scan, from) ?? 0) < 10) return false;
+    push('price-before-terms', from, to, from, null, null, true);
+    return 'claimed';
+  });
+  found.sort((a, b) => a.from - b.from);
+  for (const [index, price] of found.entries()) price.role = roleOf(scan, price, found[index - 1], found[index + 1]);
+  return found;
+}
+
+/** A number that stands alone on its line may be the price; read last, and only used when there is no other. */
+export function readLonePrices(scan: Scan): Price[] {
+  const found: Price[] = [];
+  const padded = { ...scan, letters: scan.letters };
+  findAll(padded, OUTCOME, ({ from, to }) => {
+    const amount = valueAt(scan, from) ?? 0;
+    if (amount < 5) return false;
+    found.push({ rule: 'lone-number', from, to, amount, currency: null, role: 'asking', sure: false });
+    return true;
+  });
+  return found;
+}
+
+const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
+  [/^[/r@a]?(?:[ra/])?[-]?([uh])(?!n)/, 'per-pound'],
+  [/^[,(-]?a?[ra/w]{0,2}e(?!o|E|n)/, 'each'],
+  [/^[,(-]?w?a?L/, 'all'],
+  [/^[,(]?wap/, 'all'],
+  [/^[,(-]?(?:[ra/]{0,2})p/, 'pair'],
+  [/^[,(-]?w[a]?t/, 'all'],
+  [/^[,(-]?V/, 'saving'],
+  [/^[,(-]?a?D/, 'delivery'],
+  [/^[,(-]?a?H/, 'deposit'],
+  [/^[,(-]?(?:[ac]?F|b|m:?[)lMz]?F)/, 'former'],
+];
+
+/** The part that an amount plays, by the words behind it and before it on its line. */
+function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Price | undefined): PriceRole {
+  const behind = scan.plain.slice(price.to + 1, Math.min(price.to + 8, next ? Math.max(price.to + 1, next.from) : price.to + 8));
+  const back = Math.max(price.from - 9, previous ? previous.to + 1 : 0);
+  const line = scan.plain.slice(back, price.from);
+  const before = line.slice(Math.max(line.lastIndexOf('l'), line.search(/[.;!?](?=[^.;!?]*$)/)) + 1);
+  const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
+  const denied = /N[a-z]{0,2}$/.test(before);
+  if (denied) return 'other';
+  if (lead === 'F') return 'former';
+  if (/C[:=-]{1,2}$|m[:=-]{1,2}$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
+  if (lead === 'V') return 'saving';
+  if (lead === 'D' && !/D[^l]{0,3}[,.]/.test(before)) return 'delivery';
+  if (lead === 'H') return 'deposit';
+  for (const [pattern, role] of AFTER) {
+    const match = pattern.exec(behind);
+    if (!match) continue;
+    if (role === 'per-pound') {
+      const token = scan.tokens[price.to + match[0].length];
+      if (match[0].length === 1 && scan.plain[price.to + 2] === 'm' && price.amount >= 5) continue;
+      return token?.term?.unit === 'kg' ? 'per-kilogram' : 'per-pound';
+    }
+    if (role === 'former' && price.rule === 'price-told') continue;
+    return role;
+  }
+  if (/e[:=-]{0,2}$/.test(before) && !/[nd]e[:=-]{0,2}$/.test(before)) return 'each';
+  if (lead === 'L') return 'all';
+  const noun = /^[ra/][mC]{0,3}k/.exec(behind);
+  if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
+  return 'asking';
+}
+
+const conditionBefore = (scan: Scan, at: number): string | undefined => {
+  for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {
+    const condition = scan.tokens[i]?.term?.condition;
+    if (condition) return condition;
+  }
+  return undefined;
+};

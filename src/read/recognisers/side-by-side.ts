@@ -1,0 +1,63 @@
+/** Count right before the weight: "2 45 lb", "2 10lbs", "two 15 lb and one 25 lb", "six 45s", "4 olympic 25 lb plates", "two of the 45s", "a 25". */
+import type { Quantity } from '../mention.ts';
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
+
+const COUNTED = new RegExp(
+  `(?<![.$])(?:\\(?(${COUNT})\\)?)(?:j|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
+  'dg',
+);
+const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
+const RUN = /(?:(?<=^|[l:•,.(c-])|(?<=[km][-:]?))[nd]n(?:,?c?[nd]n){1,11}(?![\duhn])/dg;
+
+export function readSideBySide(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  findAll(scan, COUNTED, ({ from, to, group }) => {
+    const at = group(1)?.[0] ?? from;
+    const count = valueAt(scan, at);
+    const [start, end] = group(2) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    if (!weight || !isCount(count) || count > 48 || !isSize(weight.value, weight.unit)) return false;
+    found.push({
+      rule: 'count-weight',
+      from: at,
+      to,
+      count,
+      weight: weight.value,
+      unit: weight.unit,
+      noun: group(3)?.[0] ?? null,
+    });
+    return true;
+  });
+  // "2 45 2 25 4 10": bare pairs of numbers, count then weight.
+  findAll(scan, RUN, ({ from, to }) => {
+    const numbers: number[] = [];
+    for (let i = from; i <= to; i += 1) if ('nd'.includes(scan.plain[i] ?? '_')) numbers.push(i);
+    if (numbers.length % 2 !== 0) return false;
+    const pairs: Quantity[] = [];
+    for (let i = 0; i < numbers.length; i += 2) {
+      const [first = 0, second = 0] = numbers.slice(i, i + 2);
+      const count = valueAt(scan, first);
+      const weight = valueAt(scan, second);
+      if (!isCount(count) || count > 20 || weight === null || !isPlateSize(weight)) return false;
+      pairs.push({ rule: 'run-of-counts', from: first, to: second, count, weight, unit: null, noun: null, list: from });
+    }
+    found.push(...pairs);
+    return true;
+  });
+  findAll(scan, ARTICLE, ({ from, to, group }) => {
+    const [start, end] = group(1) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    if (!weight || !isSize(weight.value, weight.unit)) return false;
+    const noun = group(2)?.[0] ?? null;
+    const bare = start === end;
+    const token = scan.tokens[from];
+    const one = token?.text === 'a' || token?.text === 'an';
+    if (!one || (bare && noun === null && !isPlateSize(weight.value))) return false;
+    if (scan.plain[end] === 's' || scan.plain[start] === 'v' || (noun !== null && scan.tokens[noun]?.term?.plural)) return false;
+    if (scan.plain[to + 1] === 't' || scan.plain[to + 1] === 'o') return false;
+    found.push({ rule: 'a-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun });
+    return true;
+  });
+  return found;
+}

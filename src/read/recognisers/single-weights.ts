@@ -1,0 +1,83 @@
+/** A weight with no count: "45 lb plate" (one), "45 lb plates", "45s", "25 lb dumbbells", "Olympic bar 45 lb", "bar weighs 20 kg"; dumbbell ranges. */
+import { isPlate } from '../../listing/reading.ts';
+import type { Quantity } from '../mention.ts';
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
+
+const BAR_WEIGHT = new RegExp(`(k)[mCz]{0,2}(?:[-:,(=]{0,2}|z{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n)`, 'dg');
+const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
+const WEIGHT_NOUN = new RegExp(`(n${UNIT}|v|i${UNIT}|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
+const NOUN_WEIGHT = /(k)[-:]?(n[-]?[uh])(?![-x]?n)/dg;
+
+export function readSingleWeights(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  const kindAt = (at: number) => scan.tokens[at]?.term?.kind;
+  findAll(scan, BAR_WEIGHT, ({ from, to, group }) => {
+    const kind = kindAt(from);
+    const [start, end] = group(2) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    const link = scan.tokens[start - 1]?.text ?? '';
+    if (!weight || (kind !== 'bar' && kind !== 'curl-bar' && kind !== 'hex-bar') || weight.value > 75 || weight.value < 5)
+      return false;
+    if (scan.plain[start - 1] === 'z' && !['weighs', 'weigh', 'weighing', 'is', 'at'].includes(link) && link !== 'the')
+      return false;
+    found.push({ rule: 'bar-weight', from, to, count: null, weight: weight.value, unit: weight.unit, noun: from });
+    return true;
+  });
+  findAll(scan, RANGE, ({ from, to, group }) => {
+    const link = scan.tokens[group(2)?.[0] ?? from]?.text;
+    const low = valueAt(scan, from);
+    const high = valueAt(scan, group(3)?.[0] ?? to);
+    if (
+      (link !== '-' && link !== 'to' && link !== 'through' && link !== 'thru') ||
+      low === null ||
+      high === null ||
+      low >= high ||
+      high > 150
+    )
+      return false;
+    const noun = group(4)?.[0] ?? null;
+    if (link === '-' && noun !== null && isPlate(kindAt(noun) ?? 'other') && Number.isInteger(low) && low <= 8) return false;
+    found.push({ rule: 'weight-range', from, to, count: null, weight: null, unit: null, noun });
+    return true;
+  });
+  findAll(scan, WEIGHT_NOUN, ({ from, to, group }) => {
+    const [start, end] = group(1) ?? [from, from];
+    const weight = weightAt(scan, start, end);
+    const noun = group(2)?.[0] ?? null;
+    if (!weight || !isSize(weight.value, weight.unit)) return false;
+    const bare = end === start && scan.plain[start] === 'n';
+    const kind = noun === null ? null : kindAt(noun);
+    if (bare && kind !== 'plate' && kind !== 'bumper' && kind !== 'dumbbell' && kind !== 'kettlebell') return false;
+    if (noun !== null && (kind === 'rack' || kind === 'bench' || kind === 'other' || kind === 'storage' || kind === 'stands'))
+      return false;
+    const plural =
+      scan.plain[start] === 'v' || scan.plain[end] === 's' || (noun !== null && scan.tokens[noun]?.term?.plural === true);
+    const one = noun !== null && !plural;
+    found.push({
+      rule: one ? 'one-weight' : 'weight-alone',
+      from,
+      to,
+      count: one ? 1 : null,
+      countImplied: one,
+      weight: weight.value,
+      unit: weight.unit,
+      noun,
+    });
+    return true;
+  });
+  findAll(scan, NOUN_WEIGHT, ({ from, to, group }) => {
+    const kind = kindAt(from);
+    const weight = weightAt(scan, group(2)?.[0] ?? to, to);
+    if (
+      !weight ||
+      !kind ||
+      !['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'].includes(kind) ||
+      !isSize(weight.value, weight.unit)
+    )
+      return false;
+    found.push({ rule: 'noun-weight', from, to, count: null, weight: weight.value, unit: weight.unit, noun: from });
+    return true;
+  });
+  return found;
+}

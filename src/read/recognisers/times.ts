@@ -1,0 +1,58 @@
+/** "4x45", "45x4", "4 x 45 lb", "45 lb x 4", "45 lb plates x 4", "2 x pair 45 lb", "1x1.25kg". */
+
+import type { Quantity } from '../mention.ts';
+import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
+import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
+
+const COUNT_FIRST = new RegExp(`(${COUNT})x(?:(p)o?)?a?${MODIFIERS}(n${UNIT}?|v|i${UNIT}?)(?!x)(${MODIFIERS}k)?`, 'dg');
+const WEIGHT_FIRST = new RegExp(`(n${UNIT}?|v)(?:${MODIFIERS}(k))?[-,:(]?x-?(${COUNT})(?![uhq])`, 'dg');
+
+export function readTimes(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  // "45 lb x 4" first: there the left number carries the unit or the noun.
+  findAll(scan, WEIGHT_FIRST, ({ from, to, group }) => {
+    const [start, end] = group(1) ?? [from, from];
+    const nounAt = group(2);
+    const weight = weightAt(scan, start, end);
+    const right = group(3)?.[0] ?? to;
+    const count = valueAt(scan, right);
+    if (!weight || !isCount(count)) return false;
+    const marked = end > start || nounAt !== null || scan.plain[start] === 'v';
+    const unitless = !marked;
+    const leftOnly = unitless && !isCount(weight.value);
+    const bigFirst = unitless && isPlateSize(weight.value) && weight.value >= 12.5 && (count < 12.5 || !isPlateSize(count));
+    const rightIsNotSize = unitless && !isPlateSize(count) && isPlateSize(weight.value) && weight.value > 2;
+    if (!(marked || leftOnly || bigFirst || rightIsNotSize) || !isSize(weight.value, weight.unit)) return false;
+    found.push({
+      rule: 'weight-times-count',
+      from,
+      to,
+      count,
+      weight: weight.value,
+      unit: weight.unit,
+      noun: nounAt?.[0] ?? null,
+    });
+    return true;
+  });
+  findAll(scan, COUNT_FIRST, ({ from, to, group }) => {
+    const count = valueAt(scan, from);
+    const [start, end] = group(3) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    if (!weight || !isCount(count) || !isSize(weight.value, weight.unit)) return false;
+    const either = weight.unit === null && end === start && isPlateSize(count) && isCount(weight.value) && weight.value <= 20;
+    const pieces = group(2) ? count * 2 : count;
+    const noun = group(4) ? findLetter(scan, end + 1, to, 'k') : null;
+    found.push({
+      rule: 'count-times-weight',
+      from,
+      to,
+      count: pieces,
+      weight: weight.value,
+      unit: weight.unit ?? unitBetween(scan, from, to),
+      noun,
+      either,
+    });
+    return true;
+  });
+  return found;
+}

@@ -1,0 +1,72 @@
+/** Weight of the lot as a whole: "300 lb set", "650# worth of plates", "300 lbs of weights", "255 lb total", "total weight: 300 lb", "(180 lbs)". */
+import type { Quantity, Total } from '../mention.ts';
+import { findAll, type Scan } from '../text/scan.ts';
+import { weightAt } from './notation.ts';
+
+const NUMBER = '(n[-.]?[uh]s?q?|n(?=L)|i[-]?[uh])';
+const SET = new RegExp(`${NUMBER}[mkCa]{0,5}(t)`, 'dg');
+const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?[mC]{0,4}(k)`, 'dg');
+const TOTAL_BEHIND = new RegExp(`${NUMBER}[mk]{0,4}[(,]?L`, 'dg');
+const TOTAL_FIRST = /L[mkoCz]{0,2}[-:=aoU]{0,3}(n[-.]?[uh]s?)/dg;
+const HEAVY = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
+const BRACKETED = /(?<=_|k|m)[-=]?\(?[=U]{0,2}(n[uh]s?)\)/dg;
+const EQUALS = /(?<=_|[)km])[=](?:U)?(n[uh]s?)/dg;
+
+export function readTotals(scan: Scan): Total[] {
+  const found: Total[] = [];
+  const take = (
+    rule: string,
+    from: number,
+    to: number,
+    group: readonly [number, number] | null,
+    least: number,
+    more: Partial<Total> = {},
+  ): boolean => {
+    const weight = group ? weightAt(scan, group[0], group[1]) : null;
+    if (!weight || weight.value < least || weight.value > 20_000) return false;
+    found.push({ rule, from, to, weight: weight.value, unit: weight.unit, set: false, ...more });
+    return true;
+  };
+  findAll(scan, WORTH, ({ from, to, group }) => {
+    const noun = scan.tokens[group(2)?.[0] ?? to];
+    return (
+      Boolean(noun?.term?.plural) &&
+      take('weight-of-goods', from, (group(2)?.[0] ?? to) - 1, group(1), 11) &&
+      keepNoun(scan, from, group(2)?.[0] ?? to)
+    );
+  });
+  findAll(
+    scan,
+    SET,
+    ({ from, to, group }) => take('set-size', from, to, group(1), 70, { set: true }) && keepNoun(scan, from, to),
+  );
+  findAll(scan, TOTAL_BEHIND, ({ from, to, group }) => take('total-behind', from, to, group(1), 20) && keepNoun(scan, from, to));
+  findAll(scan, TOTAL_FIRST, ({ from, to, group }) => take('total-first', from, to, group(1), 20) && keepNoun(scan, from, to));
+  findAll(scan, HEAVY, ({ from, to, group }) => {
+    const noun = scan.tokens[group(2)?.[0] ?? to]?.term;
+    const goods = noun?.plural && (noun.kind === 'plate' || noun.kind === 'bumper');
+    return Boolean(goods) && take('heavy-goods', from, to, group(1), 105) && keepNoun(scan, from, to);
+  });
+  return found;
+}
+
+/** Totals in brackets or behind "=" are read after the quantities, since they sum those. */
+export function readSubtotals(scan: Scan, quantities: readonly Quantity[]): Total[] {
+  const found: Total[] = [];
+  if (quantities.length === 0) return found;
+  for (const pattern of [BRACKETED, EQUALS]) {
+    findAll(scan, pattern, ({ from, to, group }) => {
+      const weight = group(1) ? weightAt(scan, group(1)?.[0] ?? from, group(1)?.[1] ?? to) : null;
+      if (!weight || weight.value < 20) return false;
+      found.push({ rule: 'subtotal', from, to, weight: weight.value, unit: weight.unit, set: false, bracketed: true });
+      return true;
+    });
+  }
+  return found;
+}
+
+/** Uses up the weight but leaves the nouns for those who look for what is on offer. */
+function keepNoun(scan: Scan, from: number, to: number): 'claimed' {
+  for (let i = from; i <= to; i += 1) if (!'kmCt'.includes(scan.plain[i] ?? '_')) scan.letters[i] = '_';
+  return 'claimed';
+}

@@ -1,0 +1,227 @@
+/** The price of the ad as a whole, and the own prices of its lines. */
+import { isPlate, type PriceBasis } from '../../listing/reading.ts';
+import { inKilograms, inPounds } from '../../units/mass.ts';
+import type { Price, Total } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
+import type { Draft } from './draft.ts';
+import { type Cover, coverPrices, groupAmount } from './own-prices.ts';
+
+export interface Asked {
+  readonly amount: number | null;
+  readonly basis: PriceBasis;
+  readonly unitAmount: number | null;
+  readonly high: number | null;
+  /** The price that the amount was read from. */
+  readonly price: Price | null;
+  readonly unitPrice: Price | null;
+  readonly worked: boolean;
+  readonly placeholder: boolean;
+  /** Other amounts that could be the price. */
+  readonly rivals: readonly Price[];
+}
+
+const NOTHING: Asked = {
+  amount: null,
+  basis: 'none',
+  unitAmount: null,
+  high: null,
+  price: null,
+  unitPrice: null,
+  worked: false,
+  placeholder: false,
+  rivals: [],
+};
+const UNIT_ROLES = ['per-pound', 'per-kilogram', 'each', 'pair'] as const;
+
+/** $1, $123, $1234, $12345, $9999, $1111 stand for "ask". */
+export const isPlaceholder = (amount: number): boolean =>
+  amount <= 1 ||
+  [12, 123, 1234, 12345, 123456, 1234567].includes(amount) ||
+  /^(\d)\1{3,}$/.test(String(amount)) ||
+  amount >= 99_999;
+
+/** Weight in pounds of what a price per pound covers, or null. */
+function weightOf(drafts: readonly Draft[], totals: readonly Total[]): { pounds: number; stated: boolean } | null {
+  const plates = drafts.filter(
+    (item) => !item.sold && (isPlate(item.kind) || item.kind === 'dumbbell' || item.kind === 'kettlebell'),
+  );
+  let sum = 0;
+  let whole = plates.length > 0;
+  for (const item of plates) {
+    if (item.total) sum += inPounds(item.total);
+    else if (item.count && item.weight) sum += item.count.value * inPounds({ value: item.weight.value, unit: item.unit ?? 'lb' });
+    else whole = false;
+  }
+  if (whole && sum > 0) return { pounds: sum, stated: false };
+  const total = totals.find((candidate) => !candidate.bracketed) ?? totals[0];
+  return total ? { pounds: inPounds({ value: total.weight, unit: total.unit ?? 'lb' }), stated: true } : null;
+}
+
+const round = (amount: number): number => Math.round(amount * 100) / 100;
+
+function setOwnPrices(covers: readonly Cover[], loose: boolean): void {
+  for (const cover of covers) {
+    const [only] = cover.drafts;
+    if (!only) continue;
+    const unit = cover.price.role === 'each' || cover.price.role === 'pair';
+    if (cover.drafts.length > 1 && !unit) continue;
+    for (const item of cover.drafts) {
+      const amount = groupAmount({ ...cover, drafts: [item] });
+      if (amount === null || (item.ownPrice && !loose)) continue;
+      item.ownPrice = { amount: round(amount), currency: cover.price.currency, place: cover.price };
+    }
+  }
+}
+
+export function settleAsking(scan: Scan, prices: readonly Price[], drafts: readonly Draft[], totals: readonly Total[]): Asked {
+  const live = drafts.filter((item) => !item.sold);
+  const usable = prices.filter((price) => ['asking', 'all', ...UNIT_ROLES].includes(price.role) && price.amount >= 0);
+  const placeholders = usable.filter(
+    (price) =>
+      price.role === 'asking' &&
+      isPlaceholder(price.amount) &&
+      !usable.some((other) => other !== price && other.amount === price.amount && other.role !== 'asking'),
+  );
+  const asks = usable.filter((price) => !placeholders.includes(price));
+  if (asks.length === 0) return { ...NOTHING, placeholder: placeholders.length > 0 };
+  const covers = coverPrices(scan, asks, drafts);
+  const forAll = covers.filter(({ price }) => price.role === 'all' && !partial(price, covers, live));
+  const distinct = asks.filter(
+    (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
+  );
+  const perWeight = distinct.find((price) => price.role === 'per-pound' || price.role === 'per-kilogram') ?? null;
+  const weight = weightOf(live, totals);
+  const items = itemised(covers, live);
+  const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price ?? null;
+  if (lowest) {
+    if (items)
+      setOwnPrices(
+        items.covers.filter(({ price }) => price !== lowest),
+        false,
+      );
+    const unit = perWeight ?? distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
+    return { ...NOTHING, amount: lowest.amount, basis: 'lot', unitAmount: unit?.amount ?? null, price: lowest, unitPrice: unit };
+  }
+  const lots = distinct.filter((price) => price.role === 'asking' && price !== perWeight);
+  if (perWeight) {
+    const basis = perWeight.role === 'per-kilogram' ? 'per-kilogram' : 'per-pound';
+    const same = lots.find((price) => price.amount === perWeight.amount);
+    const others = lots.filter((price) => price !== same);
+    const multiplied =
+      weight === null
+        ? null
+        : round(perWeight.amount * (basis === 'per-pound' ? weight.pounds : inKilograms({ value: weight.pounds, unit: 'lb' })));
+    const given = others.find((price) => multiplied !== null && Math.abs(price.amount - multiplied) <= 0.02 * multiplied);
+    const bracket = others.find((price) => scan.plain[price.from - 1] === '(' || scan.plain[price.from - 1] === '=');
+    const lot = given ?? bracket;
+    if (lot) return { ...NOTHING, amount: lot.amount, basis, unitAmount: perWeight.amount, price: lot, unitPrice: perWeight };
+    const [free] = others.filter(
+      (price) =>
+        price.amount > 20 &&
+        !(items?.covers ?? []).some(
+          (cover) => cover.price === price && cover.drafts.every((item) => !isPlate(item.kind)) && cover.drafts.length > 0,
+        ),
+    );
+    if (free)
+      return { ...NOTHING, amount: free.amount, basis: 'lot', unitAmount: perWeight.amount, price: free, unitPrice: perWeight };
+    const extra = others.reduce((sum, price) => sum + price.amount, 0);
+    if (extra > 0)
+      setOwnPrices(
+        covers.filter(({ price }) => others.includes(price)),
+        false,
+      );
+    const amount = multiplied === null ? null : round(multiplied + extra);
+    return { ...NOTHING, amount, basis, unitAmount: perWeight.amount, price: null, unitPrice: perWeight, worked: true };
+  }
+  if (items) {
+    setOwnPrices(items.covers, false);
+    const lot = items.header;
+    if (lot) return { ...NOTHING, amount: lot.amount, basis: 'lot', price: lot, rivals: [] };
+    return { ...NOTHING, amount: items.sum === null ? null : round(items.sum), basis: 'lot', worked: true };
+  }
+  return single(distinct, covers, live);
+}
+
+/** "for the pair", "for both" and the like are for the goods of their own line when other lines have prices too. */
+function partial(price: Price, covers: readonly Cover[], live: readonly Draft[]): boolean {
+  const cover = covers.find((candidate) => candidate.price === price);
+  if (!cover || cover.drafts.length === 0) return false;
+  const others = covers.filter(
+    (candidate) => candidate.price !== price && candidate.drafts.some((item) => !cover.drafts.includes(item)),
+  );
+  return others.length > 0 && cover.drafts.length < live.length && !/all|everything|total|lot|package/.test(price.rule);
+}
+
+/** At least two prices for different goods: the ad is priced item by item. `header` is a price that covers no goods or all of them. */
+function itemised(
+  covers: readonly Cover[],
+  live: readonly Draft[],
+): { covers: Cover[]; sum: number | null; header: Price | null } | null {
+  const withGoods = covers.filter(({ drafts }) => drafts.some((item) => !item.sold));
+  const seen = new Set<Draft>();
+  const own: Cover[] = [];
+  for (const cover of withGoods) {
+    const fresh = cover.drafts.filter((item) => !seen.has(item) && !item.sold);
+    if (fresh.length === 0) continue;
+    for (const item of fresh) seen.add(item);
+    own.push({ price: cover.price, drafts: fresh });
+  }
+  if (own.length < 2) return null;
+  const used = new Set(own.map(({ price }) => price.amount));
+  const header =
+    covers.find(({ price, drafts }) => drafts.length === 0 && price.role === 'asking' && !used.has(price.amount))?.price ?? null;
+  const all = live.every((item) => seen.has(item) || item.kind === 'other');
+  let sum: number | null = 0;
+  for (const cover of own) {
+    const amount = groupAmount(cover);
+    sum = amount === null || sum === null ? null : sum + amount;
+  }
+  return { covers: own, sum: all ? sum : null, header };
+}
+
+/** One price, or several for the same goods: the last one marked as new stands, else the first. */
+function single(distinct: readonly Price[], covers: readonly Cover[], live: readonly Draft[]): Asked {
+  const unit = distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
+  const lots = distinct.filter((price) => price.role === 'asking' || price.role === 'all');
+  if (unit) {
+    const cover = covers.find(({ price }) => price === unit);
+    const goods =
+      cover && cover.drafts.length > 0
+        ? cover.drafts.filter((item) => !item.sold)
+        : live.filter((item) => isPlate(item.kind) || live.length === 1);
+    const priced = goods.length > 0 ? goods : live;
+    const amount = groupAmount({ price: unit, drafts: priced });
+    const other = lots.find((price) => price.amount !== unit.amount);
+    const basis = unit.role === 'pair' ? 'pair' : 'each';
+    const rest = live.filter((item) => !priced.includes(item) && item.kind !== 'other');
+    if (other && amount !== null && Math.abs(other.amount - amount) > 0.01)
+      return { ...NOTHING, amount: other.amount, basis: 'lot', unitAmount: unit.amount, price: other, unitPrice: unit };
+    if (rest.length > 0 && cover && cover.drafts.length > 0) setOwnPrices([{ price: unit, drafts: priced }], false);
+    return {
+      ...NOTHING,
+      amount:
+        amount === null || (rest.length > 0 && cover && cover.drafts.length > 0)
+          ? rest.length > 0
+            ? null
+            : amount
+          : round(amount),
+      basis,
+      unitAmount: unit.amount,
+      unitPrice: unit,
+      worked: true,
+    };
+  }
+  const [first] = lots;
+  if (!first) return NOTHING;
+  const newer = lots.find((price) => price.rule === 'price-told' && price !== first);
+  const price = newer ?? first;
+  const rivals = lots.filter((other) => other !== price && other.amount !== price.amount);
+  return {
+    ...NOTHING,
+    amount: price.amount,
+    basis: price.high === undefined ? 'lot' : 'range',
+    high: price.high ?? null,
+    price,
+    rivals,
+  };
+}

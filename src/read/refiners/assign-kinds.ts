@@ -1,0 +1,102 @@
+/** Gives each quantity its kind: the noun in its notation, else the noun behind its list, else the noun before it on the line, else the heading, else the ad's own. */
+import { isPlate, type Kind } from '../../listing/reading.ts';
+import type { Quantity } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
+
+const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
+const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
+
+export interface Assigned {
+  readonly kind: Kind;
+  readonly at: number;
+  readonly assumed: boolean;
+}
+
+const kindAt = (scan: Scan, at: number): Kind | undefined => (scan.plain[at] === 'k' ? scan.tokens[at]?.term?.kind : undefined);
+
+/** "weights" and the like beside a more telling noun of the ad give way to it. */
+function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
+  if (kind !== 'plate') return kind;
+  const weak = scan.tokens[at]?.term?.weak === true && !/plate|disc|disk/.test(scan.tokens[at]?.text ?? '');
+  return weak ? dominant : kind;
+}
+
+/** The kind of weighed goods that the ad is mostly about: bumpers or dumbbells only when no plates are named. */
+function dominantKind(scan: Scan): Kind {
+  const seen = new Map<Kind, number>();
+  for (let i = 0; i < scan.tokens.length; i += 1) {
+    const kind = kindAt(scan, i);
+    if (kind && WEIGHED.includes(kind))
+      seen.set(kind, (seen.get(kind) ?? 0) + (scan.tokens[i]?.term?.weak && kind === 'plate' ? 0.5 : 1));
+  }
+  const plates = seen.get('plate') ?? 0;
+  const set =
+    /[kt]/.test(scan.plain) && [...scan.plain].some((letter, i) => letter === 'k' && BARS.includes(kindAt(scan, i) ?? 'other'));
+  for (const kind of ['bumper', 'dumbbell', 'kettlebell', 'micro'] as const) {
+    const count = seen.get(kind) ?? 0;
+    if (count > 0 && count >= plates * 2 && !(set && kind !== 'bumper')) return kind;
+  }
+  return 'plate';
+}
+
+function behind(scan: Scan, quantity: Quantity): number | null {
+  let joined = false;
+  for (let i = quantity.to + 1; i < Math.min(scan.tokens.length, quantity.to + 40); i += 1) {
+    const letter = scan.plain[i] ?? 'l';
+    const kind = kindAt(scan, i);
+    if (kind) {
+      if (WEIGHED.includes(kind)) return joined && i - quantity.to > 1 && 'ca'.includes(scan.plain[i - 1] ?? '_') ? null : i;
+      return !joined && BARS.includes(kind) && i - quantity.to <= 3 ? i : null;
+    }
+    if (scan.clause[i] !== scan.clause[quantity.to] || letter === 'l' || letter === '|') return null;
+    if (letter === 'c' || letter === ',' || letter === '/') joined = true;
+    const inList = 'mC,c/()-=xnduhqspetEovi:j'.includes(letter) || (scan.letters[i] === '_' && 'nduhs'.includes(letter));
+    if (!inList) return null;
+  }
+  return null;
+}
+
+function before(scan: Scan, quantity: Quantity): number | null {
+  const line = scan.tokens[quantity.from]?.line;
+  for (let i = quantity.from - 1; i >= 0 && scan.tokens[i]?.line === line && quantity.from - i < 80; i -= 1) {
+    const kind = kindAt(scan, i);
+    if (kind && WEIGHED.includes(kind)) return i;
+    if (kind && !WEIGHED.includes(kind) && /[:(]/.test(scan.plain.slice(i + 1, i + 3))) return null;
+  }
+  return null;
+}
+
+/** The noun of the nearest heading above: a line that names goods and no quantity of its own. */
+function heading(scan: Scan, quantity: Quantity, quantities: readonly Quantity[]): number | null {
+  const line = scan.tokens[quantity.from]?.line ?? 0;
+  const busy = new Set(quantities.map(({ from }) => scan.tokens[from]?.line));
+  let i = quantity.from - 1;
+  while (i >= 0 && scan.tokens[i]?.line === line) i -= 1;
+  for (let steps = 0; i >= 0 && steps < 400; i -= 1, steps += 1) {
+    const at = scan.tokens[i]?.line ?? 0;
+    const kind = kindAt(scan, i);
+    if (kind && !busy.has(at) && at > 0 && WEIGHED.includes(kind)) {
+      const length = scan.tokens.filter((token) => token.line === at).length;
+      if (length <= 8) return i;
+    }
+  }
+  return null;
+}
+
+export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assigned[] {
+  const dominant = dominantKind(scan);
+  return quantities.map((quantity) => {
+    const inside = quantity.noun;
+    const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, quantities);
+    if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
+    const kind = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);
+    return { kind, at: found, assumed: false };
+  });
+}
+
+/** Below 2.5 lb or 1.25 kg a plate is a micro plate. */
+export function sizeKind(kind: Kind, value: number | null, unit: 'lb' | 'kg' | null): Kind {
+  if (value === null || !isPlate(kind)) return kind;
+  const micro = unit === 'kg' ? value < 1.25 : value < 2.5;
+  return micro ? 'micro' : kind;
+}

@@ -1,0 +1,83 @@
+/** Makes drafts of the quantities and of the nouns that no quantity took. */
+import { isPlate } from '../../listing/reading.ts';
+import type { Noun, Quantity, Total } from '../mention.ts';
+import { isAside } from '../recognisers/nouns.ts';
+import type { Scan } from '../text/scan.ts';
+import { assignKinds, sizeKind } from './assign-kinds.ts';
+import { type Draft, draft } from './draft.ts';
+
+const known = <T>(value: T, place: { rule: string; from: number; to: number }, implied = false) => ({
+  value,
+  rule: place.rule,
+  from: place.from,
+  to: place.to,
+  implied,
+});
+
+/** "per side", "on each end" behind a quantity in its clause doubles it. */
+function sides(scan: Scan, quantity: Quantity): number {
+  for (let i = quantity.to + 1; i < scan.tokens.length && scan.clause[i] === scan.clause[quantity.to]; i += 1) {
+    if (scan.plain[i] === 'g') return 2;
+  }
+  for (let i = quantity.from - 1; i >= 0 && scan.clause[i] === scan.clause[quantity.from] && quantity.from - i < 12; i -= 1) {
+    if (scan.plain[i] === 'g') return 2;
+  }
+  return 1;
+}
+
+export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]): Draft[] {
+  const kinds = assignKinds(scan, quantities);
+  const drafts: Draft[] = [];
+  quantities.forEach((quantity, index) => {
+    const assigned = kinds[index];
+    if (!assigned) return;
+    const { rule, from, to } = quantity;
+    const noun = quantity.noun;
+    if (noun !== null && isAside(scan, noun)) return;
+    const factor = isPlate(assigned.kind) && quantity.weight !== null ? sides(scan, quantity) : 1;
+    const pieces = quantity.count === null ? (factor === 2 && quantity.rule !== 'weight-alone' ? 1 : null) : quantity.count;
+    drafts.push(
+      draft(
+        assigned.kind,
+        { rule, from, to },
+        {
+          kindAt: assigned.at,
+          kindAssumed: assigned.assumed,
+          count: pieces === null ? null : known(pieces * factor, quantity, quantity.countImplied),
+          weight: quantity.weight === null ? null : known(quantity.weight, quantity),
+          unit: quantity.unit,
+          either: quantity.either === true,
+          list: quantity.list ?? null,
+        },
+      ),
+    );
+  });
+  return drafts;
+}
+
+export function draftsOfNouns(nouns: readonly Noun[]): Draft[] {
+  return nouns.map((noun) => {
+    const place = { rule: noun.rule, from: noun.from, to: noun.to };
+    const pairs = noun.kind === 'collars' || noun.kind === 'stands';
+    const single = !noun.plural && !isPlate(noun.kind) && noun.kind !== 'dumbbell' && noun.kind !== 'kettlebell';
+    const count = noun.count ?? (pairs ? 2 : single ? 1 : null);
+    return draft(noun.kind, place, { count: count === null ? null : known(count, place, noun.count === null) });
+  });
+}
+
+/** A total of goods with no pieces told is the plates' total. */
+export function applyTotals(drafts: readonly Draft[], totals: readonly Total[]): void {
+  const plates = drafts.filter((item) => isPlate(item.kind) && !item.sold);
+  const told = plates.filter((item) => item.weight !== null);
+  const [first] = plates;
+  const goods = totals.find((total) => (total.rule === 'weight-of-goods' || total.rule === 'heavy-goods') && !total.set);
+  if (first && told.length === 0 && goods) {
+    first.total = { value: goods.weight, unit: goods.unit ?? 'lb', place: goods };
+    first.places.push(goods);
+  }
+}
+
+/** Kinds by size once units are known. */
+export function settleKinds(drafts: readonly Draft[]): void {
+  for (const item of drafts) item.kind = sizeKind(item.kind, item.weight?.value ?? null, item.unit);
+}

@@ -1,0 +1,66 @@
+/** A draft of an item: what the mentions of it said so far. Refiners fill it in; `finish` makes the item of it. */
+import type { Condition, Grade, Kind, Material } from '../../listing/reading.ts';
+import type { MassUnit } from '../../units/mass.ts';
+import type { Fact, Place } from '../mention.ts';
+
+export interface Known<T> {
+  value: T;
+  rule: string;
+  from: number;
+  to: number;
+  implied?: boolean;
+  hearsay?: boolean;
+}
+
+export interface Draft {
+  kind: Kind;
+  kindRule: string;
+  kindAt: number;
+  /** The kind is a guess by default. */
+  kindAssumed: boolean;
+  count: Known<number> | null;
+  weight: Known<number> | null;
+  unit: MassUnit | null;
+  /** Weight of this line as a whole, where pieces are not told. */
+  total: { value: number; unit: MassUnit; place: Place } | null;
+  places: Place[];
+  fits: Known<'50mm' | '25mm'> | null;
+  measures: Map<Fact['measure'], Fact>;
+  material: Known<Material> | null;
+  grade: Known<Grade> | null;
+  conditions: Known<Condition>[];
+  ownPrice: { amount: number; currency: string | null; place: Place } | null;
+  sold: boolean;
+  /** Count and weight could be the other way round. */
+  either: boolean;
+  /** Made up from a set's usual composition. */
+  implied: boolean;
+  list: number | null;
+}
+
+export function draft(kind: Kind, place: Place, more: Partial<Draft> = {}): Draft {
+  return {
+    kind,
+    kindRule: place.rule,
+    kindAt: place.from,
+    kindAssumed: false,
+    count: null,
+    weight: null,
+    unit: null,
+    total: null,
+    places: [place],
+    fits: null,
+    measures: new Map(),
+    material: null,
+    grade: null,
+    conditions: [],
+    ownPrice: null,
+    sold: false,
+    either: false,
+    implied: false,
+    list: null,
+    ...more,
+  };
+}
+
+export const firstToken = (item: Draft): number => Math.min(...item.places.map((place) => place.from));

@@ -1,0 +1,46 @@
+/** Makes the asking price of the reading. */
+import type { Asking, Fact } from '../../listing/reading.ts';
+import { type Money, money } from '../../units/money.ts';
+import type { Price } from '../mention.ts';
+import { type Scan, span } from '../text/scan.ts';
+import type { Asked } from './asking.ts';
+
+/** First letter of a class in the text that no "not" stands before. */
+function term(scan: Scan, letter: string): Fact<boolean> | null {
+  for (let at = scan.plain.indexOf(letter); at !== -1; at = scan.plain.indexOf(letter, at + 1)) {
+    if (/N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
+    return { value: true, basis: 'stated', rule: letter === 'R' ? 'firm' : 'open-to-offers', evidence: [span(scan, at, at)] };
+  }
+  return null;
+}
+
+export function finishAsking(scan: Scan, asked: Asked, prices: readonly Price[], currency: string | null): Asking {
+  const moneyOf = (amount: number, place: Price | null, worked = false): Fact<Money> => ({
+    value: money(amount, currency ?? 'USD'),
+    basis: worked ? 'implied' : place?.sure === false ? 'assumed' : 'stated',
+    rule: place?.rule ?? 'worked-out',
+    evidence: place && place.to >= place.from && place.from >= 0 ? [span(scan, place.from, place.to)] : [],
+  });
+  const stated = prices.find((price) => price.currency !== null && price.from >= 0);
+  const delivery = prices.find((price) => price.role === 'delivery');
+  return {
+    amount: asked.amount === null ? null : moneyOf(asked.amount, asked.price ?? asked.unitPrice, asked.worked),
+    basis: asked.basis,
+    unitAmount: asked.unitAmount === null ? null : moneyOf(asked.unitAmount, asked.unitPrice),
+    high: asked.high === null ? null : moneyOf(asked.high, asked.price),
+    currency:
+      currency === null
+        ? null
+        : {
+            value: currency,
+            basis: stated ? 'stated' : 'implied',
+            rule: 'currency',
+            evidence: stated ? [span(scan, stated.from, stated.to)] : [],
+          },
+    firm: term(scan, 'R'),
+    openToOffers: term(scan, 'O'),
+    former: prices.filter((price) => price.role === 'former').map((price) => moneyOf(price.amount, price)),
+    delivery: delivery ? moneyOf(delivery.amount, delivery) : null,
+    placeholder: asked.placeholder,
+  };
+}

@@ -1,0 +1,87 @@
+/** Joins drafts that speak of the same goods (a title repeated in the body), and adds up those that are several lots of one size. */
+import type { Scan } from '../text/scan.ts';
+import type { Draft } from './draft.ts';
+import { firstToken } from './draft.ts';
+
+const keyOf = (item: Draft): string => `${item.kind}|${item.weight?.value ?? '-'}|${item.unit ?? '-'}|${item.sold}`;
+
+function absorb(into: Draft, other: Draft): void {
+  into.places.push(...other.places);
+  into.fits ??= other.fits;
+  into.material ??= other.material;
+  into.grade ??= other.grade;
+  into.total ??= other.total;
+  if (into.kindAssumed && !other.kindAssumed) into.kindAssumed = false;
+  for (const [measure, fact] of other.measures) if (!into.measures.has(measure)) into.measures.set(measure, fact);
+  for (const condition of other.conditions)
+    if (!into.conditions.some((known) => known.value === condition.value)) into.conditions.push(condition);
+}
+
+/** Count of two mentions of one size: the same said twice, or two lots. */
+function joinCounts(into: Draft, other: Draft, scan: Scan): void {
+  if (other.count === null) return;
+  if (into.count === null || (into.count.implied && !other.count.implied)) {
+    into.count = other.count;
+    return;
+  }
+  if (other.count.implied) return;
+  const lineA = scan.tokens[firstToken(into)]?.line ?? 0;
+  const lineB = scan.tokens[firstToken(other)]?.line ?? 0;
+  const ownPrices = into.ownPrice !== null && other.ownPrice !== null;
+  const sameLine = lineA === lineB;
+  const title = lineA === 0 || lineB === 0;
+  const differ = into.count.value !== other.count.value;
+  if (sameLine || ownPrices || (differ && !title)) into.count = { ...into.count, value: into.count.value + other.count.value };
+  else if (differ) into.count = other.count;
+}
+
+export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
+  const merged: Draft[] = [];
+  const byKey = new Map<string, Draft>();
+  for (const item of drafts) {
+    const key = keyOf(item);
+    const known = byKey.get(key);
+    if (!known) {
+      byKey.set(key, item);
+      merged.push(item);
+      continue;
+    }
+    joinCounts(known, item, scan);
+    if (item.ownPrice) {
+      known.ownPrice = known.ownPrice
+        ? { ...known.ownPrice, amount: known.ownPrice.amount + item.ownPrice.amount }
+        : item.ownPrice;
+    }
+    absorb(known, item);
+  }
+  return dropVague(merged);
+}
+
+/** A noun with no weight says nothing beside weighed goods of its kind; a bar without a weight is the bar that has one. */
+function dropVague(drafts: readonly Draft[]): Draft[] {
+  const kept: Draft[] = [];
+  for (const item of drafts) {
+    const vague = item.weight === null && item.total === null && !item.sold;
+    const plates = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'].includes(item.kind);
+    const telling = drafts.filter(
+      (other) =>
+        other !== item &&
+        !other.sold &&
+        other.weight !== null &&
+        (other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind))),
+    );
+    const [first] = telling;
+    if (vague && first && (plates || telling.length === 1)) {
+      absorb(first, item);
+      if (!plates) joinVagueCount(first, item);
+      if (item.ownPrice && !first.ownPrice && telling.length === 1) first.ownPrice = item.ownPrice;
+      continue;
+    }
+    kept.push(item);
+  }
+  return kept;
+}
+
+function joinVagueCount(into: Draft, other: Draft): void {
+  if (other.count && !other.count.implied && (into.count === null || into.count.implied)) into.count = other.count;
+}

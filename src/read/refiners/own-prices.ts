@@ -1,0 +1,87 @@
+/** Which goods each price covers: those before it in its line (or behind it, where lines begin with the price), and lines of price alone the line above. */
+import type { Price } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
+import type { Draft } from './draft.ts';
+
+export interface Cover {
+  readonly price: Price;
+  readonly drafts: readonly Draft[];
+}
+
+interface Event {
+  readonly at: number;
+  readonly price?: Price;
+  readonly item?: Draft;
+}
+
+export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readonly Draft[]): Cover[] {
+  const lines = new Map<number, Event[]>();
+  const add = (at: number, event: Omit<Event, 'at'>): void => {
+    const line = scan.tokens[at]?.line ?? 0;
+    const events = lines.get(line) ?? [];
+    events.push({ at, ...event });
+    lines.set(line, events);
+  };
+  for (const price of prices) if (price.from >= 0) add(price.from, { price });
+  for (const item of drafts) for (const place of item.places) if (place.rule !== 'weight-of-goods') add(place.from, { item });
+  // The page's own price stands nowhere in the text and covers no goods in particular.
+  const covers: Cover[] = prices.filter((price) => price.from < 0).map((price) => ({ price, drafts: [] }));
+  let above: { line: number; drafts: Draft[] } | null = null;
+  for (const [line, events] of [...lines.entries()].sort((a, b) => a[0] - b[0])) {
+    events.sort((a, b) => a.at - b.at);
+    const priced = events.filter((event) => event.price);
+    const goods = events.flatMap((event) => (event.item ? [event.item] : []));
+    if (priced.length === 0) {
+      above = { line, drafts: goods };
+      continue;
+    }
+    if (goods.length === 0) {
+      const adjacent = above && line - above.line <= 2;
+      for (const { price } of priced)
+        if (price) covers.push({ price, drafts: adjacent && priced.length === 1 ? (above?.drafts ?? []) : [] });
+      above = null;
+      continue;
+    }
+    covers.push(...coverLine(events));
+    above = null;
+  }
+  return covers;
+}
+
+function coverLine(events: readonly Event[]): Cover[] {
+  const covers: Cover[] = [];
+  const first = events[0];
+  const last = events[events.length - 1];
+  const priceFirst = first?.price !== undefined && last?.item !== undefined;
+  let group: Draft[] = [];
+  let open: Price | null = null;
+  for (const event of events) {
+    if (event.item) group.push(event.item);
+    if (!event.price) continue;
+    if (priceFirst) {
+      if (open) covers.push({ price: open, drafts: [...new Set(group)] });
+      open = event.price;
+    } else covers.push({ price: event.price, drafts: [...new Set(group)] });
+    group = [];
+  }
+  if (open) covers.push({ price: open, drafts: [...new Set(group)] });
+  // A second price right behind the first ("$40 each, $150 for all") has no goods of its own: it speaks of the same.
+  return covers.map((cover, index) =>
+    cover.drafts.length === 0 && index > 0 && !priceFirst ? { ...cover, drafts: covers[index - 1]?.drafts ?? [] } : cover,
+  );
+}
+
+/** Price of the covered goods as a whole, from a unit price and the counts; null when a count is not known. */
+export function groupAmount(cover: Cover): number | null {
+  const { price, drafts } = cover;
+  if (price.role === 'asking' || price.role === 'all') return price.amount;
+  let pieces = 0;
+  for (const item of drafts) {
+    if (item.count === null) return null;
+    pieces += item.count.value;
+  }
+  if (pieces === 0) return null;
+  if (price.role === 'each') return price.amount * pieces;
+  if (price.role === 'pair') return pieces % 2 === 0 ? price.amount * (pieces / 2) : null;
+  return null;
+}

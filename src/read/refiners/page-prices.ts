@@ -1,0 +1,44 @@
+/** Prices that the page marks up itself (its price element, schema.org offers, OpenGraph) beside those of the text. */
+import type { PageListing } from '../../listing/page-listing.ts';
+import type { Price } from '../mention.ts';
+
+const SIGNS: readonly (readonly [RegExp, string])[] = [
+  [/C\$|CA\$|CAD/, 'CAD'],
+  [/A\$|AU\$|AUD/, 'AUD'],
+  [/NZ\$|NZD/, 'NZD'],
+  [/£|GBP/, 'GBP'],
+  [/€|EUR/, 'EUR'],
+  [/CHF|Fr\./, 'CHF'],
+  [/\$|USD/, 'USD'],
+];
+
+const currencyIn = (text: string): string | null => SIGNS.find(([sign]) => sign.test(text))?.[1] ?? null;
+
+/** Amount in a marked-up price ("$1,200", "89.50", "1.200,00 €"), or null. */
+export function amountIn(text: string): number | null {
+  const digits = /\d[\d.,' ]{0,14}/.exec(text)?.[0]?.replace(/[' ]/g, '').replace(/[.,]$/, '');
+  if (!digits) return null;
+  const decimal = /[.,](\d{1,2})$/.exec(digits);
+  const whole = (decimal ? digits.slice(0, -decimal[0].length) : digits).replace(/[.,]/g, '');
+  const amount = Number(whole) + (decimal ? Number(`0.${decimal[1]}`) : 0);
+  return Number.isFinite(amount) ? amount : null;
+}
+
+/** The text's prices, with the page's own price added when the text does not say it. It stands at no token. */
+export function pagePrices(listing: PageListing, written: readonly Price[]): Price[] {
+  const offer = listing.offers.length === 1 ? listing.offers[0] : undefined;
+  const marked = listing.priceText ?? offer?.price ?? null;
+  const amount = marked === null ? null : amountIn(marked);
+  if (marked === null || amount === null || written.some((price) => price.amount === amount)) return [...written];
+  const currency = currencyIn(marked) ?? offer?.currency ?? null;
+  return [{ rule: 'page-price', from: -1, to: -1, amount, currency, role: 'asking', sure: true }, ...written];
+}
+
+/** Currency of the ad: as written, by the page, by its words; null when there is only a bare number. */
+export function settleCurrency(listing: PageListing, prices: readonly Price[]): string | null {
+  const special = prices.find((price) => price.currency !== null && price.currency !== 'USD');
+  const written = special ?? prices.find((price) => price.currency !== null);
+  const offered = listing.offers.find((offer) => offer.currency && /^[A-Z]{3}$/.test(offer.currency))?.currency ?? null;
+  if (written?.currency === 'USD' && offered && ['CAD', 'AUD', 'NZD'].includes(offered)) return offered;
+  return written?.currency ?? offered;
+}

@@ -1,0 +1,138 @@
+/** What could be meant in two ways: each doubt with its choices, the first being what the reading assumes. */
+import { type Choice, type Doubt, isPlate } from '../../listing/reading.ts';
+import { inPounds } from '../../units/mass.ts';
+import { money } from '../../units/money.ts';
+import { message } from '../../words/message.ts';
+import type { Total } from '../mention.ts';
+import { type Scan, span } from '../text/scan.ts';
+import type { Asked } from './asking.ts';
+import type { Draft } from './draft.ts';
+
+/** Below this a pound of iron is suspiciously cheap for a lot price: it may be the price of one piece (common practice, no source). */
+const SUSPICIOUS_PER_POUND = 0.2;
+
+interface Named {
+  readonly id: string;
+  readonly item: Draft;
+}
+
+export function raiseDoubts(
+  scan: Scan,
+  named: readonly Named[],
+  asked: Asked,
+  totals: readonly Total[],
+  currency: string,
+): Doubt[] {
+  const doubts: Doubt[] = [];
+  const push = (about: string, key: string, choices: readonly Choice[], from: number, to: number): void => {
+    doubts.push({ id: `${key}:${about}`, about, why: message(`doubt_${key}`), choices, evidence: [span(scan, from, to)] });
+  };
+  for (const { id, item } of named) {
+    const at = item.places[0];
+    if (!at) continue;
+    if (item.either && item.count && item.weight) {
+      const swap = [
+        { path: `${id}.count`, value: item.weight.value },
+        { path: `${id}.unitWeight`, value: item.count.value, unit: item.unit ?? 'lb' },
+      ];
+      const says = (count: number, value: number) =>
+        message('choice_pieces_of', { n: count, weight: { weight: { value, unit: item.unit ?? 'lb' } } });
+      push(
+        `${id}.count`,
+        'order',
+        [
+          { says: says(item.count.value, item.weight.value), corrections: [] },
+          { says: says(item.weight.value, item.count.value), corrections: swap },
+        ],
+        at.from,
+        at.to,
+      );
+    }
+    if (
+      item.fits &&
+      item.fits.value === '25mm' &&
+      item.fits.rule === 'make' &&
+      scan.tokens[item.fits.from]?.text.startsWith('standard')
+    ) {
+      push(
+        `${id}.fits`,
+        'standard',
+        [
+          { says: message('choice_one_inch'), corrections: [] },
+          { says: message('choice_two_inch'), corrections: [{ path: `${id}.fits`, value: '50mm' }] },
+        ],
+        item.fits.from,
+        item.fits.to,
+      );
+    }
+    if (item.count?.implied && isPlate(item.kind) && item.count.rule === 'set-of') {
+      push(
+        `${id}.count`,
+        'set_count',
+        [2, 4].map((count) => ({
+          says: message('choice_pieces', { n: count }),
+          corrections: count === 2 ? [] : [{ path: `${id}.count`, value: count }],
+        })),
+        at.from,
+        at.to,
+      );
+    }
+  }
+  for (const rival of asked.rivals.slice(0, 2)) {
+    const at = asked.price ?? rival;
+    const says = (amount: number) => message('choice_money', { money: { money: money(amount, currency) } });
+    push(
+      'asking.amount',
+      'two_prices',
+      [
+        { says: says(asked.amount ?? 0), corrections: [] },
+        { says: says(rival.amount), corrections: [{ path: 'asking.amount', value: rival.amount }] },
+      ],
+      at.from,
+      at.to,
+    );
+  }
+  priceBasis(named, asked, currency, push);
+  const set = totals.find((total) => total.set);
+  const bar = named.some(({ item }) => item.kind === 'bar');
+  if (set && bar && named.some(({ item }) => item.implied)) {
+    push(
+      'statedTotal',
+      'set_bar',
+      [
+        { says: message('choice_bar_counted'), corrections: [] },
+        { says: message('choice_bar_extra'), corrections: [{ path: 'set.bar', value: 'extra' }] },
+      ],
+      set.from,
+      set.to,
+    );
+  }
+  return doubts;
+}
+
+/** A lot price that makes a pound too cheap may be the price of each. */
+function priceBasis(
+  named: readonly Named[],
+  asked: Asked,
+  currency: string,
+  push: (about: string, key: string, choices: readonly Choice[], from: number, to: number) => void,
+): void {
+  const plates = named.filter(({ item }) => isPlate(item.kind) && item.count && item.weight);
+  const pounds = plates.reduce(
+    (sum, { item }) => sum + (item.count?.value ?? 0) * inPounds({ value: item.weight?.value ?? 0, unit: item.unit ?? 'lb' }),
+    0,
+  );
+  if (asked.basis !== 'lot' || asked.amount === null || !asked.price || plates.length !== named.length || pounds < 20) return;
+  if (asked.amount / pounds >= SUSPICIOUS_PER_POUND) return;
+  const price = { money: { money: money(asked.amount, currency) } };
+  push(
+    'asking.basis',
+    'lot_or_each',
+    [
+      { says: message('choice_for_all', price), corrections: [] },
+      { says: message('choice_for_each', price), corrections: [{ path: 'asking.basis', value: 'each' }] },
+    ],
+    asked.price.from,
+    asked.price.to,
+  );
+}

@@ -1,0 +1,23 @@
+/** "10x5", "5-10": ten fives or five tens? The other lines of the ad decide; else the count is taken to stand first, and a doubt says so. */
+import type { Quantity } from '../mention.ts';
+
+const COUNT_FIRST = ['count-times-weight', 'count-dash-weight', 'count-weight', 'bracketed-count'];
+const WEIGHT_FIRST = ['weight-times-count', 'weight-dash-count', 'count-behind-in-brackets'];
+
+export function settleOrder(quantities: readonly Quantity[]): Quantity[] {
+  let first = 0;
+  let last = 0;
+  for (const quantity of quantities) {
+    if (quantity.either) continue;
+    if (COUNT_FIRST.includes(quantity.rule)) first += 1;
+    if (WEIGHT_FIRST.includes(quantity.rule)) last += 1;
+  }
+  return quantities.map((quantity) => {
+    if (!quantity.either) return quantity;
+    if (last > first && quantity.weight !== null && quantity.count !== null) {
+      return { ...quantity, count: quantity.weight, weight: quantity.count, either: false, rule: `${quantity.rule}-turned` };
+    }
+    const plain = first > last || quantity.count === null || quantity.count <= 8;
+    return plain ? { ...quantity, either: false } : quantity;
+  });
+}

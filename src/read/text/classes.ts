@@ -1,0 +1,57 @@
+/**
+ * One letter per token, so that a notation is a short regular expression over the letters (see recognisers/).
+ *
+ * Numbers: n digits · d count word (two) · i large number word (forty five) · v weights as a word (tens)
+ * Units: u lb, kg · h # · q pounder · s plural s · f length unit · J time and other units · ¢ cents · $ currency
+ * Trade: k noun · m modifier (olympic, iron) · C condition · B bore · S shaft · T sleeve · G dimension · K capacity · I tensile
+ * Grouping: x times · p pair · t set · e each · E of each · o of · a article · c and, with · j quantity · g per side · b worth of · r per · w for
+ * Prices: A asking · F former · V saving · D delivery · H deposit · L for all, total · O or best offer · R firm · Z free
+ * Others: N not · Q not included · Y sold · W wanted · X fits · U about · y hearsay · P lifts and bodies · z any other word
+ * Marks stand for themselves, brackets as ( and ), | between table cells, l at a line's end, M a recognised price, _ a token that is used up.
+ */
+import type { Token } from './tokens.ts';
+
+const MARKS: Readonly<Record<string, string>> = {
+  '[': '(',
+  '{': '(',
+  ']': ')',
+  '}': ')',
+  '\t': '|',
+  '|': '|',
+  $: '$',
+  '£': '$',
+  '€': '$',
+  '#': 'h',
+  '¢': '¢',
+  '&': 'c',
+  '+': 'c',
+  '@': '@',
+};
+const PLAIN_MARKS = '()-:=,/.;!?•"\'';
+
+/** The class of one token. `*` and `~` count as marks only where the recognisers ask for them. */
+function classOf(token: Token, previous: Token | undefined, next: Token | undefined): string {
+  if (token.type === 'line') return 'l';
+  if (token.type === 'number') return 'n';
+  if (token.type === 'word') {
+    if (token.term === null) return 'z';
+    const { code } = token.term;
+    // A plural s belongs to a number or a unit right before it; a lone s is nothing.
+    if (code === 's') return token.glued ? 's' : 'z';
+    if (code === 'x') return token.text === 'x' || (previous?.type === 'number' && next?.type === 'number') ? 'x' : 'z';
+    return code;
+  }
+  if (token.text === '*') return previous?.type === 'number' && next?.type === 'number' ? 'x' : '•';
+  if (token.text === '~') return 'U';
+  return MARKS[token.text] ?? (PLAIN_MARKS.includes(token.text) ? token.text : 'z');
+}
+
+/** The letters of all tokens: `letters[i]` is the class of `tokens[i]`. */
+export function classify(tokens: readonly Token[]): string {
+  let letters = '';
+  for (let i = 0; i < tokens.length; i += 1) {
+    const token = tokens[i];
+    if (token) letters += classOf(token, tokens[i - 1], tokens[i + 1]);
+  }
+  return letters;
+}

@@ -1,0 +1,98 @@
+/** A text cut into tokens with their letters: what recognisers read and what they use up. */
+import type { Span } from '../../listing/page-listing.ts';
+import type { MassUnit } from '../../units/mass.ts';
+import type { Language } from '../language/language.ts';
+import { classify } from './classes.ts';
+import { joinConversions } from './conversions.ts';
+import { fold } from './fold.ts';
+import { joinTerms } from './terms.ts';
+import { spanOf, type Token, tokenise } from './tokens.ts';
+
+export interface Scan {
+  readonly text: string;
+  readonly language: Language;
+  readonly tokens: readonly Token[];
+  /** Letters as read; stays as it is. */
+  readonly plain: string;
+  /** Letters with used-up tokens blanked; recognisers change it by `claim`. */
+  readonly letters: string[];
+  /** Number of the clause that each token stands in. */
+  readonly clause: Uint32Array;
+}
+
+/** Clauses end at line ends, table rows, bullets, ";", and at "." "!" "?" before a space. */
+function clausesOf(tokens: readonly Token[], letters: string): Uint32Array {
+  const clause = new Uint32Array(tokens.length);
+  let current = 0;
+  for (let i = 0; i < tokens.length; i += 1) {
+    clause[i] = current;
+    const letter = letters[i] ?? '';
+    const next = tokens[i + 1];
+    const abbreviated = letter === '.' && 'uf'.includes(letters[i - 1] ?? '_') && 'kmxp(tC'.includes(letters[i + 1] ?? '_');
+    const stops = letter === 'l' || letter === ';' || letter === '•' || ('.!?'.includes(letter) && !next?.glued && !abbreviated);
+    if (stops) current += 1;
+  }
+  return clause;
+}
+
+export function scanText(text: string, language: Language): Scan {
+  const tokens = joinConversions(joinTerms(tokenise(fold(text), language), language.dictionary));
+  const plain = classify(tokens);
+  return { text, language, tokens, plain, letters: [...plain], clause: clausesOf(tokens, plain) };
+}
+
+/** Marks tokens as used up; the first may keep a letter by which later recognisers know what stood there. */
+export function claim(scan: Scan, from: number, to: number, first = '_'): void {
+  for (let i = from; i <= to; i += 1) scan.letters[i] = i === from ? first : '_';
+}
+
+export const span = (scan: Scan, from: number, to: number): Span => spanOf(scan.tokens, from, to);
+
+/** Value of a number token or of a number word. */
+export const valueAt = (scan: Scan, at: number): number | null => {
+  const token = scan.tokens[at];
+  return token?.value ?? token?.term?.value ?? null;
+};
+
+/** Unit named between two tokens, both included; "#" is pounds. */
+export function unitBetween(scan: Scan, from: number, to: number): MassUnit | null {
+  for (let i = from; i <= to; i += 1) {
+    const token = scan.tokens[i];
+    if (token?.term?.unit) return token.term.unit;
+    if (token?.text === '#') return 'lb';
+  }
+  return null;
+}
+
+export interface Match {
+  /** First and last token. */
+  readonly from: number;
+  readonly to: number;
+  /** First and last token of a group of the pattern; null when the group took no part. */
+  readonly group: (index: number) => readonly [number, number] | null;
+}
+
+/**
+ * Runs a pattern over the letters, left to right without overlaps. Where `take` returns false the search goes on one token further;
+ * where it returns true the tokens are used up (but for those that `take` claimed otherwise itself when it returns "claimed").
+ */
+export function findAll(scan: Scan, pattern: RegExp, take: (match: Match) => boolean | 'claimed'): void {
+  const letters = scan.letters.join('');
+  pattern.lastIndex = 0;
+  for (let found = pattern.exec(letters); found; found = pattern.exec(letters)) {
+    const from = found.index;
+    const to = from + found[0].length - 1;
+    if (found[0].length === 0) {
+      pattern.lastIndex = from + 1;
+      continue;
+    }
+    const indices = found.indices;
+    const group = (index: number): readonly [number, number] | null => {
+      const place = indices?.[index];
+      return place && place[1] > place[0] ? [place[0], place[1] - 1] : null;
+    };
+    const taken = take({ from, to, group });
+    if (taken === true) claim(scan, from, to);
+    if (taken === false) pattern.lastIndex = from + 1;
+  }
+}

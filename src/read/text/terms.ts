@@ -1,0 +1,109 @@
+/**
+ * Terms: what a dictionary says of a word or phrase. `code` is the one-letter class by which recognisers match token sequences
+ * (see classes.ts); the other fields are what the word means.
+ */
+import type { Condition, Grade, Kind, Material } from '../../listing/reading.ts';
+import { foldPhrase } from './fold.ts';
+import type { Token } from './tokens.ts';
+
+export interface Term {
+  readonly code: string;
+  readonly kind?: Kind;
+  /** The noun names more than one piece. */
+  readonly plural?: boolean;
+  /** A noun of everyday life too: alone it doesn't make an ad one of this trade. */
+  readonly weak?: boolean;
+  readonly unit?: 'lb' | 'kg';
+  readonly length?: 'mm' | 'cm' | 'm' | 'in' | 'ft';
+  readonly currency?: string;
+  /** A number word's value; a count word's pieces. */
+  readonly value?: number;
+  readonly fits?: '50mm' | '25mm';
+  readonly material?: Material;
+  readonly grade?: Grade;
+  readonly condition?: Condition;
+  /** What the condition becomes when it is denied ("not bent"). */
+  readonly denied?: Condition;
+  /** Further meaning that a recogniser asks for by name: "per", "former", "total", "sold", "wanted" … */
+  readonly sense?: string;
+}
+
+interface Node {
+  readonly next: Map<string, Node>;
+  term: Term | null;
+}
+
+export type Dictionary = ReadonlyMap<string, Node>;
+
+/** One dictionary section: phrases parted by "|" and what they mean. */
+export type Entry = readonly [phrases: string, term: Term];
+
+/** Builds the phrase tree. A later entry for the same phrase is an error, so that no word means two things by accident. */
+export function dictionary(sections: readonly (readonly Entry[])[]): Dictionary {
+  const root = new Map<string, Node>();
+  for (const [phrases, term] of sections.flat()) {
+    for (const phrase of phrases.split('|')) {
+      let level = root;
+      let node: Node | null = null;
+      for (const word of foldPhrase(phrase.trim()).split(/[\s-]+/)) {
+        const found: Node = level.get(word) ?? { next: new Map(), term: null };
+        level.set(word, found);
+        node = found;
+        level = found.next;
+      }
+      if (!node || phrase.trim() === '') throw new Error('dictionary: empty phrase');
+      if (node.term) throw new Error(`dictionary: "${phrase.trim()}" stands twice`);
+      node.term = term;
+    }
+  }
+  return root;
+}
+
+const LONGEST_PHRASE = 9;
+
+/** Joins the longest dictionary phrase at each word to one token. A hyphen between its words, or a line's single space, makes no difference. */
+export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[] {
+  const joined: Token[] = [];
+  let at = 0;
+  while (at < tokens.length) {
+    const first = tokens[at];
+    if (!first) break;
+    let level: ReadonlyMap<string, Node> = phrases;
+    let best = -1;
+    let term: Term | null = null;
+    for (let to = at; to < tokens.length && to - at < LONGEST_PHRASE; to += 1) {
+      const token = tokens[to];
+      if (!token || token.type === 'line') break;
+      if (to > at && token.text === '-' && token.glued && tokens[to + 1]?.glued) continue;
+      const node = level.get(token.text);
+      if (!node) break;
+      if (node.term) {
+        best = to;
+        term = node.term;
+      }
+      level = node.next;
+    }
+    const last = tokens[best];
+    if (term && last) {
+      joined.push(
+        best === at
+          ? { ...first, term }
+          : {
+              ...first,
+              type: 'word',
+              text: tokens
+                .slice(at, best + 1)
+                .map((t) => t.text)
+                .join(' '),
+              end: last.end,
+              term,
+            },
+      );
+      at = best + 1;
+    } else {
+      joined.push(first);
+      at += 1;
+    }
+  }
+  return joined;
+}

@@ -1,0 +1,101 @@
+/** Cuts a folded text into numbers, words and marks in linear time. */
+import type { Span } from '../../listing/page-listing.ts';
+import type { Language } from '../language/language.ts';
+import type { Folded } from './fold.ts';
+import type { Term } from './terms.ts';
+
+export interface Token {
+  readonly type: 'number' | 'word' | 'mark' | 'line';
+  /** Folded text. */
+  readonly text: string;
+  /** Offsets in the original text. */
+  readonly start: number;
+  readonly end: number;
+  /** No space before it on its line. */
+  readonly glued: boolean;
+  readonly line: number;
+  /** A number's value; a number word's value is in its term. */
+  readonly value: number | null;
+  /** What the language's dictionary says of the word or phrase. */
+  readonly term: Term | null;
+}
+
+const WORD = /\p{L}+(?:'\p{L}+)*/uy;
+const LETTER = /\p{L}/u;
+const FRACTION = /(\d{1,2})\/(2|4|8|16|32)(?![\d/])/y;
+const MIXED = /[ -]{1,2}(\d{1,2})\/(2|4|8|16|32)(?![\d/])/y;
+const LONGEST_NUMBER = 15;
+
+const sticky = (pattern: RegExp, text: string, at: number): RegExpExecArray | null => {
+  pattern.lastIndex = at;
+  return pattern.exec(text);
+};
+
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+
+/** Value and length of the number at a place, with the fraction behind it ("2 1/2"), or null. */
+function numberAt(text: string, at: number, language: Language): { value: number; length: number } | null {
+  const fraction = sticky(FRACTION, text, at);
+  if (fraction && Number(fraction[1]) < Number(fraction[2])) {
+    return { value: Number(fraction[1]) / Number(fraction[2]), length: fraction[0].length };
+  }
+  const plain = sticky(language.number, text, at);
+  if (!plain) return null;
+  const value = language.valueOf(plain[0]);
+  if (Number.isInteger(value)) {
+    const mixed = sticky(MIXED, text, at + plain[0].length);
+    if (mixed && Number(mixed[1]) < Number(mixed[2])) {
+      return { value: value + Number(mixed[1]) / Number(mixed[2]), length: plain[0].length + mixed[0].length };
+    }
+  }
+  return { value, length: plain[0].length };
+}
+
+/** Tokens of a folded text, without dictionary terms. Offsets are those of the original. */
+export function tokenise(folded: Folded, language: Language): Token[] {
+  const { text, map } = folded;
+  const tokens: Token[] = [];
+  let line = 0;
+  let at = 0;
+  let glued = false;
+  const push = (type: Token['type'], length: number, value: number | null = null): void => {
+    const start = map[at] ?? 0;
+    const end = Math.max(map[at + length] ?? 0, start + 1);
+    tokens.push({ type, text: text.slice(at, at + length), start, end, glued, line, value, term: null });
+    at += length;
+    glued = true;
+  };
+  while (at < text.length) {
+    const code = text.charCodeAt(at);
+    if (code === 10) {
+      push('line', 1);
+      line += 1;
+      glued = false;
+    } else if (code === 32) {
+      at += 1;
+      glued = false;
+    } else if (isDigit(code) || (code === 46 && isDigit(text.charCodeAt(at + 1)) && !isDigit(text.charCodeAt(at - 1)))) {
+      let digits = at;
+      while (digits < text.length && digits - at <= LONGEST_NUMBER && isDigit(text.charCodeAt(digits))) digits += 1;
+      if (digits - at > LONGEST_NUMBER) {
+        while (digits < text.length && isDigit(text.charCodeAt(digits))) digits += 1;
+        push('word', digits - at);
+        continue;
+      }
+      const found = numberAt(text, at, language);
+      push('number', found?.length ?? 1, found?.value ?? Number(text[at]));
+    } else {
+      const character = text.codePointAt(at) ?? 32;
+      const word = LETTER.test(String.fromCodePoint(character)) ? sticky(WORD, text, at) : null;
+      if (word) push('word', word[0].length);
+      else if (code === 39 && text[at + 1] === 's' && glued && !LETTER.test(text[at + 2] ?? ' ')) push('word', 2);
+      else push('mark', character > 0xffff ? 2 : 1);
+    }
+  }
+  return tokens;
+}
+
+/** Span of the original text from one token to another, both included. */
+export function spanOf(tokens: readonly Token[], from: number, to: number): Span {
+  return { start: tokens[from]?.start ?? 0, end: tokens[to]?.end ?? 0 };
+}
