@@ -13,7 +13,8 @@ const STORES = [
 
 /** Why the browser refuses, as far as the address tells; it is only used to word the message. */
 export function refusalOf(address: string | undefined): Refusal {
-  if (address === undefined || address === '') return 'no-access';
+  // The address is told only where access was granted: not on the browser's own pages.
+  if (address === undefined || address === '') return 'browser-page';
   if (STORES.some((store) => store.test(address))) return 'store';
   if (/\.pdf(?:[?#]|$)/i.test(address)) return 'pdf';
   return /^(?:https?|file):/.test(address) ? 'no-access' : 'browser-page';

@@ -2,7 +2,7 @@
 
 import { listingFromText, MAX_TEXT } from '../../src/listing/page-listing.ts';
 import { api } from './browser.ts';
-import { type CaptureState, loadCapture, onCaptureChange, storeCapture } from './capture-state.ts';
+import { type CaptureState, dropCapture, loadCapture, onCaptureChange, storeCapture } from './capture-state.ts';
 
 /** The tab that a panel opened in a tab of its own watches; null in a side panel or sidebar. */
 const namedTab = (): number | null => {
@@ -20,6 +20,11 @@ export async function activeTabId(): Promise<number | null> {
 
 export type CaptureListener = (state: CaptureState | null, tabId: number | null) => void;
 
+const dropUnread = async (tabId: number): Promise<void> => {
+  const state = (await loadCapture(tabId))?.state;
+  if (state === 'refused' || state === 'failed') await dropCapture(tabId);
+};
+
 /** Calls back at once and at every change (new capture, other tab in front). Gives a function that stops it. */
 export function watchCapture(tab: number | 'active', listener: CaptureListener): () => void {
   let watched: number | null = null;
@@ -36,11 +41,17 @@ export function watchCapture(tab: number | 'active', listener: CaptureListener):
   const stopStorage = onCaptureChange((tabId) => {
     if (watched === null || tabId === watched) again();
   });
+  /** That a page could not be read is no news any more when the tab shows another. */
+  const leaving = (tabId: number, { status }: { status?: string }): void => {
+    if (tabId === watched && status === 'loading') void dropUnread(tabId);
+  };
   if (tab === 'active') api().tabs.onActivated.addListener(again);
+  api().tabs.onUpdated.addListener(leaving);
   again();
   return () => {
     round = -1;
     stopStorage();
+    api().tabs.onUpdated.removeListener(leaving);
     api().tabs.onActivated.removeListener(again);
   };
 }

@@ -1,0 +1,147 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { onCaptured, onCaptureFailed, onPicking, onPickLeft } from '../../../extension/background/hand-over.ts';
+import { type CaptureState, loadCapture } from '../../../extension/platform/capture-state.ts';
+import { answerMessages, Failure, sendToTab } from '../../../extension/platform/messages.ts';
+import { activeTabId, capturePaste, watchCapture } from '../../../extension/platform/watch-capture.ts';
+import { listingFromText } from '../../../src/listing/page-listing.ts';
+import { fakeBrowser, settled } from './fake-browser.ts';
+
+let fake: ReturnType<typeof fakeBrowser>;
+const from = (id: number) => ({ id: 'ironsift', tab: { id } }) as never;
+const listing = listingFromText('4 x 45', 'pick');
+
+beforeEach(() => {
+  fake = fakeBrowser();
+});
+
+describe('what the page reports', () => {
+  it('is stored for its tab', async () => {
+    await onCaptured({ listing, cut: true }, from(7));
+    expect(await loadCapture(7)).toMatchObject({ state: 'ready', listing, cut: true });
+    expect(await loadCapture(8)).toBeNull();
+  });
+  it('is refused when it is no listing', async () => {
+    await expect(onCaptured({ listing: { ...listing, text: 3 } as never, cut: false }, from(7))).rejects.toThrow('bad-input');
+    expect(await loadCapture(7)).toMatchObject({ state: 'failed', reason: 'bad-input' });
+  });
+  it('says so when a block is empty', async () => {
+    await onCaptureFailed({ reason: 'empty' }, from(7));
+    expect(await loadCapture(7)).toMatchObject({ state: 'failed', reason: 'empty' });
+  });
+  it('comes back when picking is left, and is forgotten when there was nothing', async () => {
+    await onCaptured({ listing, cut: false }, from(7));
+    for (const tab of [7, 8]) {
+      await onPicking({}, from(tab));
+      await onPicking({}, from(tab));
+      expect(await loadCapture(tab)).toMatchObject({ state: 'picking' });
+      await onPickLeft({}, from(tab));
+    }
+    expect(await loadCapture(7)).toMatchObject({ state: 'ready', listing });
+    expect(await loadCapture(8)).toBeNull();
+  });
+  it('leaves alone what came after leaving', async () => {
+    await onCaptured({ listing, cut: false }, from(7));
+    await onPickLeft({}, from(7));
+    expect(await loadCapture(7)).toMatchObject({ state: 'ready' });
+  });
+  it('makes room when storage is full, and fails aloud when there is none', async () => {
+    fake.world.room = 1500;
+    await onCaptured({ listing: listingFromText('x'.repeat(900)), cut: false }, from(1));
+    await onCaptured({ listing: listingFromText('y'.repeat(900)), cut: false }, from(2));
+    expect([await loadCapture(1), (await loadCapture(2))?.state]).toEqual([null, 'ready']);
+    await expect(onCaptured({ listing: listingFromText('z'.repeat(2000)), cut: false }, from(3))).rejects.toThrow('full');
+    expect(await loadCapture(3)).toMatchObject({ state: 'failed', reason: 'full' });
+  });
+});
+
+describe('the panel', () => {
+  const follow = (tab: number | 'active') => {
+    const seen: [string | undefined, number | null][] = [];
+    const stop = watchCapture(tab, (state: CaptureState | null, tabId) => seen.push([state?.state, tabId]));
+    return { seen, stop };
+  };
+  it('sees what is there, what comes, and the tab that comes to the front', async () => {
+    await capturePaste(2, '4 x 45');
+    const { seen, stop } = follow('active');
+    await settled();
+    await onPicking({}, from(1));
+    await onPicking({}, from(9));
+    await settled();
+    fake.world.activeTab = { id: 2 };
+    fake.events.onActivated.fire({ tabId: 2 });
+    await settled();
+    expect(seen).toEqual([
+      [undefined, 1],
+      ['picking', 1],
+      ['ready', 2],
+    ]);
+    stop();
+    await onPicking({}, from(2));
+    await settled();
+    expect(seen).toHaveLength(3);
+    expect(fake.events.onActivated.count).toBe(0);
+  });
+  it('forgets that a page refused or failed once the tab goes elsewhere', async () => {
+    await onCaptureFailed({ reason: 'empty' }, from(1));
+    const { seen } = follow('active');
+    await settled();
+    fake.events.onUpdated.fire(1, { status: 'loading' });
+    await settled();
+    expect(seen.at(-1)).toEqual([undefined, 1]);
+  });
+  it('keeps an ad that was read when the tab goes elsewhere', async () => {
+    await onCaptured({ listing, cut: false }, from(1));
+    const { seen } = follow(1);
+    await settled();
+    fake.events.onUpdated.fire(1, { status: 'loading' });
+    await settled();
+    expect(seen.at(-1)).toEqual(['ready', 1]);
+  });
+  it('cuts a paste that is too long, and says so', async () => {
+    await capturePaste(1, 'x'.repeat(1_000_001));
+    const state = await loadCapture(1);
+    expect(state).toMatchObject({ state: 'ready', cut: true });
+    expect(state?.state === 'ready' && state.listing.text.length).toBe(1_000_000);
+  });
+  it('knows when there is no tab', async () => {
+    fake.world.activeTab = undefined;
+    expect(await activeTabId()).toBeNull();
+  });
+});
+
+describe('messages', () => {
+  const send = (message: unknown, sender: unknown) =>
+    new Promise((resolve) => fake.events.onMessage.fire(message, sender, resolve));
+  it('answer with what the handler gives, with its failure, or with "unexpected"', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    answerMessages({
+      highlight: ({ spans }) => {
+        if (spans.length === 0) throw new Failure('gone');
+        return spans.length;
+      },
+      'clear-highlight': () => {
+        throw new TypeError('defect');
+      },
+    });
+    const ours = { id: 'ironsift' };
+    expect(await send({ type: 'highlight', spans: [{}] }, ours)).toEqual({ ok: true, value: 1 });
+    expect(await send({ type: 'highlight', spans: [] }, ours)).toEqual({ ok: false, code: 'gone' });
+    expect(await send({ type: 'clear-highlight' }, ours)).toEqual({ ok: false, code: 'unexpected' });
+  });
+  it('of others, or unknown, are left to others', () => {
+    answerMessages({ highlight: () => 1 });
+    const respond = () => expect.unreachable();
+    expect(fake.events.onMessage.fire({ type: 'highlight', spans: [] }, { id: 'stranger' }, respond)).toEqual([undefined]);
+    for (const message of [{ type: 'toString' }, { type: 'nothing' }, null, 'highlight']) {
+      expect(fake.events.onMessage.fire(message, { id: 'ironsift' }, respond)).toEqual([undefined]);
+    }
+  });
+  it('fail with "no-page" when nobody listens', async () => {
+    fake.world.pageAnswers = () => {
+      throw new Error('Receiving end does not exist');
+    };
+    expect(await sendToTab(1, 'highlight', { spans: [] })).toEqual({ ok: false, code: 'no-page' });
+    fake.world.pageAnswers = () => undefined;
+    expect(await sendToTab(1, 'highlight', { spans: [] })).toEqual({ ok: false, code: 'no-page' });
+  });
+});
