@@ -37,6 +37,13 @@ export async function readAnswer(panel: Page, timeout = 15_000): Promise<Answer>
   });
 }
 
+/** "rust ×2, bent": a flag that several items raise is named once. */
+const tally = (flags: readonly string[]): string =>
+  [...new Set(flags)]
+    .map((flag) => ({ flag, times: flags.filter((other) => other === flag).length }))
+    .map(({ flag, times }) => (times > 1 ? `${flag} ×${times}` : flag))
+    .join(', ');
+
 const major = (minor: number): string => (minor / 100).toFixed(2);
 
 /** One line: call, cost per usable pound low/likely/high, new delivered, flags. */
@@ -46,5 +53,5 @@ export function answerLine({ kind, state, says, perUsablePound: own, newDelivere
     ? `${major(own.low)}/${major(own.likely)}/${major(own.high)} ${own.currency} per usable ${own.per}`
     : 'no cost per usable pound';
   const asNew = fresh ? `new delivered ${major(fresh.likely)} per ${fresh.per}` : 'no price as new';
-  return `${kind} "${says}" | ${cost} | ${asNew} | flags: ${flags.length === 0 ? 'none' : flags.join(', ')}`;
+  return `${kind} "${says}" | ${cost} | ${asNew} | flags: ${flags.length === 0 ? 'none' : tally(flags)}`;
 }
