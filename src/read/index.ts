@@ -21,7 +21,14 @@ import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
 import { settleAsking } from './refiners/asking.ts';
-import { attachConditions, attachMakes, attachMeasures, settleConditions, settleFits } from './refiners/attach-facts.ts';
+import {
+  attachConditions,
+  attachMakes,
+  attachMeasures,
+  settleConditions,
+  settleFits,
+  spreadFits,
+} from './refiners/attach-facts.ts';
 import { applyTotals, draftsOfNouns, draftsOfQuantities, settleKinds } from './refiners/build-drafts.ts';
 import { firstToken } from './refiners/draft.ts';
 import { finishItem, nameDrafts } from './refiners/finish.ts';
@@ -73,6 +80,7 @@ export function read(listing: PageListing): Reading {
   attachMakes(scan, drafts);
   attachConditions(scan, drafts, readConditions(scan));
   settleFits(drafts);
+  spreadFits(drafts);
   markSold(scan, drafts, struck);
   const asked = settleAsking(scan, prices, drafts, totals);
   const merged = mergeDrafts(scan, drafts);

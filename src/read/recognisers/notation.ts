@@ -5,9 +5,9 @@ import { type Scan, unitBetween, valueAt } from '../text/scan.ts';
 /** A unit behind a number: "45 lb", "45-lb", "45#", "45 lb's", "45 pounder", "45s". */
 export const UNIT = '(?:[-.]?[uh]q?s?(?:\\.(?=[kmpx(tC]))?|-?q|s)';
 /** A weight: a number with or without a unit, or a word such as "tens". */
-export const WEIGHT = `(?:n${UNIT}?|v|i${UNIT}?)`;
+export const WEIGHT = `(?:n${UNIT}?|v|i${UNIT}?|d${UNIT})`;
 /** A weight that shows it is one: by unit or plural. */
-export const SURE_WEIGHT = `(?:n${UNIT}|v|i${UNIT})`;
+export const SURE_WEIGHT = `(?:[nid]${UNIT}|v)`;
 export const COUNT = '[nd]';
 /** Adjectives between count, weight and noun. */
 export const MODIFIERS = '[mC]{0,4}';

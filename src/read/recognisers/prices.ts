@@ -2,11 +2,11 @@
 import type { Price, PriceRole } from '../mention.ts';
 import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 
-const SIGNED = /(\$\.?:?)(n)(?:-\$?(n)(?![x\-uhfsk]))?(\$)?/dg;
-const BEHIND = /(n)(?:-(n))?\.?-?(\$)/dg;
-const CENTS = /(n)(¢)/dg;
-const TOLD = /A[a:azUw=\-@.]{0,3}(n)(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
-const BEFORE_TERMS = /(n)(?=[,(]?[OR])/dg;
+const SIGNED = /(\$\.?:?)([ni])(?:-\$?(n)(?![x\-uhfsk]))?(\$)?/dg;
+const BEHIND = /([nid])(?:-(n))?\.?-?(\$)/dg;
+const CENTS = /([ni])(¢)/dg;
+const TOLD = /A[a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
+const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 const OUTCOME = /(?<=[l(])(n)(?=[)]?l)/dg;
 
 const CURRENCIES: Readonly<Record<string, string>> = { $: 'USD', '£': 'GBP', '€': 'EUR' };

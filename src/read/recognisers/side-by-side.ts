@@ -4,7 +4,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
 
 const COUNTED = new RegExp(
-  `(?<![.$])(?:\\(?(${COUNT})\\)?)(?:j|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
+  `(?<![.$])(?:\\(?(${COUNT})\\)?)(?:j|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|d${UNIT}|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
   'dg',
 );
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');

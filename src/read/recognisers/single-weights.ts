@@ -6,7 +6,7 @@ import { isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const BAR_WEIGHT = new RegExp(`(k)[mCz]{0,2}(?:[-:,(=]{0,2}|z{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n)`, 'dg');
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
-const WEIGHT_NOUN = new RegExp(`(n${UNIT}|v|i${UNIT}|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
+const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 const NOUN_WEIGHT = /(k)[-:]?(n[-]?[uh])(?![-x]?n)/dg;
 
 export function readSingleWeights(scan: Scan): Quantity[] {

@@ -100,6 +100,46 @@ export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: read
   }
 }
 
+/**
+ * A word of fit speaks of its own noun ("Olympic bar"), of the goods of its clause, or of the whole lot. Bars take it from plates and lots,
+ * plates only from plates and lots: an Olympic bar may be sold with other plates.
+ */
+function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50mm' | '25mm'): void {
+  const known = { value, rule: scan.tokens[at]?.term?.sense === 'standard' ? 'loose-standard' : 'make', from: at, to: at };
+  const own = nounOf(scan, at);
+  const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other');
+  const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind) || kind === 'collars');
+  const near = drafts.filter(
+    (item) => fitting(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]),
+  );
+  const holding =
+    own === null ? undefined : near.find((item) => item.places.some((place) => own >= place.from && own <= place.to));
+  if (holding && (bar || near.length > 1)) holding.fits ??= known;
+  else for (const item of near) if (!bar || near.length === 1) item.fits ??= known;
+  if (!bar) for (const item of drafts) if ((isPlate(item.kind) || isBar(item.kind)) && !item.fits) item.spread.push(known);
+}
+
+/** The noun that an adjective belongs to: itself, or the next noun behind further adjectives. */
+function nounOf(scan: Scan, at: number): number | null {
+  for (let i = at; i < at + 5; i += 1) {
+    if (scan.plain[i] === 'k' || scan.plain[i] === 't') return i;
+    if (!'mC'.includes(scan.plain[i] ?? '_')) return null;
+  }
+  return null;
+}
+
+/** Goods that no word of fit spoke of take that of the lot, when the ad names only one. */
+export function spreadFits(drafts: readonly Draft[]): void {
+  const named = new Set(
+    drafts.flatMap((item) => [...item.spread.map(({ value }) => value), ...(item.fits ? [item.fits.value] : [])]),
+  );
+  const values = named.size > 1 ? [] : [...named];
+  for (const item of drafts) {
+    const [first] = item.spread;
+    if (!item.fits && first && values.includes(first.value)) item.fits = first;
+  }
+}
+
 /** "Olympic", "cast iron", "rubber coated" and the like: by the adjective's own noun, else by clause, else for the whole lot. */
 export function attachMakes(scan: Scan, drafts: readonly Draft[]): void {
   scan.tokens.forEach((token, at) => {
@@ -107,10 +147,7 @@ export function attachMakes(scan: Scan, drafts: readonly Draft[]): void {
     if (!term || (!term.fits && !term.material && !term.grade)) return;
     if (/N[a-z]{0,1}$/.test(scan.plain.slice(Math.max(0, at - 2), at)) && scan.clause[at - 1] === scan.clause[at]) return;
     const place = { rule: 'make', from: at, to: at };
-    if (term.fits) {
-      const fitting = (kind: Kind): boolean => isPlate(kind) || isBar(kind) || kind === 'collars';
-      for (const item of chosen(scan, drafts, at, fitting)) item.fits ??= { value: term.fits, ...place };
-    }
+    if (term.fits) attachFits(scan, drafts, at, term.fits);
     const heavy = (kind: Kind): boolean =>
       IRON.includes(kind) && (term.material !== 'wood' || kind === 'bench' || kind === 'rack');
     const made = term.grade === 'calibrated' || term.grade === 'machined' ? isPlate : heavy;

@@ -25,6 +25,8 @@ export interface Draft {
   total: { value: number; unit: MassUnit; place: Place } | null;
   places: Place[];
   fits: Known<'50mm' | '25mm'> | null;
+  /** Words of fit said of the lot, which hold when the ad names only one. */
+  spread: Known<'50mm' | '25mm'>[];
   measures: Map<Fact['measure'], Fact>;
   material: Known<Material> | null;
   grade: Known<Grade> | null;
@@ -50,6 +52,7 @@ export function draft(kind: Kind, place: Place, more: Partial<Draft> = {}): Draf
     total: null,
     places: [place],
     fits: null,
+    spread: [],
     measures: new Map(),
     material: null,
     grade: null,

@@ -48,12 +48,7 @@ export function raiseDoubts(
         at.to,
       );
     }
-    if (
-      item.fits &&
-      item.fits.value === '25mm' &&
-      item.fits.rule === 'make' &&
-      scan.tokens[item.fits.from]?.text.startsWith('standard')
-    ) {
+    if (item.fits && item.fits.value === '25mm' && item.fits.rule === 'loose-standard') {
       push(
         `${id}.fits`,
         'standard',

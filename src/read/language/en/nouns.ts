@@ -2,12 +2,23 @@
 import type { Kind } from '../../../listing/reading.ts';
 import type { Entry, Term } from '../../text/terms.ts';
 
+/** What the adjectives inside a noun phrase say ("olympic bar", "rubber bumper"). */
+function inherent(phrase: string): Partial<Term> {
+  if (/\b(olympic|oly)\b/.test(phrase)) return { fits: '50mm' };
+  if (/\bstandard\b/.test(phrase)) return { fits: '25mm', sense: 'standard' };
+  if (/\b(rubber|crumb)\b/.test(phrase)) return { material: 'rubber' };
+  if (/\biron\b/.test(phrase)) return { material: 'iron' };
+  if (/\bneoprene\b/.test(phrase)) return { material: 'vinyl' };
+  return {};
+}
+
 function nouns(kind: Kind, phrases: string, more: Partial<Term> = {}): Entry[] {
   return phrases.split('|').flatMap((phrase): Entry[] => {
     const [one = '', many] = phrase.split('/');
     const plural = many ?? `${one}s`;
-    const entries: Entry[] = one === '' ? [] : [[one, { code: 'k', kind, ...more }]];
-    if (plural !== '-') entries.push([plural, { code: 'k', kind, plural: true, ...more }]);
+    const term = { code: 'k', kind, ...inherent(phrase), ...more };
+    const entries: Entry[] = one === '' ? [] : [[one, term]];
+    if (plural !== '-') entries.push([plural, { ...term, plural: true }]);
     return entries;
   });
 }

@@ -4,7 +4,7 @@ import type { Entry } from '../../text/terms.ts';
 export const PRICES: readonly Entry[] = [
   ['per', { code: 'r' }],
   [
-    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|take|takes|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|new price|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|gets it|gets them|cash price|cost is",
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|take|takes|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|new price|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is",
     { code: 'A' },
   ],
   [
@@ -29,6 +29,7 @@ export const PRICES: readonly Entry[] = [
     "firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|not negotiable|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm",
     { code: 'R' },
   ],
+  ['cash|cash only|cash money|takes it|takes them|gets it|gets them|cash and carry|cash in hand|or less', { code: '£' }],
   ['free|for free|giving away|give away|no charge|curb alert', { code: 'Z' }],
 ];
 

@@ -21,27 +21,49 @@ const weightWords: Entry[] = (
   ] as const
 ).map(([words, value]): Entry => [words, { code: 'v', value }]);
 
-const bigNumbers: Entry[] = Object.entries({
-  fifteen: 15,
-  twenty: 20,
-  'twenty five': 25,
-  thirty: 30,
-  'thirty five': 35,
-  forty: 40,
-  'forty five': 45,
-  'fourty five': 45,
-  fifty: 50,
-  sixty: 60,
-  seventy: 70,
-  eighty: 80,
-  ninety: 90,
-  hundred: 100,
-  'one hundred': 100,
-  'a hundred': 100,
-  'two hundred': 200,
-  'three hundred': 300,
-  'two and a half': 2.5,
-}).map(([word, value]): Entry => [word, { code: 'i', value }]);
+const TEENS = 'thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ');
+const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
+const ONES = 'one two three four five six seven eight nine'.split(' ');
+
+/** Numbers in words above twelve: all to 99, then those by fives to 999 that weights and prices take ("two hundred and fifty"). */
+function* spelledNumbers(): Generator<readonly [string, number]> {
+  const belowHundred: [string, number][] = TEENS.map((word, index) => [word, 13 + index]);
+  TENS.forEach((ten, index) => {
+    belowHundred.push([ten, 20 + 10 * index]);
+    ONES.forEach((one, unit) => {
+      belowHundred.push([`${ten} ${one}`, 21 + 10 * index + unit]);
+    });
+  });
+  yield* belowHundred;
+  const rest: readonly (readonly [string, number])[] = [
+    ['', 0],
+    ['five', 5],
+    ['ten', 10],
+    ...belowHundred.filter(([, value]) => value % 5 === 0),
+  ];
+  for (const [index, one] of ['a', ...ONES].entries()) {
+    const hundreds = Math.max(1, index) * 100;
+    for (const [word, value] of rest) {
+      if (word === '') yield [`${one} hundred`, hundreds];
+      else
+        yield* [
+          [`${one} hundred ${word}`, hundreds + value],
+          [`${one} hundred and ${word}`, hundreds + value],
+        ] as const;
+    }
+  }
+  yield* [
+    ['hundred', 100],
+    ['fourty five', 45],
+    ['fourty', 40],
+    ['two and a half', 2.5],
+    ['a thousand', 1000],
+    ['one thousand', 1000],
+    ['a grand', 1000],
+  ] as const;
+}
+
+const bigNumbers: Entry[] = [...spelledNumbers()].map(([word, value]): Entry => [word, { code: 'i', value }]);
 
 export const COUNTS: readonly Entry[] = [
   ...numberWords,
@@ -50,7 +72,7 @@ export const COUNTS: readonly Entry[] = [
   ['half dozen|half a dozen|a half dozen', { code: 'd', value: 6 }],
   ['dozen|a dozen', { code: 'd', value: 12 }],
   ['couple|a couple|a couple of|couple of|both', { code: 'd', value: 2 }],
-  ['single|just one|only one', { code: 'd', value: 1 }],
+  ['single|just one|only one|1 single', { code: 'd', value: 1 }],
   ['pair|pr|pairs|prs|matching pair|matched pair|matching pairs|matched pairs|pari', { code: 'p' }],
   ['set|sets', { code: 't' }],
   ['each|ea|apiece|a piece|each one|per piece|per plate|per each|per weight|a pop', { code: 'e' }],
