@@ -48,6 +48,20 @@ function quantityOf(item: Item, category: RateCategory | null, plate: PlateWeigh
   return exactly(item.count?.value ?? 1);
 }
 
+/** A bar that the ad shows to be a good one: a useful shaft, and said to be straight. Common practice, no source. */
+const isProvenBar = (item: Item): boolean => {
+  const shaft = item.shaftMm?.value ?? 0;
+  const straight = item.conditions.some(({ value }) => value === 'straight' || value === 'new' || value === 'like-new');
+  return straight && shaft >= 27.5 && shaft < 30.5;
+};
+
+/**
+ * The most that a sound piece fetches used. Iron is iron; but bars, racks and benches differ in quality, and the top of their range is
+ * for the best: without proof the buyer goes half the way from the likely price to the top.
+ */
+const topOf = (item: Item, category: RateCategory, used: Range): number =>
+  isByWeight(category) || (category === 'bar' && isProvenBar(item)) ? used.high : (used.likely + used.high) / 2;
+
 /**
  * Values every item. The ceiling of an item is the lower of the top of the going rate and of new delivered less the buyer's margin,
  * both in the condition stated.
@@ -63,10 +77,10 @@ export function goodsOf(reading: Reading, weights: readonly PlateWeight[], flags
     const known = quantityOf(item, category, plate);
     const quantity = broken.has(item.id) ? NOTHING : (known ?? NOTHING);
     const base = { item, category, prices, quantity, plate, unknown: known === null && !broken.has(item.id) };
-    if (prices === null) return { ...base, worth: NOTHING, fresh: NOTHING, ceiling: 0 };
+    if (category === null || prices === null) return { ...base, worth: NOTHING, fresh: NOTHING, ceiling: 0 };
     const factor =
       conditionFactor(item) * looseFactor(plate, settings.sleeveMm) * (shortBars.has(item.id) ? SHORT_BAR_FACTOR : 1);
-    const most = Math.min(prices.used.high, prices.delivered.likely * (1 - settings.margin));
+    const most = Math.min(topOf(item, category, prices.used), prices.delivered.likely * (1 - settings.margin));
     return {
       ...base,
       worth: scale(times(quantity, prices.used), factor),

@@ -3,7 +3,8 @@ import type { Call, Flag, Trip } from '../listing/evaluation.ts';
 import type { Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import type { Appraisal } from '../price/index.ts';
-import { type Message, message } from '../words/message.ts';
+import { MILE_IN_KILOMETRES } from '../units/length.ts';
+import { type Message, message, type Param } from '../words/message.ts';
 import { breakEven } from './drive.ts';
 import type { Outlook } from './outlook.ts';
 import { reasonsOf } from './reasons.ts';
@@ -48,10 +49,26 @@ function nothing({ reading, flags, appraisal, settings }: Facts): Call | null {
 /** The buyer's unit of distance where the ad gives none. */
 const distanceUnit = (settings: Settings) => (settings.unit === 'kg' ? 'km' : 'mi');
 
+/** Nobody drives further for iron, whatever the sums say: an assumption, in miles. */
+const FAR_ENOUGH = 250;
+
+/** Go: with no distance known, as far as the saving carries. */
+function go({ appraisal, trip, settings }: Facts, price: number, most: { most: Param }, because: readonly Message[]): Call {
+  if (trip !== null) return call('go', message('call_go'), ...because);
+  const saving = (appraisal.ceiling ?? 0) - price;
+  const limit = breakEven(saving, settings, distanceUnit(settings));
+  if (saving > 0 && limit === null) return call('go', message('call_go'), ...because);
+  if (limit === null || limit.value < 1) return call('haggle', message('call_haggle', most), ...because);
+  const cap = distanceUnit(settings) === 'km' ? Math.round(FAR_ENOUGH * MILE_IN_KILOMETRES) : FAR_ENOUGH;
+  const far = limit.value > cap;
+  const distance = { distance: { distance: far ? { ...limit, value: cap } : limit } };
+  return call('go', message(far ? 'call_go_far' : 'call_go_up_to', distance), ...because);
+}
+
 export function decide(facts: Facts): Call {
   const early = nothing(facts);
   if (early !== null) return early;
-  const { appraisal, trip, outlook, settings, reading } = facts;
+  const { appraisal, outlook, reading } = facts;
   const { walkAway } = appraisal.worth;
   const because = reasonsOf(facts);
   if (walkAway === null || walkAway.minor <= 0) return leave(message('because_worth_nothing'), ...because);
@@ -60,24 +77,12 @@ export function decide(facts: Facts): Call {
   if (price === null) return call('ask', message('call_ask_price', most), message('because_unread_price'), ...because);
 
   if (price <= walkAway.minor) {
-    if (outlook.decisive.length > 0) {
-      return call(
-        'ask',
-        message('call_ask'),
-        ...outlook.decisive.map((unknown) => message(`because_unknown_${unknown.id}`)),
-        ...because,
-      );
-    }
-    if (appraisal.goods.some((good) => good.unknown) && appraisal.worth.usable.likely === 0)
-      return call('ask', message('call_ask'), ...because);
-    if (trip !== null) return call('go', message('call_go'), ...because);
-    const limit = breakEven((appraisal.ceiling ?? 0) - price, settings, distanceUnit(settings));
-    return call(
-      'go',
-      limit === null ? message('call_go') : message('call_go_up_to', { distance: { distance: limit } }),
-      ...because,
-    );
+    const open = outlook.decisive.map((unknown) => message(`because_unknown_${unknown.id}`));
+    return open.length > 0 ? call('ask', message('call_ask'), ...open, ...because) : go(facts, price, most, because);
   }
+  // What the ad doesn't weigh may well be worth the difference.
+  if (appraisal.goods.some((good) => good.unknown))
+    return call('ask', message('call_ask'), message('because_no_weight'), ...because);
   const share = reading.asking.firm?.value === true ? FIRM_GIVES : WITHIN_TALK;
   if (walkAway.minor >= share * price) return call('haggle', message('call_haggle', most), ...because);
   return call(

@@ -53,7 +53,7 @@ export function lookAhead(
     worthWhen(
       correct(
         reading,
-        unknowns.flatMap((unknown, index) => (bad[index] ? unknown.bad : [])),
+        unknowns.flatMap((unknown, index) => (bad[index] ? unknown.bad : unknown.good)),
       ).reading,
       settings,
     ),
