@@ -13,6 +13,18 @@ export function itemName(words: Words, item: Item): string {
   return item.unitWeight ? words.t('panel_item_named', { kind, weight: { weight: item.unitWeight.value } }) : kind;
 }
 
+/** Several lines in one breath: "Plates, 45 lb, 25 lb; Straight bar". */
+export function nameAll(words: Words, items: readonly Item[]): string {
+  const weights = new Map<string, string[]>();
+  for (const item of items) {
+    const kind = kindWords(words, item);
+    const weight = item.unitWeight ? words.t('panel_one_weight', { weight: { weight: item.unitWeight.value } }) : null;
+    const known = weights.get(kind) ?? [];
+    weights.set(kind, weight === null || known.includes(weight) ? known : [...known, weight]);
+  }
+  return [...weights].map(([kind, known]) => [kind, ...known].join(', ')).join('; ');
+}
+
 export function nameOf(words: Words, items: readonly Item[], id: string | null): string | null {
   const item = items.find((one) => one.id === id);
   return item ? itemName(words, item) : null;

@@ -6,8 +6,8 @@ import { likelyAndSpan, perWords, poundsIn } from '../components/figures.ts';
 import type { Words } from '../components/speech.ts';
 import { priceLine } from './call.tsx';
 import { baselines, ownRate } from './cost.tsx';
-import { inOrder } from './flags.tsx';
-import { keyTail, nameOf } from './item-words.ts';
+import { groupFlags } from './flags.tsx';
+import { keyTail } from './item-words.ts';
 
 export function summary(words: Words, evaluation: Evaluation, listing: PageListing, unit: MassUnit): string {
   const { say, t } = words;
@@ -22,11 +22,10 @@ export function summary(words: Words, evaluation: Evaluation, listing: PageListi
     const usable = poundsIn(words, worth.usable.likely, unit);
     lines.push(t('panel_usable', { usable, offered: poundsIn(words, worth.offered.likely, unit) }));
   }
-  for (const flag of inOrder(evaluation.flags)) {
-    const item = nameOf(words, reading.items, flag.item);
+  for (const { flag, about } of groupFlags(words, evaluation.flags, reading.items)) {
     const found = flag.found ? `${say(flag.found)} ` : '';
     const weight = t(`panel_weight_of_flag_${keyTail(flag.weight)}`);
-    lines.push(t('panel_summary_flag', { weight: item ? `${weight} (${item})` : weight, says: `${found}${say(flag.says)}` }));
+    lines.push(t('panel_summary_flag', { weight: about ? `${weight} (${about})` : weight, says: `${found}${say(flag.says)}` }));
   }
   if (listing.title) lines.push(listing.title);
   if (listing.address) lines.push(listing.address);

@@ -89,6 +89,16 @@ describe('the answer', () => {
     for (const flag of flags) expect(flag.querySelector('summary')).toBeTruthy();
   });
 
+  test('a flag that says the same of several lines stands once, with their names', () => {
+    mount(ready(), () => {
+      const base = evaluation();
+      const [first] = base.flags;
+      return { ...base, flags: first ? ['plate-1', 'bar-1', 'plate-1'].map((item) => ({ ...first, item })) : [] };
+    });
+    expect(document.querySelectorAll('[data-flag]')).toHaveLength(1);
+    expect(text('.flag-item')).toBe('Plates, 45 lb; Straight bar');
+  });
+
   test('the summary is plain text with call, numbers, flags and address', async () => {
     const written: string[] = [];
     Object.defineProperty(navigator, 'clipboard', {

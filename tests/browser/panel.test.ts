@@ -1,0 +1,162 @@
+/** The built panel, as it ships, in a real browser: what it shows for pasted ads in every width and both colour schemes. */
+import { mkdir, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type Display, type Launched, launchChromium, openPanelInTab, startDisplay, waitForState } from './driver/index.ts';
+
+const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+const OUT = 'out/panel';
+const WIDTHS = [240, 360, 600];
+const SCHEMES = ['light', 'dark'] as const;
+
+const ADS = {
+  bundle: `Home gym clear out
+Four 45s, two 25s, 5 x 10 lb and a pair of 2.5s, iron, light rust. Holes are 53 mm.
+Olympic bar 7 ft, shaft 32 mm, 45 lb. Flat bench.
+$250 for everything, or best offer.`,
+  metric: 'Cast iron plates 4 x 20 kg and 2 x 10 kg, 51 mm hole. £150 for the lot, collect only, 12 km out of town.',
+  priceless: '300 lb Olympic weight set, bar included. Make me an offer. No text, call.',
+  hostile: `<img src=x onerror="document.title='pwned'"> 4 x 45 lb plates $100 ${'W'.repeat(400)} {price}`,
+} as const;
+
+let display: Display;
+let launched: Launched;
+let panel: Page;
+
+beforeAll(async () => {
+  await mkdir(OUT, { recursive: true });
+  display = await startDisplay();
+  launched = await launchChromium({ display });
+  panel = await openPanelInTab(launched.browser);
+});
+
+afterAll(async () => {
+  await launched?.browser.close();
+  await display?.close();
+});
+
+/** Pastes an ad and waits for the panel's answer to it. */
+async function judge(text: string): Promise<void> {
+  await panel.reload();
+  await panel.waitForSelector('[data-paste]');
+  await panel.$eval(
+    '[data-paste]',
+    (box, words) => {
+      (box as HTMLTextAreaElement).value = words;
+      box.dispatchEvent(new Event('input', { bubbles: true }));
+    },
+    text,
+  );
+  await panel.click('[data-judge]');
+  await panel.waitForFunction(
+    (words) => document.querySelector('.ad-title')?.textContent?.includes(words),
+    {},
+    text.slice(0, 10),
+  );
+  await waitForState(panel, 'answer');
+}
+
+const openAll = () =>
+  panel.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+
+const closeAll = () =>
+  panel.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = false;
+  });
+
+/** The whole panel, in a window that is as high as it is. */
+async function picture(width: number, name: string): Promise<void> {
+  const height = await panel.evaluate(() => document.documentElement.scrollHeight);
+  await panel.setViewport({ width, height });
+  await panel.screenshot({ path: `${OUT}/${name}.png` });
+}
+
+async function violations(): Promise<string[]> {
+  await panel.evaluate(await readFile(AXE, 'utf8'));
+  return panel.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
+    const found = await axe.run(document);
+    return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
+  });
+}
+
+const settle = (width: number, scheme: string) =>
+  panel
+    .setViewport({ width, height: 900 })
+    .then(() => panel.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]));
+
+describe.each(Object.entries(ADS))('pasted ad "%s"', (name, text) => {
+  beforeAll(() => judge(text));
+
+  test.each(WIDTHS.flatMap((width) => SCHEMES.map((scheme) => [width, scheme] as const)))(
+    'at %d px, %s',
+    async (width, scheme) => {
+      await settle(width, scheme);
+      await closeAll();
+      await picture(width, `${name}-${width}-${scheme}`);
+      await openAll();
+      await picture(width, `${name}-${width}-${scheme}-open`);
+      expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      expect(await violations()).toEqual([]);
+    },
+  );
+});
+
+describe('in use', () => {
+  test('the call stands above the fold of a small panel, before everything else', async () => {
+    await judge(ADS.bundle);
+    await settle(360, 'light');
+    const box = await panel.$eval('[data-call]', (call) => call.getBoundingClientRect().toJSON());
+    expect(box.bottom).toBeLessThan(200);
+    expect(await panel.$eval('h1, h2', (first) => first.tagName)).toBe('H1');
+  });
+
+  test('hostile text stays text', async () => {
+    await judge(ADS.hostile);
+    expect(await panel.title()).not.toBe('pwned');
+    expect(await panel.$$('main img, main script')).toHaveLength(0);
+  });
+
+  test('an edited price changes what is shown, by keyboard alone, and Tab reaches every control', async () => {
+    await judge(ADS.bundle);
+    await openAll();
+    const before = await panel.$eval('[data-per-usable-pound]', (one) => one.getAttribute('data-per-usable-pound'));
+    await panel.focus('[data-path="asking.amount"]');
+    await panel.keyboard.down('Control');
+    await panel.keyboard.press('a');
+    await panel.keyboard.up('Control');
+    await panel.keyboard.type('900');
+    const after = await panel.$eval('[data-per-usable-pound]', (one) => one.getAttribute('data-per-usable-pound'));
+    expect(after).not.toBe(before);
+
+    await panel.evaluate(() => (document.activeElement as HTMLElement).blur());
+    const controls = await panel.$$eval('button, input, select, textarea, summary', (all) => all.length);
+    const reached = new Set<string>();
+    for (let presses = 0; presses < controls + 5; presses += 1) {
+      await panel.keyboard.press('Tab');
+      reached.add(
+        await panel.evaluate(() => {
+          const all = [...document.querySelectorAll('button, input, select, textarea, summary')];
+          return String(all.indexOf(document.activeElement as Element));
+        }),
+      );
+    }
+    reached.delete('-1');
+    expect(reached.size).toBe(controls);
+  });
+
+  test('every control is at least 24 px in both directions (WCAG 2.2, 2.5.8)', async () => {
+    await judge(ADS.bundle);
+    await openAll();
+    const small = await panel.$$eval('button, input, select, textarea, summary', (all) =>
+      all
+        .map((one) => ({ html: one.outerHTML.slice(0, 120), box: one.getBoundingClientRect() }))
+        .filter(({ box }) => box.width < 24 || box.height < 24)
+        .map(({ html, box }) => `${box.width} x ${box.height}: ${html}`),
+    );
+    expect(small).toEqual([]);
+  });
+});
