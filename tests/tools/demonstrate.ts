@@ -1,3 +1,4 @@
+import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Page } from 'puppeteer-core';
@@ -75,6 +76,7 @@ async function judge(launched: Launched, ad: DemoAd, out: string): Promise<strin
 
 /** Drives the real extension over the ads on a virtual screen. Gives an exit code: 1 when an ad could not be judged. */
 export async function demonstrate(ads: readonly DemoAd[], out: string): Promise<number> {
+  await mkdir(out, { recursive: true });
   const display = await startDisplay();
   let failed = 0;
   try {
