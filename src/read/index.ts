@@ -8,6 +8,7 @@ import { readBrackets } from './recognisers/brackets.ts';
 import { readConditions } from './recognisers/conditions.ts';
 import { readDashes } from './recognisers/dashes.ts';
 import { readEachOf } from './recognisers/each-of.ts';
+import { readLaterCounts } from './recognisers/later-counts.ts';
 import { readLists } from './recognisers/lists.ts';
 import { readMeasures } from './recognisers/measures.ts';
 import { claimNoise } from './recognisers/noise.ts';
@@ -66,11 +67,12 @@ export function read(listing: PageListing): Reading {
   const facts = readMeasures(scan);
   const written = readPrices(scan).map((price) => strike(scan, price, struck));
   const totals = readTotals(scan);
-  const quantities = settleOrder(QUANTITIES.flatMap((recognise) => recognise(scan)).sort((a, b) => a.from - b.from));
+  const noted = QUANTITIES.flatMap((recognise) => recognise(scan)).sort((a, b) => a.from - b.from);
+  const quantities = settleOrder(readLaterCounts(scan, noted));
   totals.push(...readSubtotals(scan, quantities));
   const nouns = readNouns(scan);
   const prices = pagePrices(listing, written.length > 0 ? written : readLonePrices(scan));
-  const currency = settleCurrency(listing, prices);
+  const currency = settleCurrency(scan, listing, prices);
 
   const drafts = [...draftsOfQuantities(scan, quantities), ...draftsOfNouns(nouns)].sort((a, b) => firstToken(a) - firstToken(b));
   settleUnits(drafts, currency, language.code);

@@ -18,6 +18,8 @@ export interface Quantity extends Place {
   readonly unit: MassUnit | null;
   /** Token of the noun inside the notation, if any. */
   readonly noun: number | null;
+  /** "One of the 10s": a part of goods that may be told elsewhere. */
+  readonly partitive?: boolean;
   /** Count and weight could be the other way round (a bare "10x5"). */
   readonly either?: boolean;
   /** One of a list whose members share a count or a noun. */
@@ -63,6 +65,8 @@ export type PriceRole =
   | 'saving'
   | 'delivery'
   | 'deposit'
+  /** Price of every line that has none of its own ("everything is $5 unless marked"). */
+  | 'default'
   | 'other';
 
 export interface Price extends Place {

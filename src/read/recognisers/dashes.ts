@@ -8,7 +8,7 @@ const COUNT_FIRST = new RegExp(
   'dg',
 );
 const WEIGHT_FIRST = new RegExp(
-  `(n${UNIT}|v|n(?=${MODIFIERS}k)|(?<=^|l|•)n)${MODIFIERS}(k?)(?:[-:=|,]{0,2}j[:=-]?|[-:=|]{1,2})(?:x)?(${COUNT})(?:x|e|p|j|t)?(?![uhqsn$¢.fJ/_-]|-n)`,
+  `(n${UNIT}|v|n(?=${MODIFIERS}k)|(?<=^|l|•)n)${MODIFIERS}(k?)(?:[-:=|,(]{0,2}j[:=-]?(?:x)?(${COUNT})\\)?|[-:=|]{1,2}(?:x)?(${COUNT})(?:x|e|p|j|t)?(?![uhqsn$¢.fJ/_-]|-n))`,
   'dg',
 );
 
@@ -17,7 +17,7 @@ export function readDashes(scan: Scan): Quantity[] {
   findAll(scan, WEIGHT_FIRST, ({ from, to, group }) => {
     const [start, end] = group(1) ?? [from, from];
     const weight = weightAt(scan, start, end);
-    const count = valueAt(scan, group(3)?.[0] ?? to);
+    const count = valueAt(scan, (group(3) ?? group(4))?.[0] ?? to);
     if (!weight || !isCount(count) || count > 40 || !isSize(weight.value, weight.unit)) return false;
     const bare = start === end && scan.plain[start] === 'n' && group(2) === null;
     if (bare && !(isPlateSize(weight.value) && (weight.value >= 12.5 || !isCount(weight.value)) && count <= 12)) return false;

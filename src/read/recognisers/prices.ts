@@ -36,6 +36,12 @@ function currencyOf(scan: Scan, sign: number, last: number): string | null {
   return CURRENCIES[token.text] ?? token.term?.currency ?? null;
 }
 
+/** "50p" and "55 cents" are hundredths; a lone p is pence only when it is glued to its number. */
+function centsCurrency(scan: Scan, at: number): string | null {
+  const token = scan.tokens[at];
+  return token?.text === 'p' && !token.glued ? null : (token?.term?.currency ?? 'USD');
+}
+
 const thousands = (scan: Scan, at: number): number =>
   scan.tokens[at + 1]?.text === 'k' && scan.tokens[at + 1]?.glued ? 1000 : 1;
 
@@ -68,11 +74,13 @@ export function readPrices(scan: Scan): Price[] {
     return true;
   };
   findAll(scan, CENTS, ({ from, to, group }) => {
-    push('cents', from, to, group(1)?.[0] ?? from, null, 'USD', true, 0.01);
+    const currency = centsCurrency(scan, to);
+    if (currency === null) return false;
+    push('cents', from, to, group(1)?.[0] ?? from, null, currency, true, 0.01);
     return 'claimed';
   });
   findAll(scan, SIGNED, ({ from, to, group }) => {
-    const currency = currencyOf(scan, from, to);
+    const currency = currencyOf(scan, from, group(4) ? to - 1 : to);
     const high = group(3)?.[0] ?? null;
     const sensible = high !== null && (valueAt(scan, high) ?? 0) > (valueAt(scan, group(2)?.[0] ?? from) ?? 0);
     // "$25 - 45s": the second number is no price; give back what is behind the first.
@@ -123,6 +131,7 @@ const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
   [/^[,(]?wap/, 'all'],
   [/^[,(-]?(?:[ra/]{0,2})p/, 'pair'],
   [/^[,(-]?w[a]?t/, 'all'],
+  [/^wa?[nd](?![uhqsnx.])/, 'all'],
   [/^[,(-]?V/, 'saving'],
   [/^[,(-]?a?D/, 'delivery'],
   [/^[,(-]?a?H/, 'deposit'],
@@ -156,10 +165,19 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   }
   if (/e[:=-]{0,2}$/.test(before) && !/[nd]e[:=-]{0,2}$/.test(before)) return 'each';
   if (lead === 'L') return 'all';
+  // "Any plate $25", "all dumbbells $10": each; "everything $5 unless marked": each line.
+  if (/X[mC]{0,3}k[-:=]?$/.test(before) && /\bany\b/.test(wordsBefore(scan, price.from))) return 'each';
+  if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
   const noun = /^[ra/][mC]{0,3}k/.exec(behind);
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
 }
+
+const wordsBefore = (scan: Scan, at: number): string =>
+  scan.tokens
+    .slice(Math.max(0, at - 6), at)
+    .map((token) => token.text)
+    .join(' ');
 
 const conditionBefore = (scan: Scan, at: number): string | undefined => {
   for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {

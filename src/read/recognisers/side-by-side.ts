@@ -4,9 +4,11 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
 
 const COUNTED = new RegExp(
-  `(?<![.$])(?:\\(?(${COUNT})\\)?)(?:j|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|d${UNIT}|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
+  `(?<![$])(?:\\(?(${COUNT})\\)?)(?:j|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|d${UNIT}|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
   'dg',
 );
+/** A bare pair of numbers behind a quantity that was sure: "eight 25s, two 35s, one 45". */
+const CHAIN = /(?<=_\)?(?:,c?|c|,a|l[-•]?))([nd])x?(n)(?![\duhfJ$¢xnqs"'/-])/dg;
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
 const RUN = /(?:(?<=^|[l:•,.(c-])|(?<=[km][-:]?))[nd]n(?:,?c?[nd]n){1,11}(?![\duhn])/dg;
 
@@ -18,7 +20,9 @@ export function readSideBySide(scan: Scan): Quantity[] {
     const [start, end] = group(2) ?? [to, to];
     const weight = weightAt(scan, start, end);
     if (!weight || !isCount(count) || count > 48 || !isSize(weight.value, weight.unit)) return false;
+    const partitive = scan.tokens[at + 1]?.text === 'of the';
     found.push({
+      partitive,
       rule: 'count-weight',
       from: at,
       to,
@@ -27,6 +31,13 @@ export function readSideBySide(scan: Scan): Quantity[] {
       unit: weight.unit,
       noun: group(3)?.[0] ?? null,
     });
+    return true;
+  });
+  findAll(scan, CHAIN, ({ from, to, group }) => {
+    const count = valueAt(scan, from);
+    const weight = valueAt(scan, group(2)?.[0] ?? to);
+    if (found.length === 0 || !isCount(count) || count > 20 || weight === null || !isPlateSize(weight)) return false;
+    found.push({ rule: 'count-weight-in-list', from, to, count, weight, unit: null, noun: null });
     return true;
   });
   // "2 45 2 25 4 10": bare pairs of numbers, count then weight.

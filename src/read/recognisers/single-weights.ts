@@ -4,10 +4,10 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
-const BAR_WEIGHT = new RegExp(`(k)[mCz]{0,2}(?:[-:,(=]{0,2}|z{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n)`, 'dg');
+const BAR_WEIGHT = new RegExp(`(k)[mCz]{0,2}(?:[-:,(=]{0,2}|z{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`, 'dg');
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
-const NOUN_WEIGHT = /(k)[-:]?(n[-]?[uh])(?![-x]?n)/dg;
+const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
 
 export function readSingleWeights(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
@@ -21,7 +21,8 @@ export function readSingleWeights(scan: Scan): Quantity[] {
       return false;
     if (scan.plain[start - 1] === 'z' && !['weighs', 'weigh', 'weighing', 'is', 'at'].includes(link) && link !== 'the')
       return false;
-    found.push({ rule: 'bar-weight', from, to, count: null, weight: weight.value, unit: weight.unit, noun: from });
+    const one = scan.tokens[from]?.term?.plural !== true;
+    found.push({ rule: 'bar-weight', from, to, count: one ? 1 : null, countImplied: one, weight: weight.value, unit: weight.unit, noun: from });
     return true;
   });
   findAll(scan, RANGE, ({ from, to, group }) => {
@@ -39,6 +40,20 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const noun = group(4)?.[0] ?? null;
     if (link === '-' && noun !== null && isPlate(kindAt(noun) ?? 'other') && Number.isInteger(low) && low <= 8) return false;
     found.push({ rule: 'weight-range', from, to, count: null, weight: null, unit: null, noun });
+    return true;
+  });
+  findAll(scan, NOUN_WEIGHT, ({ from, to, group }) => {
+    const kind = kindAt(from);
+    const weight = weightAt(scan, group(2)?.[0] ?? to, to);
+    if (
+      !weight ||
+      !kind ||
+      !['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'].includes(kind) ||
+      !isSize(weight.value, weight.unit)
+    )
+      return false;
+    const one = scan.tokens[from]?.term?.plural !== true;
+    found.push({ rule: 'noun-weight', from, to, count: one ? 1 : null, countImplied: one, weight: weight.value, unit: weight.unit, noun: from });
     return true;
   });
   findAll(scan, WEIGHT_NOUN, ({ from, to, group }) => {
@@ -64,19 +79,6 @@ export function readSingleWeights(scan: Scan): Quantity[] {
       unit: weight.unit,
       noun,
     });
-    return true;
-  });
-  findAll(scan, NOUN_WEIGHT, ({ from, to, group }) => {
-    const kind = kindAt(from);
-    const weight = weightAt(scan, group(2)?.[0] ?? to, to);
-    if (
-      !weight ||
-      !kind ||
-      !['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'].includes(kind) ||
-      !isSize(weight.value, weight.unit)
-    )
-      return false;
-    found.push({ rule: 'noun-weight', from, to, count: null, weight: weight.value, unit: weight.unit, noun: from });
     return true;
   });
   return found;

@@ -91,7 +91,7 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   );
   const perWeight = distinct.find((price) => price.role === 'per-pound' || price.role === 'per-kilogram') ?? null;
   const weight = weightOf(live, totals);
-  const items = itemised(covers, live);
+  const items = itemised(scan, covers, live);
   const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price ?? null;
   if (lowest) {
     if (items)
@@ -154,6 +154,7 @@ function partial(price: Price, covers: readonly Cover[], live: readonly Draft[])
 
 /** At least two prices for different goods: the ad is priced item by item. `header` is a price that covers no goods or all of them. */
 function itemised(
+  scan: Scan,
   covers: readonly Cover[],
   live: readonly Draft[],
 ): { covers: Cover[]; sum: number | null; header: Price | null } | null {
@@ -169,14 +170,27 @@ function itemised(
   if (own.length < 2) return null;
   const used = new Set(own.map(({ price }) => price.amount));
   const header =
-    covers.find(({ price, drafts }) => drafts.length === 0 && price.role === 'asking' && !used.has(price.amount))?.price ?? null;
+    covers.find(({ price, drafts }) => drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknownGoods(scan, price))?.price ?? null;
   const all = live.every((item) => seen.has(item) || item.kind === 'other');
+  // A line with a price and words that we know no goods by ("rope ... $8") is for sale too.
+  const unknown = covers.filter(({ price, drafts }) => drafts.length === 0 && price !== header && price.role === 'asking' && isUnknownGoods(scan, price));
   let sum: number | null = 0;
   for (const cover of own) {
     const amount = groupAmount(cover);
     sum = amount === null || sum === null ? null : sum + amount;
   }
+  for (const { price } of unknown) sum = sum === null ? null : sum + price.amount;
   return { covers: own, sum: all ? sum : null, header };
+}
+
+/** Whether a price ends a line that begins with words of its own and no word of asking. */
+function isUnknownGoods(scan: Scan, price: Price): boolean {
+  if (price.from < 0) return false;
+  const line = scan.tokens[price.from]?.line ?? 0;
+  let start = price.from;
+  while (start > 0 && scan.tokens[start - 1]?.line === line && !'.;'.includes(scan.plain[start - 1] ?? '_')) start -= 1;
+  const before = scan.plain.slice(start, price.from);
+  return line > 0 && /^[•-]?[zmaCn(]{1,6}[-:=(]{1,2}$/.test(before);
 }
 
 /** One price, or several for the same goods: the last one marked as new stands, else the first. */

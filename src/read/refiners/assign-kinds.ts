@@ -46,6 +46,7 @@ function behind(scan: Scan, quantity: Quantity): number | null {
     const kind = kindAt(scan, i);
     if (kind) {
       if (WEIGHED.includes(kind)) return joined && i - quantity.to > 1 && 'ca'.includes(scan.plain[i - 1] ?? '_') ? null : i;
+      if (kind === 'collars' && !joined && (quantity.weight ?? 99) <= 5) return i;
       return !joined && BARS.includes(kind) && i - quantity.to <= 3 ? i : null;
     }
     if (scan.clause[i] !== scan.clause[quantity.to] || letter === 'l' || letter === '|') return null;
@@ -60,6 +61,7 @@ function before(scan: Scan, quantity: Quantity): number | null {
   const line = scan.tokens[quantity.from]?.line;
   for (let i = quantity.from - 1; i >= 0 && scan.tokens[i]?.line === line && quantity.from - i < 80; i -= 1) {
     const kind = kindAt(scan, i);
+    if (kind === 'collars' && quantity.from - i <= 2 && (quantity.weight ?? 99) <= 5) return i;
     if (kind && WEIGHED.includes(kind)) return i;
     if (kind && !WEIGHED.includes(kind) && /[:(]/.test(scan.plain.slice(i + 1, i + 3))) return null;
   }

@@ -33,6 +33,7 @@ export interface Draft {
   conditions: Known<Condition>[];
   ownPrice: { amount: number; currency: string | null; place: Place } | null;
   sold: boolean;
+  partitive: boolean;
   /** Count and weight could be the other way round. */
   either: boolean;
   /** Made up from a set's usual composition. */
@@ -59,6 +60,7 @@ export function draft(kind: Kind, place: Place, more: Partial<Draft> = {}): Draf
     conditions: [],
     ownPrice: null,
     sold: false,
+    partitive: false,
     either: false,
     implied: false,
     list: null,

@@ -19,19 +19,25 @@ function absorb(into: Draft, other: Draft): void {
 
 /** Count of two mentions of one size: the same said twice, or two lots. */
 function joinCounts(into: Draft, other: Draft, scan: Scan): void {
-  if (other.count === null) return;
+  if (other.count === null || other.partitive) return;
+  if (into.partitive) {
+    into.partitive = false;
+    into.count = other.count;
+    return;
+  }
   if (into.count === null || (into.count.implied && !other.count.implied)) {
     into.count = other.count;
     return;
   }
-  if (other.count.implied) return;
+  const listed = into.count.rule === 'one-weight' && other.count.rule === 'one-weight';
+  if (other.count.implied && !listed) return;
   const lineA = scan.tokens[firstToken(into)]?.line ?? 0;
   const lineB = scan.tokens[firstToken(other)]?.line ?? 0;
   const ownPrices = into.ownPrice !== null && other.ownPrice !== null;
   const sameLine = lineA === lineB;
   const title = lineA === 0 || lineB === 0;
   const differ = into.count.value !== other.count.value;
-  if (sameLine || ownPrices || (differ && !title)) into.count = { ...into.count, value: into.count.value + other.count.value };
+  if (sameLine || ownPrices || (listed && !title) || (differ && !title)) into.count = { ...into.count, value: into.count.value + other.count.value };
   else if (differ) into.count = other.count;
 }
 

@@ -1,6 +1,7 @@
 /** Prices that the page marks up itself (its price element, schema.org offers, OpenGraph) beside those of the text. */
 import type { PageListing } from '../../listing/page-listing.ts';
 import type { Price } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
 
 const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/C\$|CA\$|CAD/, 'CAD'],
@@ -11,6 +12,8 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/CHF|Fr\./, 'CHF'],
   [/\$|USD/, 'USD'],
 ];
+
+const DOLLARS = ['CAD', 'AUD', 'NZD', 'USD'];
 
 const currencyIn = (text: string): string | null => SIGNS.find(([sign]) => sign.test(text))?.[1] ?? null;
 
@@ -35,10 +38,15 @@ export function pagePrices(listing: PageListing, written: readonly Price[]): Pri
 }
 
 /** Currency of the ad: as written, by the page, by its words; null when there is only a bare number. */
-export function settleCurrency(listing: PageListing, prices: readonly Price[]): string | null {
+export function settleCurrency(scan: Scan, listing: PageListing, prices: readonly Price[]): string | null {
+  // "AUD obviously" anywhere tells which dollars the signs mean.
+  const told = scan.tokens.find(({ term, text }) => term?.code === '$' && DOLLARS.includes(term.currency ?? '') && !/dollar|buck/.test(text))?.term?.currency;
   const special = prices.find((price) => price.currency !== null && price.currency !== 'USD');
   const written = special ?? prices.find((price) => price.currency !== null);
   const offered = listing.offers.find((offer) => offer.currency && /^[A-Z]{3}$/.test(offer.currency))?.currency ?? null;
-  if (written?.currency === 'USD' && offered && ['CAD', 'AUD', 'NZD'].includes(offered)) return offered;
+  if (written?.currency === 'USD' || written === undefined) {
+    if (told) return told;
+    if (offered && DOLLARS.includes(offered)) return offered;
+  }
   return written?.currency ?? offered;
 }

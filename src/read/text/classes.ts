@@ -43,6 +43,9 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
   }
   if (token.text === '*') return previous?.type === 'number' && next?.type === 'number' ? 'x' : '•';
   if (token.text === '~') return 'U';
+  // "45 lb ...... $40" is a line of dots, "sold... or not" the end of a clause.
+  if (token.text.length > 1 && '._'.includes(token.text[0] ?? ' ')) return token.text.length > 3 ? '-' : ';';
+  if (token.text.length > 1 && '-=*•'.includes(token.text[0] ?? ' ')) return token.text[0] === '*' ? '•' : (token.text[0] ?? '-');
   return MARKS[token.text] ?? (PLAIN_MARKS.includes(token.text) ? token.text : 'z');
 }
 

@@ -51,6 +51,15 @@ function numberAt(text: string, at: number, language: Language): { value: number
   return { value, length: plain[0].length };
 }
 
+/** Length of a run of one mark that sellers draw lines with ("......", "----", "***"). */
+function runOf(text: string, at: number): number {
+  const mark = text[at] ?? ' ';
+  if (!'.-_=*•'.includes(mark)) return 1;
+  let end = at;
+  while (text[end] === mark) end += 1;
+  return end - at;
+}
+
 /** Tokens of a folded text, without dictionary terms. Offsets are those of the original. */
 export function tokenise(folded: Folded, language: Language): Token[] {
   const { text, map } = folded;
@@ -85,6 +94,11 @@ export function tokenise(folded: Folded, language: Language): Token[] {
       const found = numberAt(text, at, language);
       push('number', found?.length ?? 1, found?.value ?? Number(text[at]));
     } else {
+      const run = runOf(text, at);
+      if (run > 1) {
+        push('mark', run);
+        continue;
+      }
       const character = text.codePointAt(at) ?? 32;
       const word = LETTER.test(String.fromCodePoint(character)) ? sticky(WORD, text, at) : null;
       if (word) push('word', word[0].length);

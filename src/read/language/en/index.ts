@@ -8,7 +8,11 @@ import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
 /** English: "1,200.50"; a comma before one or two digits is a decimal sign only where a European unit follows ("2,5 kg", "10,50 €"). */
 export const ENGLISH: Language = {
   code: 'en',
-  number: /\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,
-  valueOf: (digits) => Number(/,\d{1,2}$/.test(digits) ? digits.replace(',', '.') : digits.replaceAll(',', '')),
+  number:
+    /\d{1,3}(?:\.\d{3}){1,3}(?:,\d{2}(?!\d)|(?=,-)|(?= ?(?:€|eur)))|(?<=€ ?)\d{1,3}(?:\.\d{3})+(?!\d)|\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,
+  valueOf: (digits) => {
+    if (/^\d{1,3}(?:\.\d{3})+(?:,\d{2})?$/.test(digits) && digits.length > 4) return Number(digits.replaceAll('.', '').replace(',', '.'));
+    return Number(/,\d{1,2}$/.test(digits) ? digits.replace(',', '.') : digits.replaceAll(',', ''));
+  },
   dictionary: dictionary([NOUNS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]),
 };

@@ -26,7 +26,7 @@ export const PRICES: readonly Entry[] = [
     { code: 'O' },
   ],
   [
-    "firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|not negotiable|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm",
+    "not taking less|nothing less|won\'t take less|will not take less|wont take less|not a penny less|don\'t lowball|dont lowball|don\'t low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|not negotiable|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm",
     { code: 'R' },
   ],
   ['cash|cash only|cash money|takes it|takes them|gets it|gets them|cash and carry|cash in hand|or less', { code: '£' }],
@@ -34,6 +34,7 @@ export const PRICES: readonly Entry[] = [
 ];
 
 export const RELATIONS: readonly Entry[] = [
+  ['unless|unless noted|unless otherwise noted|unless marked|unless otherwise marked|unless stated|otherwise noted|if not marked|unless priced', { code: 'z', sense: 'unless' }],
   [
     "no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o",
     { code: 'N' },

@@ -77,7 +77,8 @@ export const COUNTS: readonly Entry[] = [
   ['set|sets', { code: 't' }],
   ['each|ea|apiece|a piece|each one|per piece|per plate|per each|per weight|a pop', { code: 'e' }],
   ['of each|each of|of every|ea of|of each size|of the following|each of the following', { code: 'E' }],
-  ['of|of the|of these|of them|of my', { code: 'o' }],
+  ['of|of the|of my', { code: 'o' }],
+  ['of them|of these|of those|available|left|in stock|remaining|of each available', { code: '&' }],
   ['a|an|the|my|this|these|some|her|his|our', { code: 'a' }],
   ['and|plus|also|along with|&|as well as|including|includes|include|comes with|with|w', { code: 'c' }],
   ['qty|quantity|count|pcs|pieces|piece|pc|count of|qty of|how many|no of', { code: 'j' }],
@@ -108,7 +109,8 @@ export const MONEY: readonly Entry[] = [
   ['gbp|quid|pounds sterling|sterling', { code: '$', currency: 'GBP' }],
   ['eur|euro|euros', { code: '$', currency: 'EUR' }],
   ['chf', { code: '$', currency: 'CHF' }],
-  ['cent|cents|¢', { code: '¢' }],
+  ['cent|cents', { code: '¢', currency: 'USD' }],
+  ['p|pence', { code: '¢', currency: 'GBP' }],
 ];
 
 export const MODIFIERS: readonly Entry[] = [
