@@ -1,5 +1,5 @@
 /** Where blocks stand in the top window, and which element a pointer is on. */
-import { isElement } from '../readers/rendered.ts';
+import { frameDocument } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
 
 export interface Box {
@@ -18,16 +18,33 @@ export function boxOf(element: Element): Box {
   return { left: left + around.left + frame.clientLeft, top: top + around.top + frame.clientTop, width, height };
 }
 
-/** The innermost element under the pointer, in closed shadow roots too. */
-export function elementAt(event: Event, sight: Sight): Element | null {
-  const [target] = event.composedPath();
-  if (!target || !('nodeType' in target) || !isElement(target as Node)) return null;
-  let element = target as Element;
-  const { clientX, clientY } = event as PointerEvent;
-  for (let shadow = sight.shadowRootOf(element); shadow; shadow = sight.shadowRootOf(element)) {
-    const inside = shadow.elementFromPoint(clientX, clientY);
-    if (!inside || inside === element) break;
-    element = inside;
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Where a pointer is in the top window; `glass` covers that window exactly. */
+export function pointOf(event: PointerEvent, glass: Window | null): Point {
+  const { clientX: x, clientY: y, view } = event;
+  const frame = view && view !== glass ? view.frameElement : null;
+  if (!frame) return { x, y };
+  const { left, top } = boxOf(frame);
+  return { x: x + left + frame.clientLeft, y: y + top + frame.clientTop };
+}
+
+/** The innermost element of the page at a point of the top window, in shadow roots and frames of the same origin too; what is ours is looked through. */
+export function elementAt({ x, y }: Point, sight: Sight, ours: Element): Element | null {
+  let element = document.elementsFromPoint(x, y).find((found) => found !== ours) ?? null;
+  let at = { x, y };
+  for (let inner = element; inner; ) {
+    element = inner;
+    const frame = frameDocument(inner);
+    if (frame) {
+      const { left, top } = inner.getBoundingClientRect();
+      at = { x: at.x - left - inner.clientLeft, y: at.y - top - inner.clientTop };
+    }
+    const within: Element | null = (frame ?? sight.shadowRootOf(inner))?.elementFromPoint(at.x, at.y) ?? null;
+    inner = within === inner ? null : within;
   }
   return element;
 }

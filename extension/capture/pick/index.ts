@@ -6,7 +6,7 @@ import { browserSight } from '../browser-sight.ts';
 import { type Captured, findMainBlock, readElement } from '../readers/index.ts';
 import { frameDocument } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
-import { boxOf, elementAt } from './geometry.ts';
+import { boxOf, elementAt, pointOf } from './geometry.ts';
 import { listen } from './listen.ts';
 import { showOutline } from './outline.ts';
 import { beside, blockAround, type Choice, choose, narrow, widen } from './steps.ts';
@@ -37,7 +37,7 @@ export function startPicking(outcome: Outcome): () => void {
   const end = (): void => {
     ended = true;
     outline.hide();
-    // The frame that has the keyboard stays until the key is released, or the page would see the release.
+    // The pane that has the keyboard stays until the key is released, or the page would see the release.
     stopListening(outline.remove);
     window.removeEventListener('pagehide', leave);
   };
@@ -66,9 +66,9 @@ export function startPicking(outcome: Outcome): () => void {
   /** A script that an update of the extension has cut off can't report what it takes. */
   const unlessCutOff = (wish: () => void) => (): void => (isConnected() ? wish() : leave());
 
-  const stopListening = listen([...windowsIn(document), ...(outline.keyboard ? [outline.keyboard] : [])], {
+  const stopListening = listen([...windowsIn(document), ...(outline.glass ? [outline.glass] : [])], {
     point: (event) => {
-      const element = elementAt(event, sight);
+      const element = elementAt(pointOf(event, outline.glass), sight, outline.host);
       if (element) choice = choose(blockAround(element, sight));
     },
     take: unlessCutOff(take),

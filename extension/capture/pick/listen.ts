@@ -1,7 +1,10 @@
-/** Takes pointer and keys from the page while picking: in the capture phase on the window, so that no handler of the page sees them. */
+/**
+ * Takes pointer and keys while picking: in our own pane over the page, where no handler of the page can come first, and, in case the page
+ * keeps the pane from them (a modal dialog), in the capture phase of its own windows.
+ */
 
 export interface Wishes {
-  point(event: Event): void;
+  point(event: PointerEvent): void;
   take(): void;
   leave(): void;
   widen(): void;
@@ -61,7 +64,7 @@ export function listen(windows: readonly Window[], wishes: Wishes): (released: (
   const onMove = (event: Event): void => {
     if (!event.isTrusted || stopped) return;
     event.stopImmediatePropagation();
-    if (event.type === 'pointermove' && isMove(event)) wishes.point(event);
+    if (event.type === 'pointermove' && isMove(event)) wishes.point(event as PointerEvent);
   };
   const onPress = (event: Event): void => {
     if (!event.isTrusted || stopped) return;

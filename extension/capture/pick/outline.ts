@@ -9,7 +9,7 @@ const STYLE = `
 .label { position: absolute; top: 8px; left: 50%; transform: translateX(-50%); max-width: calc(100% - 32px); padding: 6px 10px;
   font: 14px/20px system-ui, sans-serif; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 4px; }
 .spoken { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-iframe { position: absolute; top: 0; left: 0; width: 1px; height: 1px; border: 0; opacity: 0; }
+iframe { position: absolute; top: 0; left: 0; width: 100%; height: 100%; border: 0; opacity: 0; pointer-events: auto; cursor: crosshair; }
 `;
 
 export interface Outline {
@@ -17,16 +17,18 @@ export interface Outline {
   draw(box: { left: number; top: number; width: number; height: number }): void;
   /** Says it to screen readers. */
   say(text: string): void;
-  /** A window of our own that takes the keyboard, so that no handler of the page comes before ours; null where it can't be had. */
-  readonly keyboard: Window | null;
+  /** The element that holds it all. */
+  readonly host: Element;
+  /** A window of our own over the page that takes pointer and keys, so that no handler of the page comes before ours; null where it can't be had. */
+  readonly glass: Window | null;
   /** Nothing is to be seen any more. */
   hide(): void;
   /** Nothing is left in the page. */
   remove(): void;
 }
 
-/** A frame without address in our shadow root: keys that are pressed in it never reach the page's window. */
-function keyboardFrame(title: string): HTMLIFrameElement {
+/** A frame without address in our shadow root: what is pressed and clicked in it never reaches the page's window. */
+function makeGlass(title: string): HTMLIFrameElement {
   const frame = document.createElement('iframe');
   frame.title = title;
   frame.tabIndex = -1;
@@ -51,19 +53,20 @@ export function showOutline(label: string, spoken: string): Outline {
   hint.setAttribute('aria-hidden', 'true');
   live.setAttribute('role', 'status');
   live.setAttribute('aria-live', 'polite');
-  const keys = keyboardFrame(spoken);
-  shadow.append(keys);
+  const pane = makeGlass(spoken);
+  shadow.append(pane);
   const focused = document.activeElement;
   document.documentElement.append(host);
   // Above dialogs of the page, which the browser shows on top of everything else.
   host.popover = 'manual';
   host.showPopover?.();
-  const keyboard = keys.contentWindow;
-  keyboard?.document.body?.setAttribute('aria-label', spoken);
-  keyboard?.document.body?.setAttribute('role', 'application');
-  keyboard?.focus();
+  const glass = pane.contentWindow;
+  glass?.document.body?.setAttribute('aria-label', spoken);
+  glass?.document.body?.setAttribute('role', 'application');
+  glass?.focus();
   return {
-    keyboard,
+    host,
+    glass,
     draw: ({ left, top, width, height }) => {
       Object.assign(frame.style, {
         left: `${left - 3}px`,

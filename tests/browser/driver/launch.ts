@@ -34,7 +34,7 @@ const QUIET = [
   '--disable-sync',
   '--disable-dev-shm-usage',
   // The browser's own errands (clock, account, updates): with these gone, whatever asks to leave the machine is ours.
-  '--disable-features=NetworkTimeServiceQuerying',
+  '--disable-features=NetworkTimeServiceQuerying,AutofillServerCommunication',
   '--gaia-url=http://127.0.0.1:9/',
   '--apps-gallery-update-url=http://127.0.0.1:9/',
   '--component-updater=url-source=http://127.0.0.1:9/',

@@ -1,0 +1,252 @@
+/** Taking an ad in real Chromium, with real keys and a real mouse, into the real side panel. */
+import { mkdir } from 'node:fs/promises';
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { captures, forget, snapshot, tellPage, waitForCapture } from './captured.ts';
+import {
+  type Display,
+  type Launched,
+  launchChromium,
+  type Outsider,
+  panelOf,
+  pasteInto,
+  pressKeys,
+  pressShortcut,
+  selectText,
+  startDisplay,
+  startOutsideWatch,
+  waitForState,
+} from './driver/index.ts';
+import { middleOf, mouseOn } from './mouse.ts';
+import { coloured } from './pixels.ts';
+import { type PageServer, servePages } from './serve-pages.ts';
+
+let display: Display;
+let outside: Outsider;
+let server: PageServer;
+let launched: Launched;
+let page: Page;
+
+const AD =
+  'Cast iron plates with 2 inch holes, stored indoors, no rust.\n• 4 x 45 lb\n• 2 x 25 lb\nPick up in Millbrook. Price is $100 for all.';
+
+const open = async (name: string): Promise<void> => {
+  await page.goto(server.address(name));
+  await forget(launched.browser);
+};
+const startPick = async (): Promise<void> => {
+  await pressShortcut(launched, page);
+  await waitForCapture(launched.browser, 'picking');
+};
+
+beforeAll(async () => {
+  await mkdir('out/test', { recursive: true });
+  display = await startDisplay();
+  outside = await startOutsideWatch();
+  server = await servePages();
+  launched = await launchChromium({ display, proxy: outside.proxy });
+  page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
+  // Opens the side panel once, so that the page has the width that it keeps.
+  await open('ad.html');
+  await selectText(page, '#ad');
+  await pressShortcut(launched, page);
+  await waitForCapture(launched.browser, 'ready');
+  await panelOf(launched.browser);
+});
+
+afterAll(async () => {
+  await launched?.browser.close();
+  await server?.close();
+  await outside?.close();
+  await display?.close();
+});
+
+beforeEach(() => forget(launched.browser));
+
+describe('a selection', () => {
+  it.each([['ad.html'], ['ad.html?strict'], ['key-swallower.html']])('is taken by the shortcut on %s', async (name) => {
+    await open(name);
+    const before = await snapshot(page);
+    await selectText(page, '#ad');
+    await pressShortcut(launched, page);
+    const { listing } = await waitForCapture(launched.browser, 'ready');
+    expect(AD.startsWith(listing.text)).toBe(true);
+    expect(listing).toMatchObject({ origin: 'selection', address: server.address(name), language: 'en' });
+    await waitForState(await panelOf(launched.browser), 'answer');
+    expect(await snapshot(page)).toBe(before);
+  });
+  it('inside a closed shadow root is taken', async () => {
+    await open('ad-parts.html');
+    await page.evaluate('selectShadowed()');
+    await pressShortcut(launched, page);
+    expect((await waitForCapture(launched.browser, 'ready')).listing.text).toBe('Two 10 lb plates, $12');
+  });
+  it('inside a frame is taken', async () => {
+    await open('ad-parts.html');
+    await page.evaluate(() => {
+      const inside = document.querySelector('iframe')?.contentDocument;
+      const line = inside?.getElementById('framed');
+      if (line) inside?.getSelection()?.selectAllChildren(line);
+    });
+    await pressShortcut(launched, page);
+    expect((await waitForCapture(launched.browser, 'ready')).listing.text).toBe('Two 25 lb plates, $30');
+  });
+  it('inside a text field is taken, and only what is selected', async () => {
+    await open('ad-parts.html');
+    await page.$eval('#field', (field) => {
+      (field as HTMLTextAreaElement).focus();
+      (field as HTMLTextAreaElement).setSelectionRange(0, 23);
+    });
+    await pressShortcut(launched, page);
+    expect((await waitForCapture(launched.browser, 'ready')).listing.text).toBe('Four 45 lb plates, $90.');
+  });
+  it('over a million characters is cut, and says so', async () => {
+    await open('long');
+    await selectText(page, 'p');
+    await pressShortcut(launched, page);
+    const { listing, cut } = await waitForCapture(launched.browser, 'ready', 20_000);
+    expect([listing.text.length, cut]).toEqual([1_000_000, true]);
+  });
+});
+
+describe('picking', () => {
+  it.each([['ad.html'], ['ad.html?strict'], ['key-swallower.html']])(
+    'works by keyboard alone on %s, and the page sees none of it',
+    async (name) => {
+      await open(name);
+      const before = await snapshot(page);
+      await startPick();
+      await pressKeys(launched, page, 'Down');
+      await pressKeys(launched, page, 'Up');
+      await pressKeys(launched, page, 'Return');
+      const { listing } = await waitForCapture(launched.browser, 'ready');
+      expect(listing).toMatchObject({ origin: 'pick', title: 'Olympic plates, 230 lb', priceText: '$100' });
+      expect(listing.text.split('\n').slice(0, 5)).toEqual(['Olympic plates, 230 lb', '$100', ...AD.split('\n').slice(0, 3)]);
+      expect(await snapshot(page)).toBe(before);
+      expect(await page.evaluate('window.seen ?? []')).toEqual([]);
+    },
+  );
+  it('takes what is clicked, and the page does not see the click', async () => {
+    await open('key-swallower.html');
+    const mouse = await mouseOn(launched, page);
+    const before = await snapshot(page);
+    await startPick();
+    const { x, y } = await middleOf(page, '#ad li');
+    await mouse.moveTo(x, y);
+    await display.screenshot('out/test/pick-chromium.png');
+    await mouse.click();
+    expect((await waitForCapture(launched.browser, 'ready')).listing.text).toBe('4 x 45 lb');
+    expect(await page.evaluate('window.seen')).toEqual([]);
+    expect(await snapshot(page)).toBe(before);
+  });
+  it.each([
+    ['a frame', '#framed', 'Two 25 lb plates, $30'],
+    ['a closed shadow root', '#closed', 'Two 10 lb plates, $12'],
+  ])('reaches into %s with the mouse', async (_, selector, text) => {
+    await open('ad-parts.html');
+    const mouse = await mouseOn(launched, page);
+    await startPick();
+    const { x, y } =
+      selector === '#framed'
+        ? await page.$eval('iframe', (frame) => {
+            const line = frame.contentDocument?.getElementById('framed')?.getBoundingClientRect();
+            const { left, top } = frame.getBoundingClientRect();
+            return { x: left + 3 + (line?.left ?? 0) + 40, y: top + 3 + (line?.top ?? 0) + 8 };
+          })
+        : await middleOf(page, selector);
+    await mouse.moveTo(selector === '#framed' ? x : 60, y);
+    await mouse.click();
+    expect((await waitForCapture(launched.browser, 'ready')).listing.text).toBe(text);
+  });
+  it.each([['ad.html'], ['key-swallower.html']])(
+    'is left by Esc: nothing stays on %s, and what was taken before comes back',
+    async (name) => {
+      await open(name);
+      await selectText(page, '#ad');
+      await pressShortcut(launched, page);
+      await waitForCapture(launched.browser, 'ready');
+      await page.evaluate(() => getSelection()?.removeAllRanges());
+      const before = await snapshot(page);
+      await startPick();
+      expect(await snapshot(page)).not.toBe(before);
+      await pressKeys(launched, page, 'Escape');
+      expect((await waitForCapture(launched.browser, 'ready')).listing.origin).toBe('selection');
+      await page.waitForFunction(
+        (markup) => `${document.documentElement.outerHTML}\n${document.adoptedStyleSheets.length} adopted` === markup,
+        { timeout: 3000 },
+        before,
+      );
+      expect(await page.evaluate('window.seen ?? []')).toEqual([]);
+    },
+  );
+  it('started twice shows one outline', async () => {
+    await open('ad.html');
+    const children = () => page.evaluate(() => document.documentElement.childElementCount);
+    const before = await children();
+    await startPick();
+    await pressShortcut(launched, page);
+    await page.waitForFunction((count) => document.documentElement.childElementCount === count, {}, before + 1);
+    await pressKeys(launched, page, 'Escape');
+    await page.waitForFunction((count) => document.documentElement.childElementCount === count, {}, before);
+  });
+});
+
+describe('words of the reading', () => {
+  it('are marked in the page, also under a strict policy, without a change to its nodes', async () => {
+    await open('ad.html?strict');
+    const before = await page.evaluate(() => document.documentElement.outerHTML);
+    await selectText(page, '#ad');
+    await pressShortcut(launched, page);
+    const { listing } = await waitForCapture(launched.browser, 'ready');
+    await page.evaluate(() => getSelection()?.removeAllRanges());
+    const start = listing.text.indexOf('4 x 45 lb');
+    expect(await coloured(page, '#ffdf6b')).toBe(0);
+    expect(await tellPage(launched.browser, { type: 'highlight', spans: [{ start, end: start + 9 }] })).toEqual({
+      ok: true,
+      value: 1,
+    });
+    expect(await coloured(page, '#ffdf6b')).toBeGreaterThan(300);
+    expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(before);
+    await tellPage(launched.browser, { type: 'clear-highlight' });
+    expect(await coloured(page, '#ffdf6b')).toBe(0);
+  });
+  it('say so when the page no longer has them, and when the tab went elsewhere', async () => {
+    await open('ad.html');
+    await selectText(page, '#ad');
+    await pressShortcut(launched, page);
+    await waitForCapture(launched.browser, 'ready');
+    await page.evaluate(() => document.getElementById('ad')?.remove());
+    expect(await tellPage(launched.browser, { type: 'highlight', spans: [{ start: 0, end: 9 }] })).toEqual({
+      ok: false,
+      code: 'gone',
+    });
+    await page.goto(server.address('ad.html'));
+    expect(await tellPage(launched.browser, { type: 'highlight', spans: [{ start: 0, end: 9 }] })).toMatch(
+      /Receiving end does not exist/,
+    );
+  });
+});
+
+describe('a page of the browser itself', () => {
+  it('is refused with a paste box, and what is pasted is judged', async () => {
+    await page.goto('chrome://version');
+    await forget(launched.browser);
+    await pressShortcut(launched, page);
+    expect(await waitForCapture(launched.browser, 'refused')).toMatchObject({ reason: 'browser-page' });
+    const panel = await panelOf(launched.browser);
+    await waitForState(panel, 'refused');
+    await pasteInto(panel, '[data-paste]', `Four 45 lb olympic plates, 2 inch holes, $90`);
+    await panel.click('[data-judge]');
+    expect((await waitForCapture(launched.browser, 'ready')).listing).toMatchObject({ origin: 'paste' });
+    await waitForState(panel, 'answer');
+  });
+});
+
+it('asked nothing of any other machine', async () => {
+  expect(outside.asked).toEqual([]);
+  // The watch itself works: a page that asks is written down.
+  await open('ad.html');
+  await page.evaluate(() => fetch('http://elsewhere.invalid/', { mode: 'no-cors' }).catch(() => null));
+  expect(outside.asked.join()).toContain('elsewhere.invalid');
+  expect(await captures(launched.browser)).toEqual([]);
+});

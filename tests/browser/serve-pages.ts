@@ -1,0 +1,39 @@
+/** Serves the fixtures of tests/browser/pages on loopback; `?strict` adds the strictest content security policy that still shows them. */
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { basename } from 'node:path';
+
+const PAGES = new URL('pages/', import.meta.url);
+const STRICT =
+  "default-src 'none'; style-src 'sha256-none'; script-src 'none'; frame-src 'none'; base-uri 'none'; form-action 'none'";
+
+export interface PageServer {
+  address(page: string): string;
+  close(): Promise<void>;
+}
+
+export async function servePages(): Promise<PageServer> {
+  const server = createServer((request, response) => {
+    const { pathname, searchParams } = new URL(request.url ?? '/', 'http://loopback');
+    void (async () => {
+      const content =
+        pathname === '/long'
+          ? `<p>${'4 x 45 lb. '.repeat(110_000)}</p>`
+          : await readFile(new URL(basename(pathname), PAGES), 'utf8').catch(() => null);
+      response.setHeader('content-type', 'text/html; charset=utf-8');
+      if (searchParams.has('strict')) response.setHeader('content-security-policy', STRICT);
+      response.writeHead(content === null ? 404 : 200).end(content ?? '');
+    })();
+  });
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+  const { port } = server.address() as AddressInfo;
+  return {
+    address: (page) => `http://127.0.0.1:${port}/${page}`,
+    close: () =>
+      new Promise((resolve) => {
+        server.closeAllConnections();
+        server.close(() => resolve());
+      }),
+  };
+}
