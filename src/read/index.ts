@@ -70,11 +70,11 @@ export function read(listing: PageListing): Reading {
   const noted = QUANTITIES.flatMap((recognise) => recognise(scan)).sort((a, b) => a.from - b.from);
   const quantities = settleOrder(readLaterCounts(scan, noted));
   totals.push(...readSubtotals(scan, quantities));
-  const nouns = readNouns(scan);
   const prices = pagePrices(listing, written.length > 0 ? written : readLonePrices(scan));
   const currency = settleCurrency(scan, listing, prices);
 
-  const drafts = [...draftsOfQuantities(scan, quantities), ...draftsOfNouns(nouns)].sort((a, b) => firstToken(a) - firstToken(b));
+  const weighed = draftsOfQuantities(scan, quantities);
+  const drafts = [...weighed, ...draftsOfNouns(readNouns(scan))].sort((a, b) => firstToken(a) - firstToken(b));
   settleUnits(drafts, currency, language.code);
   settleKinds(drafts);
   applyTotals(drafts, totals);

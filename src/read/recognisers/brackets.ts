@@ -4,7 +4,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, findLetter, isCount, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
 
 const BEFORE = new RegExp(
-  `\\([jx]?(${COUNT})[xje]?p?\\)[-:,]?(?:(p|t)o?)?a?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
+  `\\([jx]?(${COUNT})[xje]?p?\\)[-:]?(?:(p|t)o?)?a?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
   'dg',
 );
 const AFTER = new RegExp(
@@ -14,6 +14,29 @@ const AFTER = new RegExp(
 
 export function readBrackets(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
+  let last = -9;
+  findAll(scan, AFTER, ({ from, to, group }) => {
+    const [start, end] = group(1) ?? [from, from];
+    const weight = weightAt(scan, start, end);
+    // In "(2) 45 (4) 25" the count stands before; in "45 (2) 25 (4)" each match begins where the last one ended.
+    const before = scan.plain.slice(Math.max(0, from - 2), from);
+    if (/\)[-:]?$/.test(before) && from - last > 2) return false;
+    const at = group(3) ?? group(4);
+    const number = at ? valueAt(scan, at[0]) : 2;
+    const pairs = at !== null && findLetter(scan, at[1], to, 'p') !== null;
+    if (!weight || !isCount(number) || !isSize(weight.value, weight.unit)) return false;
+    last = to;
+    found.push({
+      rule: at ? 'count-behind-in-brackets' : 'pair-behind-in-brackets',
+      from,
+      to,
+      count: pairs ? number * 2 : number,
+      weight: weight.value,
+      unit: weight.unit,
+      noun: group(2)?.[0] ?? null,
+    });
+    return true;
+  });
   findAll(scan, BEFORE, ({ from, to, group }) => {
     const count = valueAt(scan, group(1)?.[0] ?? from);
     const [start, end] = group(3) ?? [to, to];
@@ -29,24 +52,6 @@ export function readBrackets(scan: Scan): Quantity[] {
       weight: weight.value,
       unit: weight.unit,
       noun,
-    });
-    return true;
-  });
-  findAll(scan, AFTER, ({ from, to, group }) => {
-    const [start, end] = group(1) ?? [from, from];
-    const weight = weightAt(scan, start, end);
-    const at = group(3) ?? group(4);
-    const number = at ? valueAt(scan, at[0]) : 2;
-    const pairs = at !== null && findLetter(scan, at[1], to, 'p') !== null;
-    if (!weight || !isCount(number) || !isSize(weight.value, weight.unit)) return false;
-    found.push({
-      rule: at ? 'count-behind-in-brackets' : 'pair-behind-in-brackets',
-      from,
-      to,
-      count: pairs ? number * 2 : number,
-      weight: weight.value,
-      unit: weight.unit,
-      noun: group(2)?.[0] ?? null,
     });
     return true;
   });

@@ -16,6 +16,8 @@ export function readConditions(scan: Scan): Finding[] {
       const letter = scan.plain[i] ?? 'l';
       if (scan.clause[i] !== scan.clause[at]) break;
       if (letter === 'N') denied = true;
+      // In "no bends spins smooth" the denial ends with the first word it denies.
+      if (letter === 'C' && !',c/'.includes(scan.plain[i + 1] ?? '_')) break;
       if (letter === 'y') hearsay = true;
       // "no rust, bent bar": a comma ends the reach, but not in "no rust, cracks or chips".
       if ((letter === ',' || letter === 'c') && !(scan.plain[i - 2] === 'N' && letter === ',')) break;

@@ -3,14 +3,17 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount } from './notation.ts';
 
-const LATER = /(?:j|z|a)?([nd])k?&/dg;
+const LATER = /([nd])(p?)k?&|%([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
 
 export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   const counted = [...quantities];
   findAll(scan, LATER, ({ from, group }) => {
-    const count = valueAt(scan, group(1)?.[0] ?? from);
+    const number = group(1) ?? group(3) ?? group(5);
+    const pairs = group(2) !== null || group(4) !== null || group(6) !== null;
+    const pieces = valueAt(scan, number?.[0] ?? from);
+    const count = pieces !== null && pairs ? pieces * 2 : pieces;
     const at = counted.findLastIndex((quantity) => quantity.to < from && from - quantity.to < REACH);
     const last = counted[at];
     if (!last || !isCount(count) || (last.count !== null && !last.countImplied)) return false;

@@ -9,7 +9,9 @@ const OTHER_UNITS = /(?:n-)?nJ/dg;
 const ROOM = /(?:n(?:[-]?f|"|')?x){1,2}n(?:[-]?f|"|')?/dg;
 const LIFTS = /P[azoycw:=U]{0,3}n[uh]?(?:[cazo]{1,2}n[uh]?)?/dg;
 const LIFT_BEHIND = /(?<=[zacP])n[uh]?P/dg;
-const PROGRAM = /nxnP/dg;
+const PROGRAM = /nxn(?=[PJ])/dg;
+/** "#12" is a number of a house or a lot; "12#" is twelve pounds. */
+const NUMBERED = /(?<!n)hn(?:-n)?(?![uhqs])/dg;
 const AGED = /n(?=-?J)/dg;
 
 const digits = (scan: Scan, at: number): number => scan.tokens[at]?.text.replace(/\D/g, '').length ?? 0;
@@ -52,6 +54,8 @@ export function claimNoise(scan: Scan): void {
     ({ from, to }) => digits(scan, to) === 2 && scan.tokens[to]?.glued === true && (valueAt(scan, from) ?? 99) <= 24,
   );
   findAll(scan, DATE, ({ from, to }) => digits(scan, to) === 4 && (valueAt(scan, from) ?? 99) <= 31);
+  findAll(scan, PROGRAM, () => true);
+  findAll(scan, NUMBERED, () => true);
   findAll(scan, OTHER_UNITS, () => true);
   findAll(scan, AGED, () => true);
   findAll(scan, ROOM, ({ from, to }) => {
@@ -68,7 +72,6 @@ export function claimNoise(scan: Scan): void {
       !'uhsk'.includes(scan.plain[to + 1] ?? 'l');
     return lengths > 0 || numbers === 3 || timber;
   });
-  findAll(scan, PROGRAM, () => true);
   findAll(scan, LIFTS, ({ from }) => scan.tokens[from]?.text !== 'weighs');
   findAll(scan, LIFT_BEHIND, () => true);
 }

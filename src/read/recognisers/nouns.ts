@@ -26,30 +26,36 @@ export function isAside(scan: Scan, at: number): boolean {
   return false;
 }
 
+/** Pieces told before a noun ("2 benches", "a pair of collars"), and the token where the count begins. */
+export function countBefore(scan: Scan, at: number): { count: number | null; from: number } {
+  let from = at;
+  let count: number | null = null;
+  for (let i = at - 1; i >= Math.max(0, at - 6); i -= 1) {
+    const letter = scan.letters[i] ?? '_';
+    if ('mCxoa_()t'.includes(letter)) continue;
+    if (letter === 'p') {
+      count = 2 * (count ?? 1);
+      from = i;
+      continue;
+    }
+    if ('nd'.includes(letter) && scan.plain[i - 1] !== '$') {
+      const value = valueAt(scan, i);
+      if (isCount(value) && value <= 24) {
+        count = (count ?? 1) * value;
+        from = i;
+      }
+    }
+    break;
+  }
+  return { count, from };
+}
+
 export function readNouns(scan: Scan): Noun[] {
   const found: Noun[] = [];
   scan.tokens.forEach((token, at) => {
     const kind = token.term?.kind;
     if (!kind || scan.letters[at] !== 'k' || isAside(scan, at)) return;
-    let from = at;
-    let count: number | null = null;
-    for (let i = at - 1; i >= Math.max(0, at - 6); i -= 1) {
-      const letter = scan.letters[i] ?? '_';
-      if ('mCxoa_()t'.includes(letter)) continue;
-      if (letter === 'p') {
-        count = 2 * (count ?? 1);
-        from = i;
-        continue;
-      }
-      if ('nd'.includes(letter) && scan.plain[i - 1] !== '$' && scan.plain[i - 1] !== '.') {
-        const value = valueAt(scan, i);
-        if (isCount(value) && value <= 24) {
-          count = (count ?? 1) * value;
-          from = i;
-        }
-      }
-      break;
-    }
+    const { count, from } = countBefore(scan, at);
     found.push({ rule: 'noun', from, to: at, kind, count, plural: token.term?.plural === true, weak: token.term?.weak === true });
   });
   return found;

@@ -21,6 +21,7 @@ export function readPairs(scan: Scan): Quantity[] {
     if (!weight || times === null || !isSize(weight.value, weight.unit)) return false;
     const noun = group(5)?.[0] ?? null;
     const marked = end > start || scan.plain[start] === 'v' || noun !== null;
+    if (!marked && !isPair && within === null) return false;
     if (!marked && (scan.plain[word + 1] !== 'o' || /[uhxfnJ]/.test(scan.plain[end + 1] ?? ''))) return false;
     if (!isPair && within === null && weight.value > 60 && weight.unit !== 'kg') return false;
     const count = isPair ? times * (within ?? 2) : within === null ? times * 2 : times * within;

@@ -61,6 +61,7 @@ function before(scan: Scan, quantity: Quantity): number | null {
   const line = scan.tokens[quantity.from]?.line;
   for (let i = quantity.from - 1; i >= 0 && scan.tokens[i]?.line === line && quantity.from - i < 80; i -= 1) {
     const kind = kindAt(scan, i);
+    if (kind && BARS.includes(kind) && scan.tokens[i]?.term?.plural && quantity.count !== null && scan.clause[i] !== scan.clause[quantity.from]) return i;
     if (kind === 'collars' && quantity.from - i <= 2 && (quantity.weight ?? 99) <= 5) return i;
     if (kind && WEIGHED.includes(kind)) return i;
     if (kind && !WEIGHED.includes(kind) && /[:(]/.test(scan.plain.slice(i + 1, i + 3))) return null;
@@ -85,10 +86,23 @@ function heading(scan: Scan, quantity: Quantity, quantities: readonly Quantity[]
   return null;
 }
 
+/** A lone weight with a unit and no count ("Bar. 45lb. Straight.") is that of the bar, rack or bench named before it. */
+function ownerOf(scan: Scan, quantity: Quantity): number | null {
+  if (quantity.rule !== 'weight-alone' || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_')) return null;
+  const line = scan.tokens[quantity.from]?.line;
+  for (let i = quantity.from - 1; i >= 0 && scan.tokens[i]?.line === line && quantity.from - i < 16; i -= 1) {
+    const kind = kindAt(scan, i);
+    const crowded = scan.clause[i] !== scan.clause[quantity.from] && quantity.from - i > 4;
+    if (kind) return WEIGHED.includes(kind) || kind === 'collars' || crowded || scan.letters[i] !== 'k' ? null : i;
+  }
+  return null;
+}
+
 export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assigned[] {
   const dominant = dominantKind(scan);
   return quantities.map((quantity) => {
-    const inside = quantity.noun;
+    const owner = quantity.noun === null && behind(scan, quantity) === null ? ownerOf(scan, quantity) : null;
+    const inside = quantity.noun ?? owner;
     const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, quantities);
     if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
     const kind = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);

@@ -1,7 +1,7 @@
 /** Makes drafts of the quantities and of the nouns that no quantity took. */
 import { isPlate } from '../../listing/reading.ts';
 import type { Noun, Quantity, Total } from '../mention.ts';
-import { isAside } from '../recognisers/nouns.ts';
+import { countBefore, isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 import { assignKinds, sizeKind } from './assign-kinds.ts';
 import { type Draft, draft } from './draft.ts';
@@ -35,7 +35,12 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     const noun = quantity.noun;
     if (noun !== null && isAside(scan, noun)) return;
     const factor = isPlate(assigned.kind) && quantity.weight !== null ? sides(scan, quantity) : 1;
-    const pieces = quantity.count === null ? (factor === 2 && quantity.rule !== 'weight-alone' ? 1 : null) : quantity.count;
+    // The noun of a bar or a bench tells how many there are, and is used up so that it makes no second item.
+    const owned = quantity.count === null && !isPlate(assigned.kind) && scan.letters[assigned.at] === 'k';
+    const told = owned ? countBefore(scan, assigned.at) : null;
+    if (owned) scan.letters[assigned.at] = '_';
+    const one = owned && scan.tokens[assigned.at]?.term?.plural !== true && assigned.kind !== 'dumbbell';
+    const pieces = quantity.count === null && told !== null ? (told.count ?? (one ? 1 : null)) : quantity.count === null ? (factor === 2 && quantity.rule !== 'weight-alone' ? 1 : null) : quantity.count;
     drafts.push(
       draft(
         assigned.kind,

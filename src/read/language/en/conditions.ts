@@ -26,7 +26,7 @@ export const CONDITIONS: readonly Entry[] = [
     'straight',
   ),
   condition(
-    'perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|true',
+    'straight|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|true',
     'straight',
     'bent',
   ),

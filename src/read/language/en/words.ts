@@ -78,6 +78,7 @@ export const COUNTS: readonly Entry[] = [
   ['each|ea|apiece|a piece|each one|per piece|per plate|per each|per weight|a pop', { code: 'e' }],
   ['of each|each of|of every|ea of|of each size|of the following|each of the following', { code: 'E' }],
   ['of|of the|of my', { code: 'o' }],
+  ['have|i have|got|i\'ve got|have got|there are|there is|i got|has|having|have about', { code: '%' }],
   ['of them|of these|of those|available|left|in stock|remaining|of each available', { code: '&' }],
   ['a|an|the|my|this|these|some|her|his|our', { code: 'a' }],
   ['and|plus|also|along with|&|as well as|including|includes|include|comes with|with|w', { code: 'c' }],
