@@ -44,6 +44,10 @@ export function NumberField(props: NumberFieldProps) {
     if (mayStand(draft)) setDraft(null);
     else setComplains(true);
   };
+  const dropDraft = () => {
+    setDraft(null);
+    setComplains(false);
+  };
   const shown = draft ?? (props.value === null ? '' : props.write(props.value));
   return (
     <span class="field">
@@ -65,7 +69,10 @@ export function NumberField(props: NumberFieldProps) {
           aria-describedby={complains ? `${id}-complaint` : undefined}
           onInput={(event) => take(event.currentTarget.value)}
           onBlur={leave}
-          onKeyDown={(event) => event.key === 'Enter' && leave()}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') leave();
+            if (event.key === 'Escape') dropDraft();
+          }}
           {...props.data}
         />
         {props.children}

@@ -4,8 +4,10 @@ import {
   capturePaste,
   clearHighlight,
   highlight,
+  loadEdits,
   loadSettings,
   locale,
+  saveEdits,
   saveSettings,
   startPick,
   strings,
@@ -24,6 +26,8 @@ export const browserHost = (): Host => ({
     const tabId = await activeTabId();
     return tabId !== null && capturePaste(tabId, text);
   },
+  loadEdits,
+  saveEdits,
   loadSettings: async () => (await loadSettings()).settings,
   saveSettings,
 });

@@ -1,5 +1,5 @@
 /** One thing on offer: count times weight in the line, the rest one click away. */
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import type { Item } from '../../src/listing/reading.ts';
 import { inPounds, type MassUnit } from '../../src/units/mass.ts';
 import { ChoiceField } from '../components/choice-field.tsx';
@@ -30,7 +30,8 @@ export function ItemLine({ item, unit }: ItemLineProps) {
   const evidence = useEvidence(item.evidence);
   const parts = itemParts(words, item, before);
   const known = useKnownHow(parts);
-  const weightUnit = item.unitWeight?.value.unit ?? unit;
+  const [unitToBe, setUnitToBe] = useState<MassUnit>(unit);
+  const weightUnit = item.unitWeight?.value.unit ?? unitToBe;
   const count = `${item.id}.count`;
   const weight = `${item.id}.unitWeight`;
   const line = useId();
@@ -78,7 +79,10 @@ export function ItemLine({ item, unit }: ItemLineProps) {
                 label={t('panel_weight_unit')}
                 value={weightUnit}
                 options={(['lb', 'kg'] as const).map((value) => ({ value, words: t(`panel_unit_${value}`) }))}
-                onChoice={(chosen) => item.unitWeight && set({ path: weight, value: item.unitWeight.value.value, unit: chosen })}
+                onChoice={(chosen) => {
+                  setUnitToBe(chosen === 'kg' ? 'kg' : 'lb');
+                  if (item.unitWeight) set({ path: weight, value: item.unitWeight.value.value, unit: chosen });
+                }}
               />
               {item.totalWeight && (
                 <span class="line-total">

@@ -35,7 +35,7 @@ export function Panel({ host, judge }: PanelProps) {
   const [capture, setCapture] = useState<Capture | null>(null);
   useEffect(() => host.watchCapture(setCapture), [host]);
   const { settings, keep } = useSettings(host);
-  const { edits, evaluation, distance, setDistance } = useEditing(capture, settings, judge);
+  const { edits, evaluation, distance, setDistance } = useEditing(capture, settings, host, judge);
   const shift = useMemo(() => (capture?.state === 'ready' ? composeText(capture.listing).shift : 0), [capture]);
   const mark: Marker = useMemo(
     () => (spans) => {

@@ -42,6 +42,7 @@ export function PriceLine({ asking, currency }: { readonly asking: Asking; reado
     <li class="line" data-line="price" {...evidence}>
       <div class="line-main">
         <NumberField
+          key={path}
           path={path}
           label={t('panel_price')}
           labelShown

@@ -1,11 +1,11 @@
-/** One session per take of an ad, kept while the panel is open, and the evaluation that follows from it. */
-import { useMemo, useRef, useState } from 'preact/hooks';
+/** What the buyer said about the ad in front, and the evaluation that follows from it. */
+import { useMemo, useRef } from 'preact/hooks';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
-import { listingFromText, type PageListing } from '../../src/listing/page-listing.ts';
+import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Correction } from '../../src/listing/reading.ts';
 import type { Settings } from '../../src/listing/settings.ts';
 import type { Edits } from './edits.ts';
-import type { Capture } from './host.ts';
+import type { Capture, Host } from './host.ts';
 import type { Judge } from './panel.tsx';
 import {
   corrections,
@@ -16,9 +16,9 @@ import {
   setDistance,
   settleDoubt,
   setValue,
-  startSession,
   type TypedDistance,
 } from './session.ts';
+import { useSessions } from './use-sessions.ts';
 
 export interface EditingState {
   readonly edits: Edits;
@@ -28,15 +28,9 @@ export interface EditingState {
   readonly setDistance: (distance: TypedDistance | null) => void;
 }
 
-export function useEditing(capture: Capture | null, settings: Settings, judge: Judge): EditingState {
-  const [sessions, setSessions] = useState<ReadonlyMap<string, Session>>(new Map());
-  const session = useMemo(() => {
-    if (capture?.state !== 'ready') return startSession('', listingFromText(''));
-    const key = String(capture.at);
-    return sessions.get(key) ?? startSession(key, capture.listing);
-  }, [capture, sessions]);
-  const change = (step: (session: Session) => Session) =>
-    setSessions((all) => new Map(all).set(session.key, step(all.get(session.key) ?? session)));
+export function useEditing(capture: Capture | null, settings: Settings, host: Host, judge: Judge): EditingState {
+  const doubtsOf = ({ listing }: Session) => attempt(() => judge(listing, settings, []))?.reading.doubts ?? [];
+  const { session, change } = useSessions(capture, host, doubtsOf);
   const taken = capture?.state === 'ready';
   // The typed distance belongs to one ad: the stored one only remembers the unit.
   const judged = (listing: PageListing, made: readonly Correction[]) =>

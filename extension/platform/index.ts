@@ -1,5 +1,6 @@
 /** What the panel and the workshop use of the browser. The capture script imports single files, to stay small. */
 export type { CaptureState, Ready } from './capture-state.ts';
+export { loadEdits, saveEdits } from './edits.ts';
 export type { Answer, FailCode } from './messages.ts';
 export { openPanel } from './open-panel.ts';
 export { clearHighlight, highlight, startPick } from './page.ts';

@@ -1,3 +1,4 @@
+import { act } from 'preact/test-utils';
 import { describe, expect, test, vi } from 'vitest';
 import { at, evaluation, judge } from './fixtures/evaluation.ts';
 import { choose, click, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
@@ -67,6 +68,21 @@ describe('editing the reading', () => {
     expect(passed(panel)).toEqual([]);
   });
 
+  test('Escape gives a field its last good value back', async () => {
+    mount(ready());
+    const field = '[data-path="plate-1.count"]';
+    await type(field, 'many');
+    await act(() => void find(field).dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true })));
+    expect(find<HTMLInputElement>(field).value).toBe('4');
+  });
+
+  test('the unit of a weight that the ad does not give can be chosen before it is typed', async () => {
+    const panel = mount(ready());
+    await choose('[data-path="bar-1.unitWeight.unit"]', 'kg');
+    await type('[data-path="bar-1.unitWeight"]', '20');
+    expect(passed(panel)).toEqual([{ path: 'bar-1.unitWeight', value: 20, unit: 'kg' }]);
+  });
+
   test('choices: price basis, unit of weight, sleeve, kind', async () => {
     const panel = mount(ready());
     await choose('[data-path="asking.basis"]', 'each');
@@ -125,6 +141,31 @@ describe('editing the reading', () => {
     panel.take(ready());
     expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('6');
   });
+});
+
+describe('a panel that opens anew', () => {
+  test('finds what was said about the ad: values, settled doubts, the distance', async () => {
+    const stored = new Map<string, unknown>();
+    mount(ready(), judge, stored);
+    await type('[data-path="plate-1.count"]', '6');
+    await click('[data-doubt="bar-included"] [data-choice="1"]');
+    await type('[data-distance]', '30');
+    const again = mount(ready(), judge, stored);
+    await vi.waitFor(() => expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('6'));
+    expect(find('[data-doubt="bar-included"] [data-choice="1"]').getAttribute('aria-pressed')).toBe('true');
+    expect(find<HTMLInputElement>('[data-distance]').value).toBe('30');
+    again.take(ready({}, 2));
+    expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('4');
+  });
+
+  test.each([[{ changes: 'x' }], ['x'], [{ changes: [{ by: 'doubt', doubt: 'gone', choice: 7 }], distance: null }]])(
+    'leaves aside what it can not read: %j',
+    async (edits) => {
+      mount(ready(), judge, new Map([['1', edits]]));
+      await click('h1');
+      expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('4');
+    },
+  );
 });
 
 describe('doubts', () => {
