@@ -100,13 +100,6 @@ describe('a selection', () => {
     await pressShortcut(launched, page);
     expect((await waitForCapture(launched.browser, 'ready')).listing.text).toBe('Four 45 lb plates, $90.');
   });
-  it('over a million characters is cut, and says so', async () => {
-    await open('long');
-    await selectText(page, 'p');
-    await pressShortcut(launched, page);
-    const { listing, cut } = await waitForCapture(launched.browser, 'ready', 20_000);
-    expect([listing.text.length, cut]).toEqual([1_000_000, true]);
-  });
 });
 
 describe('picking', () => {
@@ -229,17 +222,87 @@ describe('words of the reading', () => {
 
 describe('a page of the browser itself', () => {
   it('is refused with a paste box, and what is pasted is judged', async () => {
-    await page.goto('chrome://version');
-    await forget(launched.browser);
-    await pressShortcut(launched, page);
+    const own = await launched.browser.newPage();
+    await own.goto('chrome://version');
+    await pressShortcut(launched, own);
     expect(await waitForCapture(launched.browser, 'refused')).toMatchObject({ reason: 'browser-page' });
     const panel = await panelOf(launched.browser);
     await waitForState(panel, 'refused');
-    await pasteInto(panel, '[data-paste]', `Four 45 lb olympic plates, 2 inch holes, $90`);
+    await pasteInto(panel, '[data-paste]', 'Four 45 lb olympic plates, 2 inch holes, $90');
     await panel.click('[data-judge]');
     expect((await waitForCapture(launched.browser, 'ready')).listing).toMatchObject({ origin: 'paste' });
     await waitForState(panel, 'answer');
+    expect(await panel.$eval('[data-call]', (call) => call.getAttribute('data-call'))).toMatch(/^(go|haggle|ask|leave)$/);
+    await own.close();
   });
+});
+
+describe('the panel', () => {
+  const callOf = (panel: Page) => panel.$eval('[data-call]', (call) => call.getAttribute('data-call'));
+  const costOf = (panel: Page) =>
+    panel.$eval('[data-per-usable-pound]', (cost) => cost.getAttribute('data-per-usable-pound') || cost.textContent);
+  const ready = async (): Promise<Page> => {
+    await open('ad.html');
+    await selectText(page, '#ad');
+    await pressShortcut(launched, page);
+    await waitForCapture(launched.browser, 'ready');
+    const panel = await panelOf(launched.browser);
+    await waitForState(panel, 'answer');
+    await panel.waitForSelector('[data-per-usable-pound]');
+    return panel;
+  };
+
+  it('changes its call when a value is edited', async () => {
+    const panel = await ready();
+    const [call, cost] = [await callOf(panel), await costOf(panel)];
+    await panel.$eval('[data-path="asking.amount"]', (field) => {
+      field.closest('details')?.setAttribute('open', '');
+      (field as HTMLInputElement).select();
+    });
+    await panel.type('[data-path="asking.amount"]', '2300\t');
+    await panel.waitForFunction(
+      (before) => document.querySelector('[data-call]')?.getAttribute('data-call') !== before,
+      { timeout: 5000 },
+      call,
+    );
+    expect(await callOf(panel)).toBe('leave');
+    expect(await costOf(panel)).not.toBe(cost);
+    await display.screenshot('out/test/panel-edited.png');
+  });
+  it('marks the words of a line in the page while the pointer is on the line', async () => {
+    const panel = await ready();
+    await page.evaluate(() => getSelection()?.removeAllRanges());
+    await panel.hover('[data-line]');
+    await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 5000 });
+    expect(await coloured(page, '#ffdf6b')).toBeGreaterThan(100);
+  });
+});
+
+describe('the context menu', () => {
+  it('judges what is selected', async () => {
+    await open('ad.html');
+    const mouse = await mouseOn(launched, page);
+    await selectText(page, '#ad');
+    const { x, y } = await page.$eval('#ad li', (item) => {
+      const { left, top } = item.getBoundingClientRect();
+      return { x: left + 12, y: top + 12 };
+    });
+    await mouse.moveTo(x, y);
+    await mouse.click(3);
+    await display.screenshot('out/test/menu-chromium.png');
+    await mouse.key('j'); // First letter of "Judge the selected ad"; no other entry begins with it.
+    await mouse.key('Return');
+    expect((await waitForCapture(launched.browser, 'ready')).listing).toMatchObject({ origin: 'selection', text: AD });
+  });
+});
+
+// Towards the end, for the panel is busy with it for a while.
+it('a selection of over a million characters is cut, and says so', async () => {
+  await open('long');
+  await selectText(page, 'p');
+  await pressShortcut(launched, page);
+  const { listing, cut } = await waitForCapture(launched.browser, 'ready', 20_000);
+  expect([listing.text.length, cut]).toEqual([1_000_000, true]);
 });
 
 it('asked nothing of any other machine', async () => {

@@ -30,6 +30,8 @@ export interface Mouse {
   /** Moves in two steps, as a hand does, to a point of the page in CSS pixels. */
   moveTo(x: number, y: number): Promise<void>;
   click(button?: 1 | 3): Promise<void>;
+  /** A key for whatever has the keyboard, such as an open menu. */
+  key(name: string): Promise<void>;
 }
 
 /** Must be called while the page itself still hears the mouse, and with the panel as it will be when the mouse is used. */
@@ -45,6 +47,10 @@ export async function mouseOn(launched: Launched, page: Page): Promise<Mouse> {
     },
     click: async (button = 1) => {
       await xdotool(launched, 'click', String(button));
+      await wait(150);
+    },
+    key: async (name) => {
+      await xdotool(launched, 'key', name);
       await wait(150);
     },
   };

@@ -19,7 +19,7 @@ export async function servePages(): Promise<PageServer> {
     void (async () => {
       const content =
         pathname === '/long'
-          ? `<p>${'4 x 45 lb. '.repeat(110_000)}</p>`
+          ? `<p>${'Nothing but words. '.repeat(60_000)}</p>`
           : await readFile(new URL(basename(pathname), PAGES), 'utf8').catch(() => null);
       response.setHeader('content-type', 'text/html; charset=utf-8');
       if (searchParams.has('strict')) response.setHeader('content-security-policy', STRICT);

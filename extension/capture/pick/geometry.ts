@@ -43,8 +43,9 @@ export function elementAt({ x, y }: Point, sight: Sight, ours: Element): Element
       const { left, top } = inner.getBoundingClientRect();
       at = { x: at.x - left - inner.clientLeft, y: at.y - top - inner.clientTop };
     }
-    const within: Element | null = (frame ?? sight.shadowRootOf(inner))?.elementFromPoint(at.x, at.y) ?? null;
-    inner = within === inner ? null : within;
+    const root: Document | ShadowRoot | null = frame ?? sight.shadowRootOf(inner);
+    // A shadow root may also name what lies over or around it.
+    inner = root?.elementsFromPoint(at.x, at.y).find((found) => found.getRootNode() === root) ?? null;
   }
   return element;
 }
