@@ -12,6 +12,7 @@ import { readLaterCounts } from './recognisers/later-counts.ts';
 import { readLists } from './recognisers/lists.ts';
 import { readMeasures } from './recognisers/measures.ts';
 import { claimNoise } from './recognisers/noise.ts';
+import { readNounCounts } from './recognisers/noun-counts.ts';
 import { readNouns } from './recognisers/nouns.ts';
 import { readPairs } from './recognisers/pairs.ts';
 import { readPlace } from './recognisers/place.ts';
@@ -67,6 +68,7 @@ export function read(listing: PageListing): Reading {
   const facts = readMeasures(scan);
   const written = readPrices(scan).map((price) => strike(scan, price, struck));
   const totals = readTotals(scan);
+  readNounCounts(scan);
   const noted = QUANTITIES.flatMap((recognise) => recognise(scan)).sort((a, b) => a.from - b.from);
   const quantities = settleOrder(readLaterCounts(scan, noted));
   totals.push(...readSubtotals(scan, quantities));
@@ -75,7 +77,7 @@ export function read(listing: PageListing): Reading {
 
   const weighed = draftsOfQuantities(scan, quantities);
   const drafts = [...weighed, ...draftsOfNouns(readNouns(scan))].sort((a, b) => firstToken(a) - firstToken(b));
-  settleUnits(drafts, currency, language.code);
+  settleUnits(scan, drafts, currency, language.code);
   settleKinds(drafts);
   applyTotals(drafts, totals);
   attachMeasures(scan, drafts, facts);

@@ -5,7 +5,9 @@ export interface Language {
   readonly code: 'en' | 'de';
   /** Sticky pattern of a number in digits, with bounded quantifiers. */
   readonly number: RegExp;
-  /** Value of what `number` matched. */
-  readonly valueOf: (digits: string) => number;
+  /** Value of what `number` matched; `around` is the sign before and the few characters behind, by which "1.200" is told from a decimal. */
+  readonly valueOf: (digits: string, around: { readonly before: string; readonly behind: string }) => number;
   readonly dictionary: Dictionary;
+  /** Words that tell what an ad is about and nothing else; kept apart, so that they may also stand in the dictionary. */
+  readonly topics?: Dictionary;
 }

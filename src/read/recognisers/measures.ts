@@ -9,7 +9,7 @@ const CAPACITY = /K[azoUw:]{0,4}(n[-]?(?:[uh]|(?!n)))|(n[-]?[uh])[mzck]{0,3}K/dg
 const TENSILE = /(n)(?:z)?I|I[az:]{0,2}(n)/dg;
 const FEET = /(n[-]?(?:f|'))-?(?:c)?(n[-]?(?:f|"|''))?/dg;
 const BORE_BEHIND = new RegExp(`${LENGTH}[mzaco]{0,3}B`, 'dg');
-const BORE_FIRST = new RegExp(`B${GAP}${LENGTH}`, 'dg');
+const BORE_FIRST = new RegExp(`B[azmCocyU:=.(k-]{0,5}${LENGTH}`, 'dg');
 const SLEEVE_BEHIND = new RegExp(`${LENGTH}[mzaoCD]{0,2}T`, 'dg');
 const SLEEVE_FIRST = new RegExp(`T${GAP}${LENGTH}`, 'dg');
 const SHAFT_BEHIND = new RegExp(`${LENGTH}[ma]{0,2}S`, 'dg');
@@ -17,6 +17,7 @@ const SHAFT_FIRST = new RegExp(`S${GAP}${LENGTH}`, 'dg');
 const BAR_OF = new RegExp(`${LENGTH}[mCk]{0,4}(k)`, 'dg');
 const GOODS_OF = new RegExp(`${LENGTH}-?[mC]{0,4}([kt])`, 'dg');
 const BAR_IS = new RegExp(`(k)[zacmyUSG,:(=-]{0,4}${LENGTH}`, 'dg');
+const ALONE = new RegExp(`${LENGTH}(?!-?[xGk])`, 'dg');
 const OVERALL = new RegExp(`${LENGTH}-?G|G${GAP}${LENGTH}`, 'dg');
 
 /** Millimetres of the length between two tokens ("1 1/4 in", "28mm", "7'", `2"`), or null. */
@@ -75,7 +76,8 @@ export function readMeasures(scan: Scan): Fact[] {
     if (feet === null || inches === null || (group(2) && inches >= FOOT_IN_MILLIMETRES)) return false;
     const total = Math.round((feet + inches) * 100) / 100;
     const isFeet = (scan.tokens[group(1)?.[1] ?? to]?.term?.length ?? 'ft') === 'ft';
-    if (!isFeet || total < 900 || total > 2600) return false;
+    const upright = /^-?(tall|high|ceiling|ceilings|wide|deep|height|room|garage|x)/.test(scan.tokens[to + 1]?.text ?? '');
+    if (!isFeet || total < 900 || total > 2600 || upright) return false;
     push('lengthMm', total, 'feet', from, to);
     return true;
   });
@@ -120,6 +122,14 @@ export function readMeasures(scan: Scan): Fact[] {
     else return false;
     for (let i = start; i <= to; i += 1) scan.letters[i] = '_';
     return 'claimed';
+  });
+  // A bare length behind a bar in a list of its measures: "20 kg, 28 mm, 2.2 m".
+  near(ALONE, 'bar-measure', (mm, from, to) => {
+    let i = from - 1;
+    while (i >= 0 && from - i < 14 && scan.plain[i] !== 'k' && scan.tokens[i]?.line === scan.tokens[from]?.line) i -= 1;
+    const bar = scan.plain[i] === 'k' && BARS.includes(kindAt(i) ?? 'other');
+    if (!bar || scan.plain[to + 1] === 'x' || scan.plain[from - 1] === 'x') return null;
+    return mm > 1100 && mm < 2600 ? 'lengthMm' : mm >= 24 && mm <= 40 ? 'shaftMm' : null;
   });
   near(OVERALL, 'length', (mm) => (mm > 900 && mm < 2600 ? 'lengthMm' : 'widthMm'));
   return found;

@@ -7,6 +7,8 @@ const TIME = /n:n/dg;
 const DATE = /n[/.-]n[/.-]n/dg;
 const OTHER_UNITS = /(?:n-)?nJ/dg;
 const ROOM = /(?:n(?:[-]?f|"|')?x){1,2}n(?:[-]?f|"|')?/dg;
+/** "4x4s", "3x3 uprights", "built of 2x12": sizes of timber, tubes, mats and rooms, where the clause speaks of those. */
+const SIZES = /n(?:f|["'])?xn(?:f|["'])?s?(?![uhq])/dg;
 const LIFTS = /P[azoycw:=U]{0,3}n[uh]?(?:[cazo]{1,2}n[uh]?)?/dg;
 const LIFT_BEHIND = /(?<=[zacP])n[uh]?P/dg;
 const PROGRAM = /nxn(?=[PJ])/dg;
@@ -15,6 +17,16 @@ const NUMBERED = /(?<!n)hn(?:-n)?(?![uhqs])/dg;
 const AGED = /n(?=-?J)/dg;
 
 const digits = (scan: Scan, at: number): number => scan.tokens[at]?.text.replace(/\D/g, '').length ?? 0;
+
+/** Whether words of timber, tubes, mats or rooms stand near in the clause. */
+function speaksOfSizes(scan: Scan, from: number, to: number): boolean {
+  for (let i = Math.max(0, from - 7); i <= Math.min(scan.tokens.length - 1, to + 5); i += 1) {
+    if (scan.clause[i] !== scan.clause[from]) continue;
+    const term = scan.tokens[i]?.term;
+    if (term?.sense === 'sizes' || term?.material === 'wood') return true;
+  }
+  return false;
+}
 
 export function claimNoise(scan: Scan): void {
   findAll(scan, PHONE, ({ from, to }) => {
@@ -55,6 +67,14 @@ export function claimNoise(scan: Scan): void {
   );
   findAll(scan, DATE, ({ from, to }) => digits(scan, to) === 4 && (valueAt(scan, from) ?? 99) <= 31);
   findAll(scan, PROGRAM, () => true);
+  findAll(scan, SIZES, ({ from, to }) => {
+    const first = valueAt(scan, from) ?? 0;
+    const numbers = [first];
+    for (let i = from + 1; i <= to; i += 1) if (scan.plain[i] === 'n') numbers.push(valueAt(scan, i) ?? 0);
+    const second = numbers[1] ?? 0;
+    const sized = (first <= 12 && second <= 14) || (first === second && first >= 30);
+    return sized && speaksOfSizes(scan, from, to);
+  });
   findAll(scan, NUMBERED, () => true);
   findAll(scan, OTHER_UNITS, () => true);
   findAll(scan, AGED, () => true);

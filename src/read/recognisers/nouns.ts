@@ -1,9 +1,21 @@
 /** Goods named without a weight: "a rack", "2 benches", "Olympic bar", "collars", "four plates". Not those that are denied, left out or only spoken of. */
+import type { Kind } from '../../listing/reading.ts';
 import type { Noun } from '../mention.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import { isCount } from './notation.ts';
 
 /** Places of nouns that are not on offer: "no bar", "bench not included", "fits any bar", "for your rack". */
+/** Prepositions behind which a bar, rack or bench is a place and not goods ("they lean on the bar"). */
+const ABOUT = ['on', 'onto', 'from', 'off', 'under', 'against', 'into', 'around', 'like', 'than', 'unlike', 'beside', 'behind', 'off of'];
+const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
+
+/** The word before a noun and its adjectives and article. */
+function wordBefore(scan: Scan, at: number): string {
+  let i = at - 1;
+  while (i >= 0 && 'amC'.includes(scan.plain[i] ?? '_')) i -= 1;
+  return scan.tokens[i]?.text ?? '';
+}
+
 export function isAside(scan: Scan, at: number): boolean {
   const before = scan.plain.slice(Math.max(0, at - 6), at);
   const clauseStart = Math.max(0, at - 6);
@@ -15,7 +27,8 @@ export function isAside(scan: Scan, at: number): boolean {
   const after = end === -1 ? behind : behind.slice(0, end);
   if (/N[amoCz]{0,2}$/.test(near)) return true;
   if (/Q[amozCkc,]{0,4}$/.test(near)) return true;
-  if (/X[amozCX]{0,3}$/.test(near)) return true;
+  if (/X[amCX]{0,3}$/.test(near)) return true;
+  if (ABOUT.includes(wordBefore(scan, at)) && ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')) return true;
   if (/^[mCz]{0,2}Q/.test(after)) return true;
   if (
     /w[am]{0,3}$/.test(near) &&
@@ -28,6 +41,8 @@ export function isAside(scan: Scan, at: number): boolean {
 
 /** Pieces told before a noun ("2 benches", "a pair of collars"), and the token where the count begins. */
 export function countBefore(scan: Scan, at: number): { count: number | null; from: number } {
+  const behind = scan.nounCounts.get(at);
+  if (behind !== undefined) return { count: behind, from: at };
   let from = at;
   let count: number | null = null;
   for (let i = at - 1; i >= Math.max(0, at - 6); i -= 1) {

@@ -7,7 +7,7 @@ const OF = new RegExp(
   `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
   'dg',
 );
-const BEHIND = new RegExp(`(${SURE_WEIGHT}|n)[-,]?${MODIFIERS}(k?)[-:,]?(?:(${COUNT})|a)?(p)(?!o|E)`, 'dg');
+const BEHIND = new RegExp(`(${SURE_WEIGHT}|n)[-,]?${MODIFIERS}(k?)[-:,]?z?(?:a?(${COUNT})|a)?(p)(?!o|E)`, 'dg');
 
 export function readPairs(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
@@ -45,7 +45,8 @@ export function readPairs(scan: Scan): Quantity[] {
     const noun = group(2)?.[0] ?? null;
     const times = group(3) ? valueAt(scan, group(3)?.[0] ?? from) : 1;
     if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
-    if (end === start && scan.plain[start] === 'n' && noun === null && !/[-:lp|(]/.test(scan.plain[end + 1] ?? 'l')) return false;
+    if (end === start && scan.plain[start] === 'n' && weight.value < 5) return false;
+    if (end === start && scan.plain[start] === 'n' && noun === null && (!/[-:lp|(]/.test(scan.plain[end + 1] ?? 'l') || scan.plain[start - 1] === '(')) return false;
     if (findLetter(scan, from, to, 'M') !== null) return false;
     found.push({ rule: 'weight-pair', from, to, count: times * 2, weight: weight.value, unit: weight.unit, noun });
     return true;

@@ -6,6 +6,7 @@ const SIGNED = /(\$\.?:?)([ni])(?:-\$?(n)(?![x\-uhfsk]))?(\$)?/dg;
 const BEHIND = /([nid])(?:-(n))?\.?-?(\$)/dg;
 const CENTS = /([ni])(¢)/dg;
 const TOLD = /A[a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
+const FOR_ALL = /([ni])(?=L)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 const OUTCOME = /(?<=[l(])(n)(?=[)]?l)/dg;
 
@@ -97,8 +98,15 @@ export function readPrices(scan: Scan): Price[] {
     const at = group(1)?.[0] ?? to;
     const value = valueAt(scan, at) ?? 0;
     if (value < 5 && scan.plain[at + 1] !== 'r') return false;
-    if (!/price|ask|sell|want|take|reduc|for|buy|looking|let|is/.test(scan.tokens[from]?.text ?? '')) return false;
+    const now = scan.tokens[from]?.text === 'now' && value >= 20;
+    if (!now && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is/.test(scan.tokens[from]?.text ?? '')) return false;
     push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, FOR_ALL, ({ from, to }) => {
+    const behind = scan.tokens[to + 1]?.text ?? '';
+    if ((valueAt(scan, from) ?? 0) < 15 || !/^(for|takes|buys|gets|all for|fur)/.test(behind)) return false;
+    push('price-for-all', from, to, from, null, null, true);
     return 'claimed';
   });
   findAll(scan, BEFORE_TERMS, ({ from, to }) => {
@@ -147,7 +155,8 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
   const denied = /N[a-z]{0,2}$/.test(before);
   if (denied) return 'other';
-  if (lead === 'F') return 'former';
+  const label = /(?:^|l|[•.;])F:$/.test(scan.plain.slice(Math.max(0, price.from - 3), price.from));
+  if (lead === 'F' && !(label && /^costs?$/.test(scan.tokens[price.from - 2]?.text ?? ''))) return 'former';
   if (/C[:=-]{1,2}$|m[:=-]{1,2}$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
   if (lead === 'V') return 'saving';
   if (lead === 'D' && !/D[^l]{0,3}[,.]/.test(before)) return 'delivery';

@@ -7,6 +7,10 @@ const COUNTED = new RegExp(
   `(?<![$])(?:\\(?(${COUNT})\\)?)(?:j|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|d${UNIT}|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
   'dg',
 );
+/** The noun between count and weight: "3 plates 45 lb", "2 dumbbells of 25", "4 plates 20kg". */
+const NOUN_BETWEEN = new RegExp(`(${COUNT})${MODIFIERS}(k)(?:o|@|z)?[-:(,]?(n${UNIT}?|v)(?![xf$"'-]|\\(|${MODIFIERS}k)`, 'dg');
+/** "2 ea 10, 2 ea 15". */
+const EACH_BARE = /([nd])e(n)(?=[,.;l)c(]|$)/dg;
 /** A bare pair of numbers behind a quantity that was sure: "eight 25s, two 35s, one 45". */
 const CHAIN = /(?<=_\)?(?:,c?|c|,a|l[-•]?))([nd])x?(n)(?![\duhfJ$¢xnqs"'/-])/dg;
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
@@ -14,6 +18,19 @@ const RUN = /(?:(?<=^|[l:•,.(c-])|(?<=[km][-:]?))[nd]n(?:,?c?[nd]n){1,11}(?![\
 
 export function readSideBySide(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
+  findAll(scan, NOUN_BETWEEN, ({ from, to, group }) => {
+    const count = valueAt(scan, from);
+    const noun = group(2)?.[0] ?? to;
+    const [start, end] = group(3) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    const kind = scan.tokens[noun]?.term?.kind;
+    const weighed = kind === 'plate' || kind === 'bumper' || kind === 'micro' || kind === 'dumbbell' || kind === 'kettlebell';
+    const link = scan.plain.slice(noun + 1, start);
+    if (!weight || !weighed || !isCount(count) || !isSize(weight.value, weight.unit) || (link === 'z' && !/^(at|weighing|is|are)$/.test(scan.tokens[noun + 1]?.text ?? ''))) return false;
+    if (start === end && scan.plain[start] === 'n' && !isPlateSize(weight.value)) return false;
+    found.push({ rule: 'count-noun-weight', from, to, count, weight: weight.value, unit: weight.unit, noun });
+    return true;
+  });
   findAll(scan, COUNTED, ({ from, to, group }) => {
     const at = group(1)?.[0] ?? from;
     const count = valueAt(scan, at);
@@ -31,6 +48,13 @@ export function readSideBySide(scan: Scan): Quantity[] {
       unit: weight.unit,
       noun: group(3)?.[0] ?? null,
     });
+    return true;
+  });
+  findAll(scan, EACH_BARE, ({ from, to }) => {
+    const count = valueAt(scan, from);
+    const weight = valueAt(scan, to);
+    if (!isCount(count) || weight === null || !isPlateSize(weight)) return false;
+    found.push({ rule: 'count-each-weight', from, to, count, weight, unit: null, noun: null });
     return true;
   });
   findAll(scan, CHAIN, ({ from, to, group }) => {

@@ -36,7 +36,7 @@ const UNIT_ROLES = ['per-pound', 'per-kilogram', 'each', 'pair'] as const;
 /** $1, $123, $1234, $12345, $9999, $1111 stand for "ask". */
 export const isPlaceholder = (amount: number): boolean =>
   amount <= 1 ||
-  [12, 123, 1234, 12345, 123456, 1234567].includes(amount) ||
+  [123, 1234, 12345, 123456, 1234567].includes(amount) ||
   /^(\d)\1{3,}$/.test(String(amount)) ||
   amount >= 99_999;
 
@@ -167,7 +167,8 @@ function itemised(
     for (const item of fresh) seen.add(item);
     own.push({ price: cover.price, drafts: fresh });
   }
-  if (own.length < 2) return null;
+  const sameTwice = own.length === 2 && own[0]?.price.amount === own[1]?.price.amount && (scan.tokens[own[0]?.price.from ?? 0]?.line ?? 0) === 0;
+  if (own.length < 2 || sameTwice) return null;
   const used = new Set(own.map(({ price }) => price.amount));
   const header =
     covers.find(({ price, drafts }) => drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknownGoods(scan, price))?.price ?? null;

@@ -88,11 +88,12 @@ function heading(scan: Scan, quantity: Quantity, quantities: readonly Quantity[]
 
 /** A lone weight with a unit and no count ("Bar. 45lb. Straight.") is that of the bar, rack or bench named before it. */
 function ownerOf(scan: Scan, quantity: Quantity): number | null {
-  if (quantity.rule !== 'weight-alone' || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_')) return null;
+  const article = quantity.rule === 'a-weight' && /^(is|was|it's|its|it)$/.test(scan.tokens[quantity.from - 1]?.text ?? '');
+  if ((quantity.rule !== 'weight-alone' && !article) || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_')) return null;
   const line = scan.tokens[quantity.from]?.line;
   for (let i = quantity.from - 1; i >= 0 && scan.tokens[i]?.line === line && quantity.from - i < 16; i -= 1) {
     const kind = kindAt(scan, i);
-    const crowded = scan.clause[i] !== scan.clause[quantity.from] && quantity.from - i > 4;
+    const crowded = scan.clause[i] !== scan.clause[quantity.from] && quantity.from - i > 4 && !article;
     if (kind) return WEIGHED.includes(kind) || kind === 'collars' || crowded || scan.letters[i] !== 'k' ? null : i;
   }
   return null;

@@ -2,7 +2,8 @@
 import { type Condition, isPlate, type Kind } from '../../listing/reading.ts';
 import type { Fact, Finding, Measure } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
-import type { Draft } from './draft.ts';
+import { type Draft, firstToken } from './draft.ts';
+import { subjectOf } from './subject.ts';
 
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
 const isBar = (kind: Kind): boolean => BARS.includes(kind);
@@ -51,51 +52,49 @@ const CONDITIONED: Partial<Record<Condition, readonly Kind[]>> = {
   mismatched: ['plate', 'bumper', 'micro', 'dumbbell'],
 };
 
-interface Target {
-  readonly item: Draft;
-  readonly distance: number;
-  readonly near: boolean;
+/** A bore speaks of the plates of its clause; one that stands apart says what the lot, or what follows the heading, is made for. */
+function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: boolean): void {
+  const plates = drafts.filter((item) => isPlate(item.kind));
+  const near = plates.filter((item) => item.places.some((place) => scan.clause[place.from] === scan.clause[fact.from]));
+  const value = fact.value >= 45 ? '50mm' : fact.value <= 33 ? '25mm' : null;
+  const targets = near.length > 0 ? near : only ? plates : [];
+  for (const item of targets) if (!item.measures.has('boreMm')) item.measures.set('boreMm', fact);
+  if (near.length === 0 && value) for (const item of plates) item.spread.push({ value, rule: 'bore', from: fact.from, to: fact.to });
 }
 
-/** Drafts near a place: those of its clause, nearest first; a draft before the place is a little nearer than one behind it. */
-function targets(scan: Scan, drafts: readonly Draft[], at: number, fitting: (kind: Kind) => boolean): Target[] {
-  const found: Target[] = [];
-  for (const item of drafts) {
-    if (!fitting(item.kind)) continue;
-    let best: Target | null = null;
-    for (const place of item.places) {
-      const near = scan.clause[place.from] === scan.clause[at] || scan.clause[place.to] === scan.clause[at];
-      const gap = at < place.from ? place.from - at : at > place.to ? (at - place.to) * 0.9 : 0;
-      if (!best || (near && !best.near) || (near === best.near && gap < best.distance)) best = { item, distance: gap, near };
-    }
-    if (best) found.push(best);
-  }
-  return found.sort((a, b) => Number(b.near) - Number(a.near) || a.distance - b.distance);
-}
+const BAR_MEASURES: readonly Measure[] = ['shaftMm', 'sleeveMm', 'lengthMm', 'tensilePsi'];
 
-/** The drafts a word speaks of. In a clause with several of the kind, an adjective right before one speaks of that one, a remark behind a list of all. */
-function chosen(scan: Scan, drafts: readonly Draft[], at: number, fitting: (kind: Kind) => boolean): Draft[] {
-  const all = targets(scan, drafts, at, fitting);
-  const near = all.filter((target) => target.near);
-  if (near.length > 0) {
-    const [first] = near;
-    const inside = near.filter(({ distance }) => distance <= 2);
-    if (inside.length > 0 && first) return inside.length > 1 && first.distance > 0 ? near.map(({ item }) => item) : [first.item];
-    return near.map(({ item }) => item);
+/** Bars that a measure speaks of: the noun right behind it, else the last noun before it; the only bar when no noun is near. */
+function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
+  const bars = drafts.filter((item) => isBar(item.kind) || (item.kind === 'bench' && fact.rule === 'length'));
+  const holding = (at: number): Draft[] => bars.filter((item) => item.places.some((place) => at >= place.from && at <= place.to) || item.kindAt === at);
+  for (let i = fact.to + 1; i <= fact.to + 4 && scan.clause[i] === scan.clause[fact.from]; i += 1) {
+    if (scan.plain[i] === 'k') return holding(i);
+    if (scan.plain[i] === ',') break;
   }
-  const lineOf = (index: number): number => scan.tokens[index]?.line ?? -1;
-  const sameLine = all.filter(({ item }) => item.places.some((place) => lineOf(place.from) === lineOf(at)));
-  return (sameLine.length > 0 ? sameLine : all).map(({ item }) => item);
+  for (let i = fact.from - 1; i >= 0 && fact.from - i < 40; i -= 1) {
+    if (scan.plain[i] !== 'k') continue;
+    const found = holding(i);
+    if (found.length > 0) return found;
+    if (scan.clause[i] === scan.clause[fact.from]) return [];
+    break;
+  }
+  const [only] = bars.filter((item) => isBar(item.kind));
+  return only && bars.length === 1 ? [only] : [];
 }
 
 export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: readonly Fact[]): void {
+  const bores = new Set(facts.filter(({ measure }) => measure === 'boreMm').map(({ value }) => value));
   for (const fact of facts) {
+    if (fact.measure === 'boreMm') {
+      spreadBore(scan, drafts, fact, bores.size === 1);
+      continue;
+    }
     const fitting = MEASURED[fact.measure];
-    const list = chosen(scan, drafts, fact.from, fitting);
+    const list = BAR_MEASURES.includes(fact.measure) ? barsOf(scan, drafts, fact) : subjectOf(scan, drafts, fact.from, fitting);
     for (const item of list) {
       const known = item.measures.get(fact.measure);
-      const nominal = fact.measure === 'boreMm' && known && [25.4, 50.8].includes(known.value);
-      if (!known || nominal) item.measures.set(fact.measure, fact);
+      if (!known) item.measures.set(fact.measure, fact);
     }
   }
 }
@@ -128,15 +127,18 @@ function nounOf(scan: Scan, at: number): number | null {
   return null;
 }
 
-/** Goods that no word of fit spoke of take that of the lot, when the ad names only one. */
+/** Goods that no word of fit spoke of take that of the lot, or of the heading above them when the ad names both. */
 export function spreadFits(drafts: readonly Draft[]): void {
   const named = new Set(
     drafts.flatMap((item) => [...item.spread.map(({ value }) => value), ...(item.fits ? [item.fits.value] : [])]),
   );
-  const values = named.size > 1 ? [] : [...named];
   for (const item of drafts) {
-    const [first] = item.spread;
-    if (!item.fits && first && values.includes(first.value)) item.fits = first;
+    if (item.fits || item.spread.length === 0) continue;
+    // Of two different words of fit the last one before the goods holds, as a heading does.
+    const at = firstToken(item);
+    const before = item.spread.findLast(({ from }) => from < at);
+    const holding = named.size > 1 ? before : item.spread[0];
+    if (holding) item.fits = holding;
   }
 }
 
@@ -152,7 +154,7 @@ export function attachMakes(scan: Scan, drafts: readonly Draft[]): void {
       IRON.includes(kind) && (term.material !== 'wood' || kind === 'bench' || kind === 'rack');
     const made = term.grade === 'calibrated' || term.grade === 'machined' ? isPlate : heavy;
     if (term.material || term.grade) {
-      for (const item of chosen(scan, drafts, at, made)) {
+      for (const item of subjectOf(scan, drafts, at, made)) {
         if (term.material) item.material ??= { value: term.material, ...place };
         if (term.grade) item.grade ??= { value: term.grade, ...place };
       }
@@ -163,7 +165,7 @@ export function attachMakes(scan: Scan, drafts: readonly Draft[]): void {
 export function attachConditions(scan: Scan, drafts: readonly Draft[], findings: readonly Finding[]): void {
   for (const finding of findings) {
     const kinds = CONDITIONED[finding.condition] ?? IRON;
-    for (const item of chosen(scan, drafts, finding.from, (kind) => kinds.includes(kind))) {
+    for (const item of subjectOf(scan, drafts, finding.from, (kind) => kinds.includes(kind))) {
       if (item.conditions.some(({ value }) => value === finding.condition)) continue;
       const { condition: value, rule, from, to, hearsay } = finding;
       item.conditions.push({ value, rule, from, to, ...(hearsay ? { hearsay } : {}) });

@@ -41,13 +41,30 @@ function joinCounts(into: Draft, other: Draft, scan: Scan): void {
   else if (differ) into.count = other.count;
 }
 
+const WEIGHED = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
+
+/** Two bars, racks or benches are two when each has its own price or its own line of a list. */
+function apart(scan: Scan, a: Draft, b: Draft): boolean {
+  if (a.fits && b.fits && a.fits.value !== b.fits.value && WEIGHED.includes(a.kind)) return true;
+  if (WEIGHED.includes(a.kind)) return false;
+  if (a.ownPrice && b.ownPrice) return a.ownPrice.place.from !== b.ownPrice.place.from;
+  const starts = (item: Draft): boolean => {
+    const first = firstToken(item);
+    const line = scan.tokens[first]?.line ?? 0;
+    let begin = first;
+    while (begin > 0 && scan.tokens[begin - 1]?.line === line) begin -= 1;
+    return line > 0 && !/[^•amCnd()Ux-]/.test(scan.plain.slice(begin, first));
+  };
+  return starts(a) && starts(b) && scan.tokens[firstToken(a)]?.line !== scan.tokens[firstToken(b)]?.line;
+}
+
 export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const merged: Draft[] = [];
   const byKey = new Map<string, Draft>();
   for (const item of drafts) {
     const key = keyOf(item);
     const known = byKey.get(key);
-    if (!known) {
+    if (!known || apart(scan, known, item)) {
       byKey.set(key, item);
       merged.push(item);
       continue;

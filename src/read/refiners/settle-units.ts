@@ -1,5 +1,6 @@
 /** Gives a unit to weights written without one: from their list, else from the ad's other plates, else from the sizes themselves and the money. */
 import type { MassUnit } from '../../units/mass.ts';
+import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
 
@@ -8,12 +9,27 @@ const POUND_ONLY = [45, 35, 100, 7.5];
 const KILOGRAM_ONLY = [20, 15, 1.25, 0.5];
 const KILOGRAM_MONEY = ['GBP', 'EUR', 'AUD', 'NZD', 'CHF'];
 
-export function settleUnits(drafts: readonly Draft[], currency: string | null, language: 'en' | 'de'): void {
+/** Unit named in the line before the weights, with no number of its own: "discs (kg): 2 x 20", "bumpers in lb: ...", or in the heading right above. */
+function lineUnit(scan: Scan, item: Draft): MassUnit | null {
+  const first = firstToken(item);
+  const line = scan.tokens[first]?.line ?? 0;
+  for (let i = first - 1; i >= 0; i -= 1) {
+    const token = scan.tokens[i];
+    if (!token || token.line < line - 1) return null;
+    if (token.line < line && token.type !== 'line' && scan.plain.slice(i + 1, first).split('l').length > 2) return null;
+    const unit = token.term?.unit;
+    if (unit && scan.tokens[i - 1]?.type !== 'number' && scan.plain[i - 1] !== 'r') return unit;
+  }
+  return null;
+}
+
+export function settleUnits(scan: Scan, drafts: readonly Draft[], currency: string | null, language: 'en' | 'de'): void {
   const weighed = drafts.filter((item) => item.weight !== null);
   const bare = weighed.filter((item) => item.unit === null);
   if (bare.length === 0) return;
+  for (const item of bare) item.unit = lineUnit(scan, item);
   const explicit = weighed.filter((item) => item.unit !== null && !item.kind.endsWith('bar'));
-  const values = bare.map((item) => item.weight?.value ?? 0);
+  const values = bare.filter((item) => item.unit === null).map((item) => item.weight?.value ?? 0);
   const looksPounds = values.some((value) => POUND_ONLY.includes(value));
   const looksKilograms = values.some((value) => KILOGRAM_ONLY.includes(value));
   for (const item of bare) {
@@ -28,6 +44,6 @@ export function settleUnits(drafts: readonly Draft[], currency: string | null, l
         (currency !== null && KILOGRAM_MONEY.includes(currency) && (looksKilograms || values.every((value) => value <= 25)))
           ? 'kg'
           : 'lb'));
-    item.unit = inList?.unit ?? guessed;
+    item.unit ??= inList?.unit ?? guessed;
   }
 }

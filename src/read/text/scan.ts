@@ -16,6 +16,8 @@ export interface Scan {
   readonly plain: string;
   /** Letters with used-up tokens blanked; recognisers change it by `claim`. */
   readonly letters: string[];
+  /** Pieces told behind a noun, by the noun's token. */
+  readonly nounCounts: Map<number, number>;
   /** Number of the clause that each token stands in. */
   readonly clause: Uint32Array;
 }
@@ -38,7 +40,7 @@ function clausesOf(tokens: readonly Token[], letters: string): Uint32Array {
 export function scanText(text: string, language: Language): Scan {
   const tokens = joinConversions(joinTerms(tokenise(fold(text), language), language.dictionary));
   const plain = classify(tokens);
-  return { text, language, tokens, plain, letters: [...plain], clause: clausesOf(tokens, plain) };
+  return { text, language, tokens, plain, letters: [...plain], nounCounts: new Map(), clause: clausesOf(tokens, plain) };
 }
 
 /** Marks tokens as used up; the first may keep a letter by which later recognisers know what stood there. */

@@ -38,25 +38,32 @@ export type Dictionary = ReadonlyMap<string, Node>;
 /** One dictionary section: phrases parted by "|" and what they mean. */
 export type Entry = readonly [phrases: string, term: Term];
 
-/** Builds the phrase tree. A later entry for the same phrase is an error, so that no word means two things by accident. */
+/** Builds the phrase tree. Where a phrase stands twice the first entry holds; `conflicts` lists those, and a test keeps the list empty. */
 export function dictionary(sections: readonly (readonly Entry[])[]): Dictionary {
+  return build(sections).root;
+}
+
+/** Phrases that stand twice with different meanings, so that no word means two things by accident. */
+export const conflicts = (sections: readonly (readonly Entry[])[]): string[] => build(sections).twice;
+
+function build(sections: readonly (readonly Entry[])[]): { root: Map<string, Node>; twice: string[] } {
   const root = new Map<string, Node>();
+  const twice: string[] = [];
   for (const [phrases, term] of sections.flat()) {
     for (const phrase of phrases.split('|')) {
+      const words = foldPhrase(phrase.trim()).split(/[\s-]+/);
       let level = root;
-      let node: Node | null = null;
-      for (const word of foldPhrase(phrase.trim()).split(/[\s-]+/)) {
-        const found: Node = level.get(word) ?? { next: new Map(), term: null };
-        level.set(word, found);
-        node = found;
-        level = found.next;
+      let node: Node = { next: root, term: null };
+      for (const word of words) {
+        node = level.get(word) ?? { next: new Map(), term: null };
+        level.set(word, node);
+        level = node.next;
       }
-      if (!node || phrase.trim() === '') throw new Error('dictionary: empty phrase');
-      if (node.term) throw new Error(`dictionary: "${phrase.trim()}" stands twice`);
-      node.term = term;
+      if (node.term && JSON.stringify(node.term) !== JSON.stringify(term)) twice.push(phrase.trim());
+      node.term ??= term;
     }
   }
-  return root;
+  return { root, twice };
 }
 
 const LONGEST_PHRASE = 9;

@@ -41,7 +41,8 @@ function numberAt(text: string, at: number, language: Language): { value: number
   }
   const plain = sticky(language.number, text, at);
   if (!plain) return null;
-  const value = language.valueOf(plain[0]);
+  const end = at + plain[0].length;
+  const value = language.valueOf(plain[0], { before: text.slice(Math.max(0, at - 2), at).trim(), behind: text.slice(end, end + 4) });
   if (Number.isInteger(value)) {
     const mixed = sticky(MIXED, text, at + plain[0].length);
     if (mixed && Number(mixed[1]) < Number(mixed[2])) {

@@ -2,6 +2,8 @@ import { dictionary } from '../../text/terms.ts';
 import type { Language } from '../language.ts';
 import { CONDITIONS } from './conditions.ts';
 import { NOUNS } from './nouns.ts';
+import { TOPICS } from './other-topics.ts';
+import { OTHER_TRADES } from './other-trades.ts';
 import { MEASURES, PRICES, RELATIONS } from './senses.ts';
 import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
 
@@ -10,9 +12,11 @@ export const ENGLISH: Language = {
   code: 'en',
   number:
     /\d{1,3}(?:\.\d{3}){1,3}(?:,\d{2}(?!\d)|(?=,-)|(?= ?(?:€|eur)))|(?<=€ ?)\d{1,3}(?:\.\d{3})+(?!\d)|\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,
-  valueOf: (digits) => {
-    if (/^\d{1,3}(?:\.\d{3})+(?:,\d{2})?$/.test(digits) && digits.length > 4) return Number(digits.replaceAll('.', '').replace(',', '.'));
+  valueOf: (digits, { before, behind }) => {
+    const european = before.endsWith('€') || /^(?:,-| ?€| ?eur)/.test(behind) || digits.includes(',');
+    if (european && /^\d{1,3}(?:\.\d{3})+(?:,\d{2})?$/.test(digits)) return Number(digits.replaceAll('.', '').replace(',', '.'));
     return Number(/,\d{1,2}$/.test(digits) ? digits.replace(',', '.') : digits.replaceAll(',', ''));
   },
-  dictionary: dictionary([NOUNS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]),
+  dictionary: dictionary([NOUNS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS, OTHER_TRADES]),
+  topics: dictionary([TOPICS]),
 };

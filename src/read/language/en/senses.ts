@@ -8,7 +8,7 @@ export const PRICES: readonly Entry[] = [
     { code: 'A' },
   ],
   [
-    'was|were|originally|original price|original cost|orig|orig price|retail|retails|retail price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|online for|online they are|replacement cost|before',
+    'was|then|were|originally|original price|original cost|orig|orig price|retail|retails|retail price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|online for|online they are|replacement cost|before',
     { code: 'F' },
   ],
   ['save|savings|saving|off|discount|you save', { code: 'V' }],
@@ -18,7 +18,7 @@ export const PRICES: readonly Entry[] = [
   ],
   ['deposit|to hold|holds it|hold fee|holding fee', { code: 'H' }],
   [
-    'for all|for all of it|for everything|takes all|takes it all|take it all|takes everything|take all|for the lot|for the whole lot|whole lot|for the set|for the whole set|whole set|entire set|for all of them|the lot|all of it|all for|everything for|everything|for the whole thing|whole thing|the whole lot|take everything|for both|for the bunch|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|altogether|in total|total|in all|total price|combined|buy it all|if you take all|takes the lot|takes the whole lot|gets it all|gets everything|buys it all|as a package|all in|grand total|for the package|total weight|totaling|totalling|totals|total of|adds up to|comes to|all told|full set|complete set|overall',
+    'for all|for all of it|for everything|takes all|takes it all|take it all|takes everything|take all|for the lot|for the pile|for the whole pile|for the bunch|for the group|takes the pile|for the whole lot|whole lot|for the set|for the whole set|whole set|entire set|for all of them|the lot|all of it|all for|everything for|everything|for the whole thing|whole thing|the whole lot|take everything|for both|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|altogether|in total|total|in all|total price|combined|buy it all|if you take all|takes the lot|takes the whole lot|gets it all|gets everything|buys it all|as a package|all in|grand total|for the package|total weight|totaling|totalling|totals|total of|adds up to|comes to|all told|full set|complete set|overall',
     { code: 'L' },
   ],
   [
@@ -34,6 +34,7 @@ export const PRICES: readonly Entry[] = [
 ];
 
 export const RELATIONS: readonly Entry[] = [
+  ['lumber|timber|board|boards|stud|studs|upright|uprights|tubing|tube|tubes|sheet|sheets|post|posts|profile|footprint|steel tubing|room|garage|bedroom|basement|shed|rug|carpenter|4x4|square tubing|square tube|frame|pad|beam|beams|sheets of', { code: 'z', sense: 'sizes' }],
   ['unless|unless noted|unless otherwise noted|unless marked|unless otherwise marked|unless stated|otherwise noted|if not marked|unless priced', { code: 'z', sense: 'unless' }],
   [
     "no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o",
@@ -56,7 +57,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'W' },
   ],
   [
-    'fit|fits|fitting|compatible with|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|holder for|store|stores|storing',
+    'fit|fits|fitting|compatible with|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
     { code: 'X' },
   ],
   [
@@ -80,7 +81,7 @@ export const MEASURES: readonly Entry[] = [
     'hole|holes|bore|center hole|centre hole|center holes|centre holes|hole size|hole diameter|holes in the middle|center|centre|centers|bores|inner diameter|inside diameter|opening|openings|hole in the middle|inside hole|id|hub',
     { code: 'B' },
   ],
-  ['shaft|grip diameter|shaft diameter|thickness|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia', { code: 'S' }],
+  ['shaft|grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia', { code: 'S' }],
   ['sleeve|sleeves|ends|sleeve diameter|loadable sleeve|loadable|end|collar to collar', { code: 'T' }],
   ['long|length|in length|overall length|tall|high|wide|width|height|depth', { code: 'G' }],
   [

@@ -97,7 +97,7 @@ export const UNITS: readonly Entry[] = [
   ["kg|kgs|kilo|kilos|kilogram|kilograms|kg's|kilogrammes|kilogramme|kgm", { code: 'u', unit: 'kg' }],
   ['mm|millimeter|millimeters|millimetre|millimetres|mil', { code: 'f', length: 'mm' }],
   ['cm|cms|centimeter|centimeters|centimetre|centimetres', { code: 'f', length: 'cm' }],
-  ['meter|meters|metre|metres', { code: 'f', length: 'm' }],
+  ['m|meter|meters|metre|metres', { code: 'f', length: 'm' }],
   ['in|inch|inches|inchs', { code: 'f', length: 'in' }],
   ['ft|foot|feet|footer', { code: 'f', length: 'ft' }],
 ];
@@ -150,7 +150,7 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['odd|mismatched|mismatch|mixed|assorted|misc|random|various', { code: 'm', condition: 'mismatched' }],
   [
-    'adjustable|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|heavy|good|nice|great|big|small|large|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|rusty looking|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thick|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|flanged|grips|slots|womens|mens|ladies',
+    'adjustable|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|heavy|good|nice|great|big|small|large|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|rusty looking|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|flanged|grips|slots|womens|mens|ladies',
     { code: 'm' },
   ],
 ];

@@ -1,0 +1,31 @@
+/** German names of gym goods that are not weighed iron, and of other trades' goods, which speak against an ad of ours. */
+import type { Entry } from '../../text/terms.ts';
+import { compounds, spelt } from './spelling.ts';
+
+const other = (phrases: string, weak: boolean): Entry[] =>
+  phrases.split('|').map((phrase): Entry => [phrase, { code: 'k', kind: 'other', ...(weak ? { weak } : {}) }]);
+
+const foreign = (phrases: string, sense: 'foreign' | 'very-foreign' | 'household'): Entry => [phrases, { code: 'z', sense }];
+
+export const OTHER_GOODS: readonly Entry[] = spelt([
+  ...other(
+    `${compounds('kurzhantel', 'stange|stangen|griff|griffe')}|kurzhantel stange|kurzhantel stangen|kurzhantel griffe|trizepsstange|trizepsstangen|trizeps stange|trizepshantel|parallelstange|multigrip stange|multigripstange|football bar|safety squat bar|safety bar|ssb|squat bar safety|kambered bar|cambered bar|axle bar|latzugstange|latstange|lat stange|latziehstange|klimmzugstange|klimmzugstangen|klimmzugstation|landmine|schulterpolster|nackenpolster|langhantelpolster|hantelpolster|stangenpolster|stangenpad`,
+    false,
+  ),
+  ...other(
+    'kraftstation|kraft station|multistation|multi station|fitnessstation|latzug|lat zug|latzugturm|latzugstation|kabelzug|kabelzugstation|kabelturm|seilzug|zugturm|beinpresse|beinstrecker|beinbeuger|beincurler|beincurl|beinteil|butterfly|curlpult|curl pult|bizepspult|bizepscurlpult|pult|multipresse|smith maschine|smithmaschine|bauchtrainer|bauchbank|situp bank|sit up bank|rückentrainer|rückenstrecker|hyperextension|roman chair|dipstation|dip station|dipbarren|dip barren|barren|dipständer|dipgürtel|laufband|crosstrainer|ergometer|heimtrainer|hometrainer|rudergerät|rudermaschine|spinning bike|spinningrad|stepper|boxsack|sandsack|boxhandschuhe|medizinball|gymnastikball|slamball|slam ball|wallball|plyobox|plyo box|sprungkasten|gewichtsweste|gewichthebergürtel|trainingsgürtel|kraftgürtel|zughilfen|gewichtsmanschetten|fußgewichte|handgelenkgewichte|widerstandsbänder|fitnessbänder|therabänder|terraband|springseil|faszienrolle|yogamatte|gymnastikmatte|bodenmatte|bodenmatten|bodenschutzmatte|bodenschutzmatten|gummimatte|gummimatten|fallschutzmatte|fallschutzmatten|schutzmatte|schutzmatten|matte|matten|spiegel|turnringe|schlingentrainer|sicherheitsablage|sicherheitsablagen|ablage|ablagen|safeties|spotter|j cups|jcups|j hooks|heberplattform|gewichtheberplattform|podest|trainingshandschuhe|handschuhe|ab roller|bauchroller|liegestützgriffe|balance board|trampolin|vibrationsplatte|prowler|gewichtsschlitten|schlitten|tower|deadlift jack',
+    true,
+  ),
+  foreign(
+    `${compounds('brems|front|windschutz|heck|seiten|fenster|glas|schleif|trenn|kupplungs|unterleg|ziel|milch|dicht|riemen|polier|dreh|wurf|radio', 'scheibe|scheiben')}|${compounds('koch|herd|tisch|arbeits|schall|gehweg|terrassen|stein|span|fest|grill|heiz|rüttel|gips|boden|schreibtisch|marmor|granit|glas|rigips|osb-|warmhalte|dämm|styropor|kegel|trag', 'platte|platten')}|${compounds('gardinen|vorhang|dusch|kleider|angel|teleskop|zelt|besen|bohr|fahnen|treppen|absperr|boden|strom|kleider', 'stange|stangen')}|${compounds('auswucht|blei|tauch|wuchst|rad|anlegegewichte|uhren|waag|tara', 'gewicht|gewichte')}`
+      .split('|')
+      .filter((word, index, words) => words.indexOf(word) === index)
+      .join('|'),
+    'foreign',
+  ),
+  foreign(
+    `${compounds('garten|park|eck|sitz|werk|hobel|küchen|esszimmer|truhen|holz|bier|dreh|daten|schlaf|kegel|reha|massage|ruhe|sonnen', 'bank|bänke')}|dachgepäckträger|dachträger|dachreling|lochkreis|vogelkäfig|hamsterkäfig|hasenkäfig|kaninchenkäfig|hundekäfig|nymphensittich|server rack|serverrack|19 zoll rack|netzwerkschrank|weinregal|schwerlastregal|fahrradständer|christbaumständer|notenständer|wäscheständer|autogewicht|felgen|reifen|radkappen|traktorgewicht|traktorgewichte|frontgewicht|frontgewichte|schleppergewichte|heckgewicht|anhänger|fahrrad|motorrad|moped|golfschläger|angelrute|tauchausrüstung|taucherblei|bleigurt|briefwaage|balkenwaage|apothekerwaage|gusspfanne|bratpfanne|kochtopf|backofen|ofenplatte|kaminofen|herdring|waschmaschine|trockner|kühlschrank|fernseher|playstation|kinderwagen|schallplatten sammlung|vinyl lp|lps|single schallplatten|plattenspieler|verstärker|lautsprecher|stoßstange|stoßstangen|kuchenform|lego`,
+    'foreign',
+  ),
+  foreign('mitgliedschaft|probetraining|personal trainer|personal training|vertrag abzugeben|fitnessvertrag|studiovertrag|jahresvertrag|monatsbeitrag', 'very-foreign'),
+]);

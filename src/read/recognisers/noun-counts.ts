@@ -1,0 +1,21 @@
+/** Counts behind a noun: "Bench 1.", "collars x2", "barbell (2)", "Bar straight - 1 pc", "collars, 1 pair": kept for the noun, and used up. */
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { isCount, MODIFIERS } from './notation.ts';
+
+const BEHIND = new RegExp(`(k)${MODIFIERS}[-:,|(]{0,2}(?:x(?![nd]u)|j:?)?([nd])(?:(j|x)?(?=[,.;l)|]|$)|(p)(?!o|E))\\)?`, 'dg');
+const OWN = ['bar', 'curl-bar', 'hex-bar', 'rack', 'stands', 'bench', 'collars', 'storage', 'other'];
+
+export function readNounCounts(scan: Scan): void {
+  findAll(scan, BEHIND, ({ from, to, group }) => {
+    const kind = scan.tokens[from]?.term?.kind;
+    const at = group(2)?.[0] ?? to;
+    const count = valueAt(scan, at);
+    if (!kind || !OWN.includes(kind) || !isCount(count) || count > 24) return false;
+    // A bare number behind a comma may be the first of a list of plates.
+    const separator = scan.plain.slice(from + 1, at);
+    if (/,$/.test(separator) && group(4) === null && group(3) === null) return false;
+    scan.nounCounts.set(from, group(4) ? count * 2 : count);
+    for (let i = from + 1; i <= to; i += 1) scan.letters[i] = '_';
+    return 'claimed';
+  });
+}
