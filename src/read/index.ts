@@ -20,6 +20,7 @@ import { readLonePrices, readPrices } from './recognisers/prices.ts';
 import { readSideBySide } from './recognisers/side-by-side.ts';
 import { readSingleWeights } from './recognisers/single-weights.ts';
 import { readTerms } from './recognisers/terms.ts';
+import { readTables } from './recognisers/tables.ts';
 import { readTimes } from './recognisers/times.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
 import { settleAsking } from './refiners/asking.ts';
@@ -66,10 +67,11 @@ export function read(listing: PageListing): Reading {
 
   claimNoise(scan);
   const facts = readMeasures(scan);
-  const written = readPrices(scan).map((price) => strike(scan, price, struck));
+  const table = readTables(scan);
+  const written = [...table.prices, ...readPrices(scan)].sort((a, b) => a.from - b.from).map((price) => strike(scan, price, struck));
   const totals = readTotals(scan);
   readNounCounts(scan);
-  const noted = QUANTITIES.flatMap((recognise) => recognise(scan)).sort((a, b) => a.from - b.from);
+  const noted = [...table.quantities, ...QUANTITIES.flatMap((recognise) => recognise(scan))].sort((a, b) => a.from - b.from);
   const quantities = settleOrder(readLaterCounts(scan, noted));
   totals.push(...readSubtotals(scan, quantities));
   const prices = pagePrices(listing, written.length > 0 ? written : readLonePrices(scan));

@@ -55,7 +55,7 @@ const CONDITIONED: Partial<Record<Condition, readonly Kind[]>> = {
 /** A bore speaks of the plates of its clause; one that stands apart says what the lot, or what follows the heading, is made for. */
 function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: boolean): void {
   const plates = drafts.filter((item) => isPlate(item.kind));
-  const near = plates.filter((item) => item.places.some((place) => scan.clause[place.from] === scan.clause[fact.from]));
+  const near = plates.filter((item) => item.weight !== null && item.places.some((place) => scan.clause[place.from] === scan.clause[fact.from]));
   const value = fact.value >= 45 ? '50mm' : fact.value <= 33 ? '25mm' : null;
   const targets = near.length > 0 ? near : only ? plates : [];
   for (const item of targets) if (!item.measures.has('boreMm')) item.measures.set('boreMm', fact);

@@ -2,9 +2,9 @@
  * Whether the ad is about this trade at all. Every word and quantity adds to one sum, each kind of goods and each word once:
  *
  * - goods of the trade: 3 under a name of their own ("barbell", "squat rack"), 1 under an everyday one ("bar", "rack")
- * - a weight that plates come in: 1/2, at most 3 of them; a word of the gym: 1, at most 2
+ * - a weight that plates come in: 1 as a plural ("45s"), else 1/2; a word of the gym: 1; at most 2 of each
  * - goods and words of another trade: -1; of a household: -1/2; a service or a borrowed name: -3
- * - two more against it when another trade's goods are the first that the ad names
+ * - two more against it when another trade's goods are the first that the ad names, two more for it when goods of ours are, by a name of their own
  *
  * Goods that are denied or only spoken of, and what the seller would take in trade, do not count. At 1 and more the ad is of the trade.
  */
@@ -38,6 +38,10 @@ function once(evidence: readonly Evidence[]): number {
   return sum(best.values());
 }
 
+/** Place of the first goods told. */
+const first = (evidence: readonly Evidence[], worth: number): number =>
+  evidence.reduce((least, { points, start }) => (points >= worth ? Math.min(least, start) : least), Number.POSITIVE_INFINITY);
+
 function goodsOf(scan: Scan): Evidence[] {
   return scan.tokens.flatMap(({ term, start }, at): Evidence[] => {
     if (!term?.kind || (term.kind === 'other' && term.weak) || isAside(scan, at)) return [];
@@ -59,15 +63,18 @@ export function tradeScore(scan: Scan, quantities: readonly Quantity[], totals: 
   const against = evidence((sense) => AGAINST[sense]);
   const gym = evidence((sense) => (sense === 'gym' ? 1 : undefined));
   if (scan.tokens.some(({ term }) => term?.fits === '50mm')) gym.push({ word: 'olympic', points: 1, start: 0 });
-  const sizes = new Set(quantities.map(({ weight }) => weight).filter((weight) => weight !== null && PLATE_SIZES.includes(weight)));
-  const first = (list: readonly Evidence[]): number => Math.min(...list.filter(({ points }) => points >= 1).map(({ start }) => start));
+  const sizes = quantities.flatMap(({ weight, from, to }): Evidence[] => {
+    if (weight === null || !PLATE_SIZES.includes(weight)) return [];
+    return [{ word: `${weight}`, points: /[sv]/.test(scan.plain.slice(from, to + 1)) ? 1 : 0.5, start: from }];
+  });
   return (
     once(goods) +
     Math.min(2, once(gym)) +
-    Math.min(3, sizes.size) / 2 +
+    Math.min(2, once(sizes)) +
     (totals.length > 0 ? 0.5 : 0) -
     once(against) -
-    (first(against) < first(goods) ? 2 : 0)
+    (first(against, 1) < first(goods, 1) ? 2 : 0) +
+    (first(goods, 3) < first(against, 1) ? 2 : 0)
   );
 }
 

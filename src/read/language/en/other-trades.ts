@@ -63,7 +63,7 @@ const OTHER_PLATES: readonly Entry[] = [
 const OTHER_BARS: readonly Entry[] = [
   ...named(
     'bar',
-    "towel|towel hanging|grab|safety grab|shower grab|bathroom grab|tow|sound|light|led light|led|roll|sway|front sway|rear sway|anti roll|anti sway|anti sway hitch|nerf|brush|bull|crash|engine crash|engine|crow|pry|wrecking|pinch|digging|lining|railroad|spud|tamper|tamping|nail|jemmy|roof|roof cross|cross|roof rack|roof rack cross|luggage|chocolate|candy|protein|whey|energy|granola|snack|cereal|nut|muesli|fruit|ice cream|soap|shampoo|gold|silver|bullion|copper|brass|aluminum|aluminium|wet|home|tiki|mini|breakfast|kitchen|coffee|wine|juice|sushi|salad|pool|pool hand rail|hand rail|handrail|patio|outdoor|garden|basement|pub|cocktail|liquor|drinks|drink|dry|oak|mahogany|walnut|fold away|curtain|clothes|garment|wardrobe|closet|clothes hanging|hanging clothes|shower|shower curtain|panic|push door|sissy|handle|drag|ape hanger|motorcycle handle|flat|steel flat|round|square|angle|cold rolled|hot rolled|steel round|drill|boring|sine|tommy|breaker|torque|ratchet|chainsaw|chain saw|saw|guide|chainsaw guide|sprayer|spray|boom|gymnastics|gymnastic|gymnast|uneven|parallel|horizontal|high|ballet|monkey|swing|trapeze|hospital bed|bed|bed assist|bed grab|magnetic knife|knife|tool|magnetic tool|hitch|tow hitch|trailer hitch|draw|tie|strut|strut tower|traction|torsion|track|panhard|stabilizer|stabiliser|bus|copper bus|earth|ground|grounding|neutral|menu|space|touch|side|side step|step|foot|kick|window|window security|security|door|door security|burglar|stair|baby gate|mobile|dive|karaoke|hookah|oxygen|tongue|belly|nipple|piercing|belly button|navel|whammy|tremolo|slide|lap steel|fishing|rod|carp|buzz|buzzer|bite|headboard|rail|rack|jockey|boat|ski|wakeboard|water ski|tower|t top|heat|heater|electric|sensor|infrared|video|wii sensor|camera|flash|jewelry|jewellery|necklace|tack|hay|feed|spreader hay|weld|welding|reinforcing|reinforcement|threaded|leaf|push up|pushup|door way|doorway pull up|doorway|door frame|doorway chin up|door frame pull up|grill|burner|sediment|sand|anchor|cam|rake|cutter|sickle|cutting|mower|hedge trimmer|load|cargo|truck bed cargo|cargo stabilizer|telescopic|ratcheting cargo|steering wheel lock|steering|bike|bicycle|road bike|bmx|mtb|riser|drop|aero|tri",
+    'towel|towel hanging|grab|safety grab|shower grab|bathroom grab|tow|sound|light|led light|led|roll|sway|front sway|rear sway|anti roll|anti sway|anti sway hitch|nerf|brush|bull|crash|engine crash|engine|crow|pry|wrecking|pinch|digging|lining|railroad|spud|tamper|tamping|nail|jemmy|roof|roof cross|cross|roof rack|roof rack cross|luggage|chocolate|candy|protein|whey|energy|granola|snack|cereal|nut|muesli|fruit|ice cream|soap|shampoo|gold|silver|bullion|copper|brass|aluminum|aluminium|wet|home|tiki|mini|breakfast|kitchen|coffee|wine|juice|sushi|salad|pool|pool hand rail|hand rail|handrail|patio|outdoor|garden|basement|pub|cocktail|liquor|drinks|drink|dry|oak|mahogany|walnut|fold away|curtain|clothes|garment|wardrobe|closet|clothes hanging|hanging clothes|shower|shower curtain|panic|push door|sissy|handle|drag|ape hanger|motorcycle handle|flat|steel flat|round|square|angle|cold rolled|hot rolled|steel round|drill|boring|sine|tommy|breaker|torque|ratchet|chainsaw|chain saw|saw|guide|chainsaw guide|sprayer|spray|boom|gymnastics|gymnastic|gymnast|uneven|parallel|horizontal|high|ballet|monkey|swing|trapeze|hospital bed|bed|bed assist|bed grab|magnetic knife|knife|tool|magnetic tool|hitch|tow hitch|trailer hitch|draw|tie|strut|strut tower|traction|torsion|track|panhard|stabilizer|stabiliser|bus|copper bus|earth|ground|grounding|neutral|menu|space|touch|side|side step|step|foot|kick|window|window security|security|door|door security|burglar|stair|baby gate|mobile|dive|karaoke|hookah|oxygen|tongue|belly|nipple|piercing|belly button|navel|whammy|tremolo|slide|lap steel|fishing|rod|carp|buzz|buzzer|bite|headboard|rail|rack|jockey|boat|ski|wakeboard|water ski|tower|t top|heat|heater|electric|sensor|infrared|video|wii sensor|camera|flash|jewelry|jewellery|necklace|tack|hay|feed|spreader hay|weld|welding|reinforcing|reinforcement|threaded|leaf|push up|pushup|door way|doorway pull up|doorway|door frame|doorway chin up|door frame pull up|grill|burner|sediment|sand|anchor|cam|rake|cutter|sickle|cutting|mower|hedge trimmer|load|cargo|truck bed cargo|cargo stabilizer|telescopic|ratcheting cargo|steering wheel lock|steering|bike|bicycle|road bike|bmx|mtb|riser|drop|aero|tri',
   ),
   ...leading(
     'bar',
@@ -71,7 +71,7 @@ const OTHER_BARS: readonly Entry[] = [
   ),
   ...goods(
     'foreign',
-    "barstool|bartender/-|bartending/-|barware/-|barcode|barre/-|handlebar|crowbar|prybar|minibar|soundbar|sway bar link|bull bar kit|toolbar|drawbar|rebar/-|re bar/-|bar and grill/-|bar b q/-|happy hour/-|crossbars roof/-|roof rail|grab rail|hand rail|handrail|monkey bars set/-|clothes rail|curtain rod|curtain pole|shower rod|tension rod|carbide|end mill|round stock/-|flat stock/-|angle iron/-|chocolate/-|candy/-|granola/-|whey/-|whey protein|protein powder|protein shake|pre workout/-|preworkout/-|creatine|mass gainer|supplement|bcaa|energy drink|vitamin",
+    'barstool|bartender/-|bartending/-|barware/-|barcode|barre/-|handlebar|crowbar|prybar|minibar|soundbar|sway bar link|bull bar kit|toolbar|drawbar|rebar/-|re bar/-|bar and grill/-|bar b q/-|happy hour/-|crossbars roof/-|roof rail|grab rail|hand rail|handrail|monkey bars set/-|clothes rail|curtain rod|curtain pole|shower rod|tension rod|carbide|end mill|round stock/-|flat stock/-|angle iron/-|chocolate/-|candy/-|granola/-|whey/-|whey protein|protein powder|protein shake|pre workout/-|preworkout/-|creatine|mass gainer|supplement|bcaa|energy drink|vitamin',
   ),
 ];
 
@@ -80,7 +80,10 @@ const OTHER_RACKS: readonly Entry[] = [
     'rack',
     "roof|car roof|bike|bicycle|4 bike|2 bike|3 bike|four bike|two bike|three bike|bike roof|hitch bike|bike hitch|luggage|cargo|roof cargo|ski|snowboard|surfboard|surf|kayak|canoe|paddle board|paddleboard|boat|ladder|van ladder|truck|contractor|headache|hitch|trunk|trunk bike|tire|tyre|wheel|spare tire|wine|wine bottle|spice|shoe|boot|hat|coat|hat and coat|clothes|clothing|garment|rolling garment|drying|clothes drying|laundry|towel|dish|dish drying|over the sink dish|pot|pan|pot and pan|pots and pans|hanging pot|hanging|baker's|bakers|bakery|bread|cooling|cake cooling|oven|grill|roasting|broiler|smoker|jerky|cake|pie|cookie|speed|sheet pan|bun pan|server|network|network server|comms|data|19 inch|19 inch server|audio|amp|stereo|studio|media|cd|dvd|cd dvd|record|lp|game|video game|book|magazine|newspaper|mail|letter|key|jewelry|jewellery|earring|necklace|tie|belt|scarf|quilt|blanket|rifle|shotgun|bow|sword|fishing rod|rod|fishing|pool cue|cue|golf|golf club|golf bag|bat|hockey|sports equipment|ball|basketball|guitar|instrument|sheet music|hay|feed|saddle|tack|bridle|firewood|log|pallet|warehouse|industrial|shelving|gondola|retail|display|brochure|merchandise|clothing display|tool|garden tool|pipe|parts|drill bit|test tube|lab|drum|plant|flower|seedling|mug|cup|glass|stemware|bottle|beer|keg|can|soda|egg|antler|elk|moose|deer|whitetail|buck|atv|motorcycle|rear|front|rear luggage|scooter|wheelchair|pedalboard|synth|keyboard|computer|mining|gpu|solar|solar panel|battery|cattle|costume|dress|hose|overhead|overhead storage|ceiling storage|garage storage|closet|pantry|kitchen|bathroom|shower|toilet paper|over the door|paper|poster|yarn|thread|nail polish|wire|chrome wire|rotisserie|rib|taco|toast|pizza|turkey|napkin|utensil|pen|file|document|sample|tray|wood storage|lumber storage|trailer|trimmer|landscape trailer|weed eater|dryer|gear|timing|steering|4 tier|3 tier|5 tier|utility|wall hat|entry|umbrella|cane|helmet|skateboard|longboard|scuba|tank|yoga mat storage",
   ),
-  ...leading('rack', 'server|unit|ear|and pinion|of ribs/-|of lamb/-|of antlers/-|mount server|mount case|mount kit|mount shelf|rail'),
+  ...leading(
+    'rack',
+    'server|unit|ear|and pinion|of ribs/-|of lamb/-|of antlers/-|mount server|mount case|mount kit|mount shelf|rail',
+  ),
   ...goods(
     'foreign',
     'rackmount/-|rack mount/-|wine cabinet|racking/-|pallet racking/-|shelving/-|shelving unit|bookcase|coat hook|hat stand|cross rail|roof box|cargo box|hitch receiver|ball mount|hitch mount|patch panel|ethernet/-|nas/-|ups battery/-',
@@ -102,25 +105,62 @@ const OTHER_BENCHES: readonly Entry[] = [
 const OTHER_SMALL_GOODS: readonly Entry[] = [
   ...named(
     'collar',
-    "dog|cat|pet|puppy|large dog|small dog|leather dog|shock|dog shock|bark|anti bark|e|dog training|dog training e|flea|cone|leather|nylon|choke|choke chain|prong|tracking|gps|gps dog|horse|draft horse|cow|goat|cattle|calf|sheep|harness|shirt|detachable|detachable shirt|fur|mink|lace|coat|dress|blouse|neck|cervical|clerical|priest|shaft|set screw|set screw shaft|split shaft|stop|drill stop|drill|reamer|depth|pipe|riser|chimney|stove pipe|flashing|well|drill depth|router|elizabethan|studded|spiked|rhinestone|starched|yoke|invisible fence|wireless fence|remote training|breakaway|martingale|blue|white|pink|cattle gps|gorget",
+    'dog|cat|pet|puppy|large dog|small dog|leather dog|shock|dog shock|bark|anti bark|e|dog training|dog training e|flea|cone|leather|nylon|choke|choke chain|prong|tracking|gps|gps dog|horse|draft horse|cow|goat|cattle|calf|sheep|harness|shirt|detachable|detachable shirt|fur|mink|lace|coat|dress|blouse|neck|cervical|clerical|priest|shaft|set screw|set screw shaft|split shaft|stop|drill stop|drill|reamer|depth|pipe|riser|chimney|stove pipe|flashing|well|drill depth|router|elizabethan|studded|spiked|rhinestone|starched|yoke|invisible fence|wireless fence|remote training|breakaway|martingale|blue|white|pink|cattle gps|gorget',
   ),
   ...leading('collar', 'box|stay|stud|pin|bell|bone|tag|and leash|and lead'),
-  ...named('disc', 'brake|golf|compact|floppy|cutting|grinding|sanding|abrasive|clutch|harrow|plow|flap|blu ray|vented brake|front brake|rear brake|game|laser|music|spinal|herniated|slipped'),
+  ...named(
+    'disc',
+    'brake|golf|compact|floppy|cutting|grinding|sanding|abrasive|clutch|harrow|plow|flap|blu ray|vented brake|front brake|rear brake|game|laser|music|spinal|herniated|slipped',
+  ),
   ...named('disk', 'brake|floppy|hard|sanding|cutting|clutch|zip|harrow'),
-  ...goods('foreign', 'disc golf/-|disc brake|disc harrow|disc player|disk drive|disc jockey|disc changer|brake rotor|brake pad|brake caliper|rotors and pad'),
-  ...named('cage', 'bird|dog|rabbit|hamster|guinea pig|reptile|chicken|parrot|parakeet|budgie|ferret|rat|chinchilla|batting|tomato|shark|roll|animal|pet|large bird|water bottle|bottle|pedal'),
+  ...goods(
+    'foreign',
+    'disc golf/-|disc brake|disc harrow|disc player|disk drive|disc jockey|disc changer|brake rotor|brake pad|brake caliper|rotors and pad',
+  ),
+  ...named(
+    'cage',
+    'bird|dog|rabbit|hamster|guinea pig|reptile|chicken|parrot|parakeet|budgie|ferret|rat|chinchilla|batting|tomato|shark|roll|animal|pet|large bird|water bottle|bottle|pedal',
+  ),
   ...goods('foreign', 'cage nut|cage pedal|birdcage'),
-  ...named('bumper', 'front|rear|back|car|truck|steel front|steel rear|front truck|rear truck|rear step|step|crib|jeep|winch|off road|offroad|trailer|pinball|boat|dock|pool table|door|door wall|corner|edge|chrome|chrome front|chrome rear|cot|pickup|oem|oem front|oem rear|aftermarket|plastic front'),
+  ...named(
+    'bumper',
+    'front|rear|back|car|truck|steel front|steel rear|front truck|rear truck|rear step|step|crib|jeep|winch|off road|offroad|trailer|pinball|boat|dock|pool table|door|door wall|corner|edge|chrome|chrome front|chrome rear|cot|pickup|oem|oem front|oem rear|aftermarket|plastic front',
+  ),
   ...leading('bumper', 'sticker|car|boat|cover|pool|guard|hitch|jumper|bracket|mount|pad for crib|pull|end cap|lip|sled'),
-  ...named('clip', 'hair|money|tie|alligator|hose|binder|pocket|pen|bag|badge|suspender|cable|pant|chip|trim|fender|belt|nose|video'),
-  ...named('clamp', 'c|hose|pipe|wood|wood working|woodworking|bar woodworking|toggle|welding|muffler|exhaust|battery|beam|parallel|f|quick|quick grip|ratchet|hand screw|strap|corner|edge|ground|cable|seat|seatpost|stem|handlebar|36 inch bar|24 inch bar|48 inch bar|sash|g|trigger|furniture'),
-  ...named('tree', 'christmas|xmas|artificial christmas|artificial|apple|fruit|palm|cat|shoe|cedar shoe|hat|coat|hall|ornament|pine|maple|fig|fiddle leaf fig|lemon|olive|bonsai|money|family|climbing|shade|oak|jewelry|mug|peach|pear|cherry|avocado|banana|citrus|ficus|fake|silk|willow|birch|redwood|cactus|tire|kitty'),
+  ...named(
+    'clip',
+    'hair|money|tie|alligator|hose|binder|pocket|pen|bag|badge|suspender|cable|pant|chip|trim|fender|belt|nose|video',
+  ),
+  ...named(
+    'clamp',
+    'c|hose|pipe|wood|wood working|woodworking|bar woodworking|toggle|welding|muffler|exhaust|battery|beam|parallel|f|quick|quick grip|ratchet|hand screw|strap|corner|edge|ground|cable|seat|seatpost|stem|handlebar|36 inch bar|24 inch bar|48 inch bar|sash|g|trigger|furniture',
+  ),
+  ...named(
+    'tree',
+    'christmas|xmas|artificial christmas|artificial|apple|fruit|palm|cat|shoe|cedar shoe|hat|coat|hall|ornament|pine|maple|fig|fiddle leaf fig|lemon|olive|bonsai|money|family|climbing|shade|oak|jewelry|mug|peach|pear|cherry|avocado|banana|citrus|ficus|fake|silk|willow|birch|redwood|cactus|tire|kitty',
+  ),
   ...leading('tree', 'house|skirt|topper|trimming|removal|service|saw|spade|stump|pruner|trimmer|farm|lot|topping'),
-  ...named('press', 'french|printing|drill|wine|tortilla|hydraulic|heat|garlic|arbor|cider|shop|book|cheese|juice|bearing|hot|trouser|sandwich|panini|letter|rosin|reloading|flower|tofu|pasta|t shirt heat|button|fruit|apple|punch|bench drill|floor drill'),
-  ...named('iron', 'clothes|steam|curling|flat|waffle|golf|branding|soldering|fire|tire|climbing|hair|sad|corrugated|gaucho|pitching'),
-  ...goods('foreign', 'ironing board|iron set golf|micro usb|micro sd/-|microwave|micro wave|micro atx/-|micro four thirds/-|micro sim|micro scooter|micro brewery|ssb radio/-'),
-  ...named('barbell', 'titanium|piercing|tongue|nipple|belly|industrial|surgical steel|curved|14g|16g|14 gauge|16 gauge|circular|eyebrow|jewelled|jeweled|navel', 'very-foreign'),
-  ...goods('very-foreign', 'piercing|body jewelry/-|body jewellery/-|internally threaded|externally threaded|piercing studio|tattoo studio|belly ring|nose ring|gauge earring|dog dumbbell|retrieving dumbbell|obedience dumbbell|dumbbell toy'),
+  ...named(
+    'press',
+    'french|printing|drill|wine|tortilla|hydraulic|heat|garlic|arbor|cider|shop|book|cheese|juice|bearing|hot|trouser|sandwich|panini|letter|rosin|reloading|flower|tofu|pasta|t shirt heat|button|fruit|apple|punch|bench drill|floor drill',
+  ),
+  ...named(
+    'iron',
+    'clothes|steam|curling|flat|waffle|golf|branding|soldering|fire|tire|climbing|hair|sad|corrugated|gaucho|pitching',
+  ),
+  ...goods(
+    'foreign',
+    'ironing board|iron set golf|micro usb|micro sd/-|microwave|micro wave|micro atx/-|micro four thirds/-|micro sim|micro scooter|micro brewery|ssb radio/-',
+  ),
+  ...named(
+    'barbell',
+    'titanium|piercing|tongue|nipple|belly|industrial|surgical steel|curved|14g|16g|14 gauge|16 gauge|circular|eyebrow|jewelled|jeweled|navel',
+    'very-foreign',
+  ),
+  ...goods(
+    'very-foreign',
+    'piercing|body jewelry/-|body jewellery/-|internally threaded|externally threaded|piercing studio|tattoo studio|belly ring|nose ring|gauge earring|dog dumbbell|retrieving dumbbell|obedience dumbbell|dumbbell toy',
+  ),
 ];
 
 export const OTHER_TRADES: readonly Entry[] = [
