@@ -20,15 +20,22 @@ export function refusalOf(address: string | undefined): Refusal {
   return /^(?:https?|file):/.test(address) ? 'no-access' : 'browser-page';
 }
 
+/** Chromium may apply the access that a key press grants a moment after it tells of the key press (seen in 156, about 1 in 20). */
+const WAITS = [0, 50, 200];
+
 /** Null when the script is in the page. Injecting again is harmless: the newer script replaces the older. */
 export async function inject(tabId: number): Promise<Refusal | null> {
-  try {
-    await api().scripting.executeScript({ target: { tabId }, files: ['capture.js'] });
-    return null;
-  } catch {
-    const tab = await api()
-      .tabs.get(tabId)
-      .catch(() => null);
-    return tab ? refusalOf(tab.url) : 'no-tab';
+  for (const wait of WAITS) {
+    if (wait > 0) await new Promise((resolve) => setTimeout(resolve, wait));
+    try {
+      await api().scripting.executeScript({ target: { tabId }, files: ['capture.js'] });
+      return null;
+    } catch {
+      // The next try, or the words for it below.
+    }
   }
+  const tab = await api()
+    .tabs.get(tabId)
+    .catch(() => null);
+  return tab ? refusalOf(tab.url) : 'no-tab';
 }
