@@ -51,6 +51,7 @@ const oneInchBar: ItemRule = {
 
 const shortBar: ItemRule = {
   id: 'short-bar',
+  bears: true,
   kinds: BAR,
   weight: 'caution',
   source: 'iwf',

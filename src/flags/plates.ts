@@ -9,6 +9,7 @@ const FULL_DIAMETER_MM = 450;
 
 const boreOversized: ItemRule = {
   id: 'bore-oversized',
+  bears: true,
   kinds: PLATE_KINDS,
   weight: 'caution',
   source: 'common-practice',

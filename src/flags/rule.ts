@@ -34,6 +34,8 @@ export interface ItemRule {
   readonly kinds: readonly Kind[];
   readonly weight: FlagWeight;
   readonly source: LimitSource;
+  /** Says that the flag bears on an item's worth though it is no deal-breaker by itself. */
+  readonly bears?: true;
   readonly test: (item: Item, context: Context) => Finding | null;
 }
 

@@ -8,7 +8,9 @@ function byCategory(goods: readonly Good[], of: (good: Good) => Range): Range {
   const groups = new Map<string, Range[]>();
   for (const good of goods) {
     const key = good.category ?? '';
-    groups.set(key, [...(groups.get(key) ?? []), of(good)]);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [of(good)]);
+    else group.push(of(good));
   }
   const sum = sumIndependent([...groups.values()].map(sumShared));
   return { ...sum, low: Math.max(0, sum.low) };

@@ -70,10 +70,18 @@ export function goodsOf(reading: Reading, weights: readonly PlateWeight[], flags
   const plates = new Map(weights.map((plate) => [plate.item.id, plate]));
   const broken = new Set(flags.filter((flag) => flag.weight === 'deal-breaker').map((flag) => flag.item));
   const shortBars = new Set(flags.filter((flag) => flag.id === 'short-bar').map((flag) => flag.item));
+  const table = new Map<RateCategory, Prices | null>();
+  const pricesFor = (category: RateCategory): Prices | null => {
+    const known = table.get(category);
+    if (known !== undefined) return known;
+    const prices = pricesOf(category, settings);
+    table.set(category, prices);
+    return prices;
+  };
   return reading.items.map((item) => {
     const plate = plates.get(item.id) ?? null;
     const category = categoryOf(item);
-    const prices = category === null ? null : pricesOf(category, settings);
+    const prices = category === null ? null : pricesFor(category);
     const known = quantityOf(item, category, plate);
     const quantity = broken.has(item.id) ? NOTHING : (known ?? NOTHING);
     const base = { item, category, prices, quantity, plate, unknown: known === null && !broken.has(item.id) };

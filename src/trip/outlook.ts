@@ -1,5 +1,5 @@
 /** Looks ahead to what the buyer may find: the unknowns, the states they can take, and which of them would turn the decision. */
-import { raiseFlags } from '../flags/index.ts';
+import { flagsOnWorth } from '../flags/index.ts';
 import type { Question } from '../listing/evaluation.ts';
 import type { Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
@@ -11,7 +11,7 @@ import { correct } from '../read/correct.ts';
 import { message } from '../words/message.ts';
 import { costPerMileAway } from './drive.ts';
 import { blockingQuestion, priceQuestion, rankQuestions, statesOf } from './questions.ts';
-import { type Unknown, unknownsOf } from './unknowns.ts';
+import { PARTS, partOf, type Unknown, unknownsOf } from './unknowns.ts';
 
 export interface Outlook {
   readonly questions: readonly Question[];
@@ -24,9 +24,30 @@ const ORDINARY_MILES = 20;
 /** Below this chance of a bad answer one just drives. An assumption. */
 const LIKELY_ENOUGH = 0.1;
 
-function worthWhen(reading: Reading, settings: Settings): number {
-  const plates = plateWeights(reading, settings.sleeveMm);
-  return ceilingOf(goodsOf(reading, plates, raiseFlags(reading, plates, settings), settings));
+/** What one part of the goods is worth with every combination of the answers that bear on it, by bits of the unknowns' numbers. */
+function worthOfPart(
+  reading: Reading,
+  unknowns: readonly Unknown[],
+  part: Unknown['part'],
+  settings: Settings,
+): (bad: readonly boolean[]) => number {
+  const own = unknowns.flatMap((unknown, index) => (unknown.part === part ? [{ unknown, index }] : []));
+  const known = new Map<number, number>();
+  return (bad) => {
+    const bits = own.reduce((sum, { index }, place) => sum + (bad[index] ? 2 ** place : 0), 0);
+    const before = known.get(bits);
+    if (before !== undefined) return before;
+    const changed = correct(
+      reading,
+      own.flatMap(({ unknown, index }) => (bad[index] ? unknown.bad : unknown.good)),
+    ).reading;
+    const items = changed.items.filter((item) => partOf(item) === part);
+    const plates = part === 'plates' ? plateWeights(changed, settings.sleeveMm) : [];
+    const goods = goodsOf({ ...changed, items }, plates, flagsOnWorth({ ...changed, items }, plates, settings), settings);
+    const worth = ceilingOf(goods);
+    known.set(bits, worth);
+    return worth;
+  };
 }
 
 /** `trip` in minor units, null when the distance isn't known. */
@@ -49,15 +70,9 @@ export function lookAhead(
   if (ceiling === null || worth.walkAway === null) return { questions: blocking, decisive: [] };
 
   const unknowns = unknownsOf(reading, plates, settings.sleeveMm);
-  const states = statesOf(unknowns, (bad) =>
-    worthWhen(
-      correct(
-        reading,
-        unknowns.flatMap((unknown, index) => (bad[index] ? unknown.bad : unknown.good)),
-      ).reading,
-      settings,
-    ),
-  );
+  // Plates, bars and the rest are worth what they are worth apart from each other, so each is valued only for its own answers.
+  const parts = PARTS.map((part) => worthOfPart(reading, unknowns, part, settings));
+  const states = statesOf(unknowns, (bad) => parts.reduce((sum, worth) => sum + worth(bad), 0));
   // Without a price the goods are taken at what a careful buyer would offer.
   const asked = price?.range.likely ?? worth.openingOffer?.minor ?? 0;
   const questions = rankQuestions(unknowns, states, asked, drive, currency);

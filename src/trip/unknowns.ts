@@ -4,8 +4,18 @@ import { isPlate } from '../listing/reading.ts';
 import type { PlateWeight } from '../price/usable.ts';
 import { type Message, message } from '../words/message.ts';
 
+/** Goods whose worth depends on unknowns of their own only. */
+export const PARTS = ['plates', 'bars', 'rest'] as const;
+type Part = (typeof PARTS)[number];
+
+export const partOf = (item: Item): Part => {
+  if (isPlate(item.kind.value)) return 'plates';
+  return item.kind.value === 'bar' ? 'bars' : 'rest';
+};
+
 export interface Unknown {
   readonly id: string;
+  readonly part: Part;
   /** Path that the answer would set. */
   readonly about: string;
   readonly says: Message;
@@ -27,6 +37,7 @@ function straightness(bar: Item): Unknown | null {
   if (said(bar, ['bent', 'straight', 'new'])) return null;
   return {
     id: 'straightness',
+    part: 'bars',
     about: `${bar.id}.conditions`,
     says: message('question_straightness'),
     chance: BENT,
@@ -39,6 +50,7 @@ function shaft(bar: Item): Unknown | null {
   if (bar.shaftMm !== null) return null;
   return {
     id: 'shaft',
+    part: 'bars',
     about: `${bar.id}.shaftMm`,
     says: message('question_shaft'),
     chance: THICK,
@@ -57,6 +69,7 @@ function bore(plates: readonly PlateWeight[], sleeveMm: number): Unknown | null 
   const set = (value: string): Correction[] => open.map((plate) => ({ path: `${plate.item.id}.fits`, value }));
   return {
     id: 'bore',
+    part: 'plates',
     about: `${first.item.id}.boreMm`,
     says: message('question_bore', { sleeve: { mm: sleeveMm } }),
     chance: 1 - first.fit.chance,
@@ -69,6 +82,7 @@ function count(item: Item): Unknown | null {
   if (!isPlate(item.kind.value) || item.count !== null || item.unitWeight === null || item.totalWeight !== null) return null;
   return {
     id: 'count',
+    part: 'plates',
     about: `${item.id}.count`,
     says: message('question_count', { weight: { weight: item.unitWeight.value } }),
     chance: FEWER,

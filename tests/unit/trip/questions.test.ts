@@ -7,6 +7,7 @@ import { item, lb, plates, reading, settings } from '../making/readings.ts';
 
 const unknown = (id: string, chance: number): Unknown => ({
   id,
+  part: 'rest',
   about: id,
   says: { key: 'question_test' },
   chance,
