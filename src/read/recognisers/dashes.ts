@@ -8,7 +8,7 @@ const COUNT_FIRST = new RegExp(
   'dg',
 );
 const WEIGHT_FIRST = new RegExp(
-  `(n${UNIT}|v|n(?=${MODIFIERS}k)|(?<=^|l|•)n)${MODIFIERS}(k?)(?:[-:=|,(]{0,2}j[:=-]?(?:x)?(${COUNT})\\)?|[-:=|]{1,2}(?:x)?(${COUNT})(?:x|e|p|j|t)?(?![uhqsn$¢.fJ/_-]|-n))`,
+  `(n${UNIT}|v|n(?=${MODIFIERS}k)|(?<=^|l-?•?|•|[,:;])n|n(?=[-:=,(]{0,2}j[:=-]?x?[nd]))${MODIFIERS}(k?)(?:[-:=|,(]{0,2}j[:=-]?(?:x)?(${COUNT})\\)?|[-:=|]{1,2}(?:x)?(${COUNT})(?:x|e|p|j|t)?(?![uhqsn$¢.fJ/_-]|-n))`,
   'dg',
 );
 
@@ -39,7 +39,7 @@ export function readDashes(scan: Scan): Quantity[] {
     const weight = weightAt(scan, start, end);
     if (!weight || !isCount(count) || count > 40 || !isSize(weight.value, weight.unit)) return false;
     const bare = start === end && scan.plain[start] === 'n';
-    if (bare && !isPlateSize(weight.value)) return false;
+    if (bare && !isPlateSize(weight.value) && !(isPlateSize(count) && isCount(weight.value))) return false;
     const noun = group(3)?.[0] ?? null;
     const either = bare && isPlateSize(count);
     found.push({ rule: 'count-dash-weight', from, to, count, weight: weight.value, unit: weight.unit, noun, either });

@@ -3,18 +3,20 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount } from './notation.ts';
 
-const LATER = /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]/dg;
+const LATER = /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn])|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
 
 export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   const counted = [...quantities];
   findAll(scan, LATER, ({ from, group }) => {
-    const number = group(1) ?? group(3) ?? group(5);
-    const pairs = group(2) !== null || group(4) !== null || group(6) !== null;
+    const number = group(1) ?? group(3) ?? group(5) ?? group(7) ?? group(9);
+    const pairs = group(2) !== null || group(4) !== null || group(6) !== null || group(8) !== null;
     const pieces = valueAt(scan, number?.[0] ?? from);
     const count = pieces !== null && pairs ? pieces * 2 : pieces;
-    const at = counted.findLastIndex((quantity) => quantity.to < from && from - quantity.to < REACH);
+    const before = counted.findLastIndex((quantity) => quantity.to < from && from - quantity.to < REACH);
+    const behind = counted.findIndex((quantity) => quantity.from > from && quantity.from - from < 6);
+    const at = before === -1 ? behind : before;
     const last = counted[at];
     if (!last || !isCount(count) || (last.count !== null && !last.countImplied)) return false;
     counted[at] = { ...last, count, countImplied: false, rule: `${last.rule}-counted-later` };

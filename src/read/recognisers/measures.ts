@@ -38,6 +38,8 @@ export function readMeasures(scan: Scan): Fact[] {
   const found: Fact[] = [];
   const kindAt = (at: number | undefined) => (at === undefined ? undefined : scan.tokens[at]?.term?.kind);
   const push = (measure: Measure, value: number, rule: string, from: number, to: number, unit?: 'lb' | 'kg' | null): void => {
+    // "NOT the 1 inch ones" says nothing of the goods.
+    if (/N[a-z]{0,3}$/.test(scan.plain.slice(Math.max(0, from - 4), from)) && scan.clause[from - 1] === scan.clause[from]) return;
     const hearsay = scan.plain.slice(Math.max(0, from - 4), to + 3).includes('y');
     found.push({ measure, value, rule, from, to, ...(unit === undefined ? {} : { unit }), ...(hearsay ? { hearsay } : {}) });
   };

@@ -11,6 +11,8 @@ export function readNounCounts(scan: Scan): void {
     const at = group(2)?.[0] ?? to;
     const count = valueAt(scan, at);
     if (!kind || !OWN.includes(kind) || !isCount(count) || count > 24) return false;
+    // "bar 20" is the bar's weight.
+    if (kind === 'bar' && count >= 15) return false;
     // A bare number behind a comma may be the first of a list of plates.
     const separator = scan.plain.slice(from + 1, at);
     if (/,$/.test(separator) && group(4) === null && group(3) === null) return false;

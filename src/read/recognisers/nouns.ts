@@ -28,6 +28,9 @@ export function isAside(scan: Scan, at: number): boolean {
   if (/N[amoCz]{0,2}$/.test(near)) return true;
   if (/Q[amozCkc,]{0,4}$/.test(near)) return true;
   if (/X[amCX]{0,3}$/.test(near)) return true;
+  // "takes Olympic plates", but "$50 takes the rack".
+  const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
+  if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
   if (ABOUT.includes(wordBefore(scan, at)) && ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')) return true;
   if (/^[mCz]{0,2}Q/.test(after)) return true;
   if (

@@ -4,13 +4,15 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
 
 const COUNTED = new RegExp(
-  `(?<![$])(?:\\(?(${COUNT})\\)?)(?:j|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|d${UNIT}|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
+  `(?<![$])(?:\\(?(${COUNT})\\)?)(?:j\\.?o?|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|d${UNIT}|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
   'dg',
 );
 /** The noun between count and weight: "3 plates 45 lb", "2 dumbbells of 25", "4 plates 20kg". */
 const NOUN_BETWEEN = new RegExp(`(${COUNT})${MODIFIERS}(k)(?:o|@|z)?[-:(,]?(n${UNIT}?|v)(?![xf$"'-]|\\(|${MODIFIERS}k)`, 'dg');
 /** "2 ea 10, 2 ea 15". */
 const EACH_BARE = /([nd])e(n)(?=[,.;l)c(]|$)/dg;
+/** "eight marked 45". */
+const MARKED = /([nd])k?o(n)(?![uhqsxf])/dg;
 /** A bare pair of numbers behind a quantity that was sure: "eight 25s, two 35s, one 45". */
 const CHAIN = /(?<=_\)?(?:,c?|c|,a|l[-•]?))([nd])x?(n)(?![\duhfJ$¢xnqs"'/-])/dg;
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
@@ -55,6 +57,13 @@ export function readSideBySide(scan: Scan): Quantity[] {
     const weight = valueAt(scan, to);
     if (!isCount(count) || weight === null || !isPlateSize(weight)) return false;
     found.push({ rule: 'count-each-weight', from, to, count, weight, unit: null, noun: null });
+    return true;
+  });
+  findAll(scan, MARKED, ({ from, to }) => {
+    const count = valueAt(scan, from);
+    const weight = valueAt(scan, to);
+    if (scan.tokens[to - 1]?.term?.sense !== 'marked' || !isCount(count) || weight === null || !isPlateSize(weight)) return false;
+    found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun: null });
     return true;
   });
   findAll(scan, CHAIN, ({ from, to, group }) => {

@@ -2,16 +2,25 @@
 import { isPlate } from '../../listing/reading.ts';
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
-import { isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
+import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const BAR_WEIGHT = new RegExp(`(k)[mCz]{0,2}(?:[-:,(=]{0,2}|z{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`, 'dg');
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
 
+const BAR_BARE = /(?<=^|l[•-]?|[,:;])(k)[-:]?(n)(?=[l,.;]|$)/dg;
+const BAR_WEIGHTS = [45, 44, 35, 33, 20, 15];
+
 export function readSingleWeights(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
   const kindAt = (at: number) => scan.tokens[at]?.term?.kind;
+  findAll(scan, BAR_BARE, ({ from, to }) => {
+    const value = valueAt(scan, to);
+    if (kindAt(from) !== 'bar' || value === null || !BAR_WEIGHTS.includes(value)) return false;
+    found.push({ rule: 'bar-weight', from, to, count: 1, countImplied: true, weight: value, unit: value > 20 ? 'lb' : 'kg', noun: from });
+    return true;
+  });
   findAll(scan, BAR_WEIGHT, ({ from, to, group }) => {
     const kind = kindAt(from);
     const [start, end] = group(2) ?? [to, to];
@@ -62,6 +71,8 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const noun = group(2)?.[0] ?? null;
     if (!weight || !isSize(weight.value, weight.unit)) return false;
     const bare = end === start && scan.plain[start] === 'n';
+    // "from the 70s" is a decade; "45s" are plates.
+    if (scan.plain[end] === 's' && end === start + 1 && noun === null && !isPlateSize(weight.value)) return false;
     const kind = noun === null ? null : kindAt(noun);
     if (bare && kind !== 'plate' && kind !== 'bumper' && kind !== 'dumbbell' && kind !== 'kettlebell') return false;
     if (noun !== null && (kind === 'rack' || kind === 'bench' || kind === 'other' || kind === 'storage' || kind === 'stands'))

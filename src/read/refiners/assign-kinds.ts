@@ -1,6 +1,7 @@
 /** Gives each quantity its kind: the noun in its notation, else the noun behind its list, else the noun before it on the line, else the heading, else the ad's own. */
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Quantity } from '../mention.ts';
+import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 
 const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
@@ -86,13 +87,29 @@ function heading(scan: Scan, quantity: Quantity, quantities: readonly Quantity[]
   return null;
 }
 
+/** "Bumpers: 2x20 kg, 2x15 kg": a noun and colon before the list name its goods, up to a "+" and other goods behind it. */
+function titled(scan: Scan, quantity: Quantity): number | null {
+  const next = scan.plain.slice(quantity.to + 1, quantity.to + 6);
+  if (/^[mC]{0,4}k/.test(next)) return null;
+  for (let i = quantity.from - 1; i >= 0 && scan.clause[i] === scan.clause[quantity.from] && quantity.from - i < 80; i -= 1) {
+    if (scan.tokens[i]?.text === '+') return null;
+    if (scan.plain[i] !== ':') continue;
+    for (let j = i - 1; j >= Math.max(0, i - 5); j -= 1) {
+      const kind = kindAt(scan, j);
+      if (kind) return WEIGHED.includes(kind) ? j : null;
+    }
+    return null;
+  }
+  return null;
+}
+
 /** A lone weight with a unit and no count ("Bar. 45lb. Straight.") is that of the bar, rack or bench named before it. */
 function ownerOf(scan: Scan, quantity: Quantity): number | null {
   const article = quantity.rule === 'a-weight' && /^(is|was|it's|its|it)$/.test(scan.tokens[quantity.from - 1]?.text ?? '');
   if ((quantity.rule !== 'weight-alone' && !article) || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_')) return null;
   const line = scan.tokens[quantity.from]?.line;
   for (let i = quantity.from - 1; i >= 0 && scan.tokens[i]?.line === line && quantity.from - i < 16; i -= 1) {
-    const kind = kindAt(scan, i);
+    const kind = isAside(scan, i) ? undefined : kindAt(scan, i);
     const crowded = scan.clause[i] !== scan.clause[quantity.from] && quantity.from - i > 4 && !article;
     if (kind) return WEIGHED.includes(kind) || kind === 'collars' || crowded || scan.letters[i] !== 'k' ? null : i;
   }
@@ -103,7 +120,7 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
   const dominant = dominantKind(scan);
   return quantities.map((quantity) => {
     const owner = quantity.noun === null && behind(scan, quantity) === null ? ownerOf(scan, quantity) : null;
-    const inside = quantity.noun ?? owner;
+    const inside = quantity.noun ?? owner ?? titled(scan, quantity);
     const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, quantities);
     if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
     const kind = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);

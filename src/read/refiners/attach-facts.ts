@@ -105,6 +105,8 @@ export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: read
  */
 function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50mm' | '25mm'): void {
   const known = { value, rule: scan.tokens[at]?.term?.sense === 'standard' ? 'loose-standard' : 'make', from: at, to: at };
+  const near50 = scan.tokens.slice(Math.max(0, at - 3), at + 5).some(({ term }) => term?.fits === '50mm');
+  if (scan.tokens[at]?.term?.sense === 'standard' && near50) return;
   const own = nounOf(scan, at);
   const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other');
   const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind) || kind === 'collars');

@@ -41,6 +41,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     if (owned) scan.letters[assigned.at] = '_';
     const one = owned && scan.tokens[assigned.at]?.term?.plural !== true && assigned.kind !== 'dumbbell';
     const pieces = quantity.count === null && told !== null ? (told.count ?? (one ? 1 : null)) : quantity.count === null ? (factor === 2 && quantity.rule !== 'weight-alone' ? 1 : null) : quantity.count;
+    const single = assigned.kind === 'kettlebell' && pieces === null && quantity.weight !== null && !'sv'.includes(scan.plain[quantity.to] ?? '_');
     drafts.push(
       draft(
         assigned.kind,
@@ -48,7 +49,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
         {
           kindAt: assigned.at,
           kindAssumed: assigned.assumed,
-          count: pieces === null ? null : known(pieces * factor, quantity, quantity.countImplied),
+          count: pieces === null ? (single ? known(1, quantity, true) : null) : known(pieces * factor, quantity, quantity.countImplied),
           weight: quantity.weight === null ? null : known(quantity.weight, quantity),
           unit: quantity.unit,
           partitive: quantity.partitive === true,

@@ -39,6 +39,8 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
     // A plural s belongs to a number or a unit right before it; a lone s is nothing.
     if (code === 's') return token.glued ? 's' : 'z';
     if (code === 'x') return token.text === 'x' || (previous?.type === 'number' && next?.type === 'number') ? 'x' : 'z';
+    // "4 no. 25 lb discs": no. is number there.
+    if (token.text === 'no' && previous?.type === 'number' && next?.text === '.') return 'j';
     // "in" and "m" are units only behind a number, and not in "2 in the garage".
     if (code === 'f' && (token.text === 'in' || token.text === 'm')) return previous?.type === 'number' && next?.term?.code !== 'a' ? 'f' : 'z';
     return code;

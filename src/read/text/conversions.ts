@@ -35,6 +35,12 @@ export function joinConversions(tokens: readonly Token[]): Token[] {
         continue;
       }
     }
+    // "45 (lb)".
+    if (number?.type === 'number' && unit?.text === '(' && isUnit(opener) && other?.text === ')') {
+      joined.push(number, { ...opener, end: other.end });
+      at += 4;
+      continue;
+    }
     if (number) joined.push(number);
     at += 1;
   }

@@ -102,7 +102,9 @@ export function tokenise(folded: Folded, language: Language): Token[] {
       }
       const character = text.codePointAt(at) ?? 32;
       const word = LETTER.test(String.fromCodePoint(character)) ? sticky(WORD, text, at) : null;
-      if (word) push('word', word[0].length);
+      // "45lbsx4": the x belongs to the number behind it.
+      const times = word && word[0].length > 1 && word[0].endsWith('x') && isDigit(text.charCodeAt(at + word[0].length));
+      if (word) push('word', times ? word[0].length - 1 : word[0].length);
       else if (code === 39 && text[at + 1] === 's' && glued && !LETTER.test(text[at + 2] ?? ' ')) push('word', 2);
       else push('mark', character > 0xffff ? 2 : 1);
     }

@@ -41,14 +41,11 @@ export const NOUNS: readonly Entry[] = spelt([
   ...nouns('plate', '/gewichte', { ...weak, sense: 'vague' }),
   ...nouns(
     'plate',
-    `${compounds(`${MAKES}|hantel|langhantel|kurzhantel|olympia|standard|gewichts|gewicht|kraft|fitness|trainings|studio`, PLATE.replace('gewicht/gewichte', 'gewicht/gewichte'))}|${compounds(`${MAKES}|olympia|standard|langhantel|kurzhantel|trainings`, TRADE_PLATE)}`,
+    `${compounds(`${MAKES}|hantel|langhantel|kurzhantel|olympia|standard|gewichts|gewicht|kraft|fitness|trainings|studio`, PLATE)}|${compounds(`${MAKES}|olympia|standard|langhantel|kurzhantel|trainings`, TRADE_PLATE)}`,
   ),
   ...nouns(
     'plate',
-    'hantel scheibe/hantel scheiben|gewicht scheibe/gewicht scheiben|gewichte scheibe/gewichte scheiben|weight plate/weight plates|guss platte/guss platten|scheibengewicht/scheibengewichte|gripscheibe/gripscheiben|griffscheibe/griffscheiben|scheiben gewicht/scheiben gewichte|gewichtscheibe-set/-|krafttrainingsgewicht/krafttrainingsgewichte|gewichtescheibe/gewichtescheiben|kilo scheibe/kilo scheiben|kiloscheibe/kiloscheiben|weights/-'.replace(
-      '|gewichtscheibe-set/-',
-      '',
-    ),
+    'hantel scheibe/hantel scheiben|gewicht scheibe/gewicht scheiben|gewichte scheibe/gewichte scheiben|weight plate/weight plates|guss platte/guss platten|scheibengewicht/scheibengewichte|gripscheibe/gripscheiben|griffscheibe/griffscheiben|scheiben gewicht/scheiben gewichte|krafttrainingsgewicht/krafttrainingsgewichte|gewichtescheibe/gewichtescheiben|kilo scheibe/kilo scheiben|kiloscheibe/kiloscheiben|weights/-',
   ),
   ...nouns(
     'bumper',
@@ -66,7 +63,7 @@ export const NOUNS: readonly Entry[] = spelt([
   ...nouns('bar', 'stange/stangen', weak),
   ...nouns(
     'curl-bar',
-    `sz stange/sz stangen|sz hantel/sz hanteln|sz hantelstange/sz hantelstangen|sz langhantel/sz langhanteln|sz langhantelstange/-|sz bar/sz bars|sz curlstange/sz curlstangen|sz curl stange/-|sz curl bar/-|sz curlhantel/-|ez bar/ez bars|ez stange/ez stangen|ez curl bar/-|curl bar/curl bars|curl stange/curl stangen|bizeps stange/-|bizepsbar/-|s z stange/-|s z hantelstange/-|w stange/-|${compounds('sz|ez|curl|sz-curl|bizeps|super-curl|bizepscurl', STANGE)}|szhantel/szhanteln|szhantelstange/-|curlhantel/curlhanteln`,
+    `sz stange/sz stangen|sz hantel/sz hanteln|sz hantelstange/sz hantelstangen|sz langhantel/sz langhanteln|sz langhantelstange/-|sz bar/sz bars|sz curlstange/sz curlstangen|sz curl stange/-|sz curl bar/-|sz curlhantel/-|ez bar/ez bars|ez stange/ez stangen|ez curl bar/-|curl bar/curl bars|curl stange/curl stangen|bizeps stange/-|bizepsbar/-|s z stange/-|s z hantelstange/-|w stange/-|${compounds('sz|ez|curl|bizeps|super-curl|bizepscurl', STANGE)}|szhantel/szhanteln|szhantelstange/-|curlhantel/curlhanteln`,
   ),
   ...nouns('curl-bar', 'sz/-', weak),
   ...nouns(
@@ -90,10 +87,7 @@ export const NOUNS: readonly Entry[] = spelt([
   ...nouns('rack', 'rack/racks|käfig/käfige', weak),
   ...nouns(
     'stands',
-    'kniebeugenständer/-|kniebeugeständer/-|kniebeugen ständer/-|kniebeuge ständer/-|langhantelständer/-|langhantel ständer/-|squatständer/-|squat ständer/-|squat stand/squat stands|squat stands/-|hantelablageständer/-|bankdrückständer/-|stützständer/-|hantelstützen/-|kniebeugenstützen/-'.replace(
-      '|squat stands/-',
-      '',
-    ),
+    'kniebeugenständer/-|kniebeugeständer/-|kniebeugen ständer/-|kniebeuge ständer/-|langhantelständer/-|langhantel ständer/-|squatständer/-|squat ständer/-|squat stand/squat stands|hantelablageständer/-|bankdrückständer/-|stützständer/-|hantelstützen/-|kniebeugenstützen/-',
   ),
   ...nouns(
     'bench',

@@ -17,15 +17,16 @@ export const OTHER_GOODS: readonly Entry[] = spelt([
     true,
   ),
   foreign(
-    `${compounds('brems|front|windschutz|heck|seiten|fenster|glas|schleif|trenn|kupplungs|unterleg|ziel|milch|dicht|riemen|polier|dreh|wurf|radio', 'scheibe|scheiben')}|${compounds('koch|herd|tisch|arbeits|schall|gehweg|terrassen|stein|span|fest|grill|heiz|rüttel|gips|boden|schreibtisch|marmor|granit|glas|rigips|osb-|warmhalte|dämm|styropor|kegel|trag', 'platte|platten')}|${compounds('gardinen|vorhang|dusch|kleider|angel|teleskop|zelt|besen|bohr|fahnen|treppen|absperr|boden|strom|kleider', 'stange|stangen')}|${compounds('auswucht|blei|tauch|wuchst|rad|anlegegewichte|uhren|waag|tara', 'gewicht|gewichte')}`
+    `${compounds('brems|front|windschutz|heck|seiten|fenster|glas|schleif|trenn|kupplungs|unterleg|ziel|milch|dicht|riemen|polier|dreh|wurf|radio', 'scheibe|scheiben')}|${compounds('koch|herd|tisch|arbeits|schall|gehweg|terrassen|stein|span|fest|grill|heiz|rüttel|gips|boden|schreibtisch|marmor|granit|glas|rigips|warmhalte|dämm|styropor|kegel', 'platte|platten')}|${compounds('gardinen|vorhang|dusch|kleider|angel|teleskop|zelt|besen|bohr|fahnen|treppen|absperr|boden|strom', 'stange|stangen')}|${compounds('auswucht|blei|tauch|wuchst|rad|anlegegewichte|uhren|waag|tara', 'gewicht|gewichte')}`
       .split('|')
       .filter((word, index, words) => words.indexOf(word) === index)
       .join('|'),
     'foreign',
   ),
   foreign(
-    `${compounds('garten|park|eck|sitz|werk|hobel|küchen|esszimmer|truhen|holz|bier|dreh|daten|schlaf|kegel|reha|massage|ruhe|sonnen', 'bank|bänke')}|dachgepäckträger|dachträger|dachreling|lochkreis|vogelkäfig|hamsterkäfig|hasenkäfig|kaninchenkäfig|hundekäfig|nymphensittich|server rack|serverrack|19 zoll rack|netzwerkschrank|weinregal|schwerlastregal|fahrradständer|christbaumständer|notenständer|wäscheständer|autogewicht|felgen|reifen|radkappen|traktorgewicht|traktorgewichte|frontgewicht|frontgewichte|schleppergewichte|heckgewicht|anhänger|fahrrad|motorrad|moped|golfschläger|angelrute|tauchausrüstung|taucherblei|bleigurt|briefwaage|balkenwaage|apothekerwaage|gusspfanne|bratpfanne|kochtopf|backofen|ofenplatte|kaminofen|herdring|waschmaschine|trockner|kühlschrank|fernseher|playstation|kinderwagen|schallplatten sammlung|vinyl lp|lps|single schallplatten|plattenspieler|verstärker|lautsprecher|stoßstange|stoßstangen|kuchenform|lego`,
+    `${compounds('garten|park|eck|sitz|werk|hobel|küchen|esszimmer|truhen|holz|bier|dreh|daten|schlaf|kegel|reha|massage|ruhe|sonnen', 'bank|bänke')}|dachgepäckträger|dachträger|dachreling|lochkreis|vogelkäfig|hamsterkäfig|hasenkäfig|kaninchenkäfig|hundekäfig|nymphensittich|server rack|serverrack|19 zoll rack|netzwerkschrank|weinregal|schwerlastregal|fahrradständer|christbaumständer|notenständer|wäscheständer|autogewicht|felgen|reifen|radkappen|traktorgewicht|traktorgewichte|frontgewicht|frontgewichte|schleppergewichte|heckgewicht|golfschläger|angelrute|tauchausrüstung|taucherblei|bleigurt|briefwaage|balkenwaage|apothekerwaage|gusspfanne|bratpfanne|kochtopf|backofen|ofenplatte|kaminofen|herdring|schallplatten sammlung|vinyl lp|lps|single schallplatten|stoßstange|stoßstangen|kuchenform|lego`,
     'foreign',
   ),
+  foreign('anhänger|fahrrad|motorrad|moped|waschmaschine|trockner|kühlschrank|fernseher|spielkonsole|kinderwagen|plattenspieler|verstärker|lautsprecher|sofa|couch|schlafsofa|kleiderschrank|kommode|esstisch', 'household'),
   foreign('mitgliedschaft|probetraining|personal trainer|personal training|vertrag abzugeben|fitnessvertrag|studiovertrag|jahresvertrag|monatsbeitrag', 'very-foreign'),
 ]);

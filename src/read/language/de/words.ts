@@ -86,7 +86,7 @@ export const MODIFIERS: readonly Entry[] = spelt([
   ),
   made('holz|multiplex|sperrholz|massivholz', { material: 'wood' }),
   made(`abgedreht|überdreht|präzisionsgedreht|${adjectives('gefräst')}`, { grade: 'machined' }),
-  made(`${adjectives('kalibriert')}|wettkampf|competition|wettkampfgewicht|kdk`, { grade: 'calibrated' }),
+  made(`${adjectives('kalibriert')}|wettkampf|competition|kdk`, { grade: 'calibrated' }),
   made(
     `${adjectives('neu|nagelneu|brandneu|originalverpackt|original verpackt|unbenutzt|ungebraucht|ungeöffnet')}|ovp|in ovp|neu in ovp|neu ovp|neu und ovp|nie benutzt|noch nie benutzt|nicht benutzt|nie verwendet|nie genutzt|unbenutzter zustand|noch verpackt|noch eingepackt|noch original verpackt|fabrikneu|neuware|zustand neu`,
     { condition: 'new' },
@@ -103,7 +103,7 @@ export const MODIFIERS: readonly Entry[] = spelt([
       'schwarz|mattschwarz|rot|blau|gelb|grün|grau|weiß|silbern|golden|orange|bunt|farbig|alt|uralt|antik|schwer|gut|schön|toll|groß|klein|lang|kurz|dick|dünn|flach|gebraucht|stabil|massiv|robust|rund|sechseckig|einzeln|passend|weiter|ander|restlich|original|professionell|hochwertig|verstellbar|klappbar|höhenverstellbar|richtig|echt|normal|leicht|lose|klassisch|komplett|solid|abnehmbar|lackiert|pulverbeschichtet|beschichtet|zusätzlich',
     )
       .split('|')
-      .filter((word) => !['einzeln', 'einzelnen', 'einzelne', 'einzelner', 'komplett', 'zusätzlich', 'leicht'].includes(word))
+      .filter((word) => !['einzeln', 'einzelnen', 'einzelne', 'einzelner', 'komplett', 'zusätzlich', 'leicht', 'lang', 'lange', 'dick', 'dicke', 'rund'].includes(word))
       .join('|')}|lila|rosa|silber|gold|dunkelgrau|vintage|retro|profi|studio|studioqualität|heavy|premium|mit griffen|mit griff|tri grip|3 griff|4 griff|grip|sechskant|hexagon|hexagonal|mehrere|viele|einige|ex|diverse|verschiedene|verschiedenen|unterschiedliche`,
     {},
   ),

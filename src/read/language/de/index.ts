@@ -1,0 +1,38 @@
+import { dictionary } from '../../text/terms.ts';
+import type { Language } from '../language.ts';
+import { CONDITIONS } from './conditions.ts';
+import { NOUNS } from './nouns.ts';
+import { OTHER_GOODS } from './other-goods.ts';
+import { MEASURES, PRICES, RELATIONS } from './senses.ts';
+import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
+
+/**
+ * German: "1.200,50", "2,5", also "2.5"; Swiss "1'150". A point before three digits parts thousands ("1.200"), but not behind a nought
+ * ("0.125"); a comma before three digits parts them only where money follows ("1,200 €"). In "25,20,15" commas part a list.
+ */
+const NUMBER = new RegExp(
+  [
+    String.raw`[1-9]\d{0,2}(?:\.\d{3}){1,4}(?!\d)(?:,\d{1,2}(?!\d))?`,
+    String.raw`[1-9]\d{0,2}(?:'\d{3}){1,4}(?!\d)(?:[.,]\d{1,2}(?!\d))?`,
+    String.raw`[1-9]\d{0,2}(?:,\d{3}){1,4}(?!\d)(?:\.\d{2}(?!\d))?(?= ?(?:€|eur|chf))`,
+    String.raw`(?<!\d,)\d{1,15},\d{1,3}(?!\d|,\d)`,
+    String.raw`\d{1,15}(?:\.\d{1,3}(?!\d|\.\d))?`,
+    String.raw`\.\d{1,3}`,
+  ].join('|'),
+  'y',
+);
+
+/** Value of digits that `NUMBER` matched. */
+function valueOf(digits: string): number {
+  const plain = digits.replaceAll("'", '');
+  const parted = /^[1-9]\d{0,2}(?:\.\d{3})+(?:,\d+)?$/.test(plain) ? plain.replaceAll('.', '') : plain;
+  const english = /^[1-9]\d{0,2}(?:,\d{3})+\.\d+$/.test(parted) ? parted.replaceAll(',', '') : parted;
+  return Number(english.replace(',', '.'));
+}
+
+export const GERMAN: Language = {
+  code: 'de',
+  number: NUMBER,
+  valueOf,
+  dictionary: dictionary([NOUNS, OTHER_GOODS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]),
+};
