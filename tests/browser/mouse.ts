@@ -62,3 +62,9 @@ export const middleOf = (page: Page, selector: string): Promise<{ x: number; y: 
     const { left, top, width, height } = element.getBoundingClientRect();
     return { x: left + width / 2, y: top + height / 2 };
   });
+
+/** Clicks a point of the screen, wherever that is in the browser. */
+export async function clickScreen(launched: Launched, x: number, y: number): Promise<void> {
+  await xdotool(launched, 'mousemove', String(x), String(y), 'click', '1');
+  await wait(200);
+}

@@ -1,0 +1,83 @@
+/** The extension in real Firefox. The debugging protocol reaches neither its sidebar nor its background: what shows is looked at. */
+import { mkdir } from 'node:fs/promises';
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import {
+  type Display,
+  type Launched,
+  launchFirefox,
+  pressKeys,
+  pressShortcut,
+  selectText,
+  startDisplay,
+} from './driver/index.ts';
+import { clickScreen } from './mouse.ts';
+import { inked } from './pixels.ts';
+import { type PageServer, servePages } from './serve-pages.ts';
+
+let display: Display;
+let server: PageServer;
+let launched: Launched;
+let page: Page;
+
+const OUT = 'out/test';
+const rootChildren = () => page.evaluate(() => document.documentElement.childElementCount);
+const widthOf = () => page.evaluate(() => innerWidth);
+const isPicking = (): Promise<unknown> =>
+  page.waitForFunction(() => document.documentElement.childElementCount === 3, { timeout: 8000 });
+const hasLeft = (): Promise<unknown> =>
+  page.waitForFunction(() => document.documentElement.childElementCount === 2, { timeout: 8000 });
+
+beforeAll(async () => {
+  await mkdir(OUT, { recursive: true });
+  display = await startDisplay();
+  server = await servePages();
+  launched = await launchFirefox({ display });
+  page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
+  await page.goto(server.address('ad.html'));
+});
+
+afterAll(async () => {
+  await launched?.browser.close();
+  await server?.close();
+  await display?.close();
+});
+
+describe('Firefox', () => {
+  it('opens the sidebar beside the page at the shortcut, and shows the call for what is selected', async () => {
+    const wide = await widthOf();
+    const markup = await page.evaluate(() => document.documentElement.outerHTML);
+    await selectText(page, '#ad');
+    await pressShortcut(launched, page);
+    await page.waitForFunction((before) => innerWidth < before - 150, { timeout: 10_000 }, wide);
+    // Under the sidebar's own heading stands the panel with its words, not an empty page.
+    const words = async (): Promise<number> => {
+      await display.screenshot(`${OUT}/firefox-sidebar.png`);
+      return inked(`${OUT}/firefox-sidebar.png`, { x: 4, y: 170, width: 220, height: 600 });
+    };
+    await expect.poll(words, { timeout: 10_000, interval: 500 }).toBeGreaterThan(2500);
+    expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(markup);
+  });
+  it.each([['ad.html'], ['ad.html?strict'], ['key-swallower.html']])(
+    'picks by keyboard on %s, leaves nothing behind, and the page sees none of it',
+    async (name) => {
+      await page.goto(server.address(name));
+      // A new window has the keyboard in its address bar, which no page may take it from.
+      await clickScreen(launched, 900, 800);
+      await page.evaluate('window.seen &&= []');
+      const markup = await page.evaluate(() => document.documentElement.outerHTML);
+      for (const keys of [['Down', 'Up', 'Escape'], ['Return']]) {
+        await pressShortcut(launched, page);
+        await isPicking();
+        await display.screenshot(`${OUT}/firefox-pick.png`);
+        for (const key of keys) {
+          expect(await rootChildren()).toBe(3);
+          await pressKeys(launched, page, key);
+        }
+        await hasLeft();
+      }
+      expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(markup);
+      expect(await page.evaluate('window.seen ?? []')).toEqual([]);
+    },
+  );
+});
