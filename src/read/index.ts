@@ -42,7 +42,8 @@ import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
 import { settleOrder } from './refiners/settle-order.ts';
 import { settleUnits } from './refiners/settle-units.ts';
-import { isOfTrade, isWanted } from './refiners/trade.ts';
+import { isOfTrade } from './refiners/trade.ts';
+import { isWanted } from './refiners/wanted.ts';
 import { finishTotal } from './refiners/whole-lot.ts';
 import { type Scan, scanText } from './text/scan.ts';
 
@@ -93,7 +94,7 @@ export function read(listing: PageListing): Reading {
   settleConditions(merged);
 
   const wanted = isWanted(scan, asked.amount !== null);
-  const aboutThisTrade = isOfTrade(scan, quantities, totals);
+  const aboutThisTrade = isOfTrade(scan, quantities, totals, wanted);
   const live = wanted || !aboutThisTrade ? [] : merged.filter((item) => !item.sold);
   const named = nameDrafts(live);
   const money = currency ?? 'USD';

@@ -8,6 +8,10 @@ export interface Language {
   /** Value of what `number` matched; `around` is the sign before and the few characters behind, by which "1.200" is told from a decimal. */
   readonly valueOf: (digits: string, around: { readonly before: string; readonly behind: string }) => number;
   readonly dictionary: Dictionary;
+  /** Sticky pattern of what stands for no cents behind an amount ("120,-"), where the language writes it; one mark, class ¤. */
+  readonly noCents?: RegExp;
+  /** Hyphens join words to compounds ("20-kg-Scheibe") and are no marks. */
+  readonly hyphenates?: boolean;
   /** Words that tell what an ad is about and nothing else; kept apart, so that they may also stand in the dictionary. */
   readonly topics?: Dictionary;
 }

@@ -68,6 +68,13 @@ function build(sections: readonly (readonly Entry[])[]): { root: Map<string, Nod
 
 const LONGEST_PHRASE = 9;
 
+/** The node that a token leads to: of one word, or of several that another dictionary joined. */
+function stepInto(level: Dictionary, text: string): Node | undefined {
+  const node = level.get(text);
+  if (node || !text.includes(' ')) return node;
+  return text.split(' ').reduce<Node | undefined>((at, word, index) => (index === 0 ? level : at?.next)?.get(word), undefined);
+}
+
 /** Joins the longest dictionary phrase at each word to one token. A hyphen between its words, or a line's single space, makes no difference. */
 export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[] {
   const joined: Token[] = [];
@@ -82,7 +89,7 @@ export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[
       const token = tokens[to];
       if (!token || token.type === 'line') break;
       if (to > at && token.text === '-' && token.glued && tokens[to + 1]?.glued) continue;
-      const node = level.get(token.text);
+      const node = stepInto(level, token.text);
       if (!node) break;
       if (node.term) {
         best = to;

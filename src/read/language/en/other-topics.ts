@@ -1,5 +1,6 @@
 /** English words that tell what else an ad is about: other pursuits, services, vehicles, goods of the house. Senses as in other-trades.ts. */
 import type { Entry } from '../../text/terms.ts';
+import { SEEKING } from './seeking.ts';
 
 const topic = (sense: string, words: string): Entry => [words, { code: 'z', sense }];
 
@@ -79,4 +80,4 @@ const GYM: readonly Entry[] = [
   ),
 ];
 
-export const TOPICS: readonly Entry[] = [...HOUSEHOLD, ...OTHER_TOPICS, ...HARMLESS, ...SWAPS, ...GYM];
+export const TOPICS: readonly Entry[] = [...HOUSEHOLD, ...OTHER_TOPICS, ...HARMLESS, ...SWAPS, ...GYM, ...SEEKING];

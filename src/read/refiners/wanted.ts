@@ -1,0 +1,51 @@
+/**
+ * Whether the ad seeks instead of offering. A word of seeking counts when nothing is offered before it: no word of selling, and no goods but those
+ * of its own clause in the headline ("Olympic plates wanted"). "Looking for $200" names a price, "trade wanted" a way to pay, "looking for a
+ * good home" an offer; "need" and the like must be followed by goods. An ad that seeks first and then sells something with a price is an offer.
+ */
+import { isAside } from '../recognisers/nouns.ts';
+import type { Scan } from '../text/scan.ts';
+import { joinTerms } from '../text/terms.ts';
+import type { Token } from '../text/tokens.ts';
+
+type Sense = 'seek' | 'may-seek' | 'needs' | 'sell';
+
+/** What a token says of seeking; a language without topics says it by the class W. */
+function senseOf({ term }: Token): Sense | null {
+  const sense = term?.sense;
+  if (sense === 'seek' || sense === 'may-seek' || sense === 'needs' || sense === 'sell') return sense;
+  return term?.code === 'W' ? 'seek' : null;
+}
+
+/** A sum of money right behind the word ("looking for $200", "wanted about 300"), and no weight or count. */
+function isSum(letters: string): boolean {
+  return /^[zaU:]{0,2}(?:[$M]|n\$|n(?![uhqsxkmCfp("'./-]|[/,-]n|$))/.test(letters);
+}
+
+export function isWanted(scan: Scan, hasPrice: boolean): boolean {
+  const { topics } = scan.language;
+  const words = topics ? joinTerms(scan.tokens, topics) : scan.tokens;
+  const places = new Map(scan.tokens.map(({ start }, at) => [start, at]));
+  let swapClause = -1;
+  let seeks = false;
+  let firstGoods: number | null = null;
+  for (const word of words) {
+    const at = places.get(word.start) ?? 0;
+    const clause = scan.clause[at] ?? 0;
+    const sense = senseOf(word);
+    if (word.term?.sense === 'swap') swapClause = clause;
+    if (word.term?.kind && firstGoods === null && !isAside(scan, at)) firstGoods = at;
+    if (sense === 'sell') {
+      if (!seeks || hasPrice) return false;
+    } else if (sense !== null && !seeks) {
+      const next = scan.tokens.findIndex(({ start }) => start >= word.end);
+      const letters = next === -1 ? '' : scan.letters.slice(next, next + 8).join('');
+      if (scan.plain[at - 1] === 'N' || swapClause === clause || isSum(letters)) continue;
+      const beside =
+        firstGoods === null || (clause === scan.clause[firstGoods] && (scan.tokens[at]?.line ?? 0) === 0 && sense !== 'needs');
+      const goods = /^[^l.;!?]{0,6}[kuv]|^[^.;!?]{0,3}n/.test(scan.plain.slice(next, next + 8));
+      if (beside && (sense !== 'needs' || goods)) seeks = true;
+    }
+  }
+  return seeks;
+}
