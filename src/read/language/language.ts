@@ -10,6 +10,8 @@ export interface Language {
   readonly dictionary: Dictionary;
   /** Sticky pattern of what stands for no cents behind an amount ("120,-"), where the language writes it; one mark, class ¤. */
   readonly noCents?: RegExp;
+  /** Folded words behind which a point ends no sentence ("ca."). */
+  readonly abbreviations?: ReadonlySet<string>;
   /** Hyphens join words to compounds ("20-kg-Scheibe") and are no marks. */
   readonly hyphenates?: boolean;
   /** Words that tell what an ad is about and nothing else; kept apart, so that they may also stand in the dictionary. */

@@ -2,7 +2,7 @@
  * One letter per token, so that a notation is a short regular expression over the letters (see recognisers/).
  *
  * Numbers: n digits · d count word (two) · i large number word (forty five) · v weights as a word (tens)
- * Units: u lb, kg · h # · q pounder · s plural s · f length unit · J time and other units · ¢ cents · $ currency
+ * Units: u lb, kg · h # · q pounder · s plural s · f length unit · J time and other units · ¢ cents · $ currency · ¤ no cents (",-")
  * Trade: k noun · m modifier (olympic, iron) · C condition · B bore · S shaft · T sleeve · G dimension · K capacity · I tensile
  * Grouping: x times · p pair · t set · e each · E of each · o of · a article · c and, with · j quantity · g per side · b worth of · r per · w for
  * Prices: A asking · F former · V saving · D delivery · H deposit · L for all, total · O or best offer · R firm · Z free
@@ -42,11 +42,13 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
     // "4 no. 25 lb discs": no. is number there.
     if (token.text === 'no' && previous?.type === 'number' && next?.text === '.') return 'j';
     // "in" and "m" are units only behind a number, and not in "2 in the garage".
-    if (code === 'f' && (token.text === 'in' || token.text === 'm')) return previous?.type === 'number' && next?.term?.code !== 'a' ? 'f' : 'z';
+    if (code === 'f' && (token.text === 'in' || token.text === 'm'))
+      return previous?.type === 'number' && next?.term?.code !== 'a' ? 'f' : 'z';
     return code;
   }
   if (token.text === '*') return previous?.type === 'number' && next?.type === 'number' ? 'x' : '•';
   if (token.text === '~') return 'U';
+  if (/^[.,] ?-/.test(token.text)) return '¤';
   // "45 lb ...... $40" is a line of dots, "sold... or not" the end of a clause.
   if (token.text.length > 1 && '._'.includes(token.text[0] ?? ' ')) return token.text.length > 3 ? '-' : ';';
   if (token.text.length > 1 && '-=*•'.includes(token.text[0] ?? ' ')) return token.text[0] === '*' ? '•' : (token.text[0] ?? '-');

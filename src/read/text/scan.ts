@@ -37,8 +37,17 @@ function clausesOf(tokens: readonly Token[], letters: string): Uint32Array {
   return clause;
 }
 
+/** A term whose last word has no capital, where that makes a difference, takes its other class. */
+function heedCapitals(token: Token, text: string): Token {
+  const { term } = token;
+  if (!term?.lower || /\p{Lu}\p{L}*$/u.test(text.slice(token.start, token.end))) return token;
+  return { ...token, term: { ...term, code: term.lower } };
+}
+
 export function scanText(text: string, language: Language): Scan {
-  const tokens = joinConversions(joinTerms(tokenise(fold(text), language), language.dictionary));
+  const tokens = joinConversions(joinTerms(tokenise(fold(text), language), language.dictionary)).map((token) =>
+    heedCapitals(token, text),
+  );
   const plain = classify(tokens);
   return { text, language, tokens, plain, letters: [...plain], nounCounts: new Map(), clause: clausesOf(tokens, plain) };
 }

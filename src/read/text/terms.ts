@@ -16,6 +16,8 @@ export interface Term {
   readonly unit?: 'lb' | 'kg';
   readonly length?: 'mm' | 'cm' | 'm' | 'in' | 'ft';
   readonly currency?: string;
+  /** Class instead of `code` where the last word is written without a capital ("ein Paar" is two, "ein paar" some). */
+  readonly lower?: string;
   /** A number word's value; a count word's pieces. */
   readonly value?: number;
   readonly fits?: '50mm' | '25mm';

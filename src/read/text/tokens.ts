@@ -22,7 +22,7 @@ export interface Token {
 
 const WORD = /\p{L}+(?:'\p{L}+)*/uy;
 const LETTER = /\p{L}/u;
-const FRACTION = /(\d{1,2})\/(2|4|8|16|32)(?![\d/])/y;
+const FRACTION = /(\d{1,2})\/(2|4|8|16|32)(?![\d/]|[.,]\d)/y;
 const MIXED = /[ -]{1,2}(\d{1,2})\/(2|4|8|16|32)(?![\d/])/y;
 const LONGEST_NUMBER = 15;
 
@@ -42,7 +42,10 @@ function numberAt(text: string, at: number, language: Language): { value: number
   const plain = sticky(language.number, text, at);
   if (!plain) return null;
   const end = at + plain[0].length;
-  const value = language.valueOf(plain[0], { before: text.slice(Math.max(0, at - 2), at).trim(), behind: text.slice(end, end + 4) });
+  const value = language.valueOf(plain[0], {
+    before: text.slice(Math.max(0, at - 2), at).trim(),
+    behind: text.slice(end, end + 4),
+  });
   if (Number.isInteger(value)) {
     const mixed = sticky(MIXED, text, at + plain[0].length);
     if (mixed && Number(mixed[1]) < Number(mixed[2])) {
@@ -59,6 +62,13 @@ function runOf(text: string, at: number): number {
   let end = at;
   while (text[end] === mark) end += 1;
   return end - at;
+}
+
+/** Whether a mark only joins words or ends an abbreviation, where the language says so: "20-kg-Scheibe", "ca. 20". */
+function joins(text: string, at: number, previous: Token | undefined, glued: boolean, language: Language): boolean {
+  if (!glued || (previous?.type !== 'word' && previous?.type !== 'number')) return false;
+  if (text[at] === '-') return language.hyphenates === true && LETTER.test(text[at + 1] ?? ' ');
+  return text[at] === '.' && previous.type === 'word' && language.abbreviations?.has(previous.text) === true;
 }
 
 /** Tokens of a folded text, without dictionary terms. Offsets are those of the original. */
@@ -94,7 +104,15 @@ export function tokenise(folded: Folded, language: Language): Token[] {
       }
       const found = numberAt(text, at, language);
       push('number', found?.length ?? 1, found?.value ?? Number(text[at]));
+    } else if (joins(text, at, tokens[tokens.length - 1], glued, language)) {
+      at += 1;
     } else {
+      const cents =
+        glued && language.noCents && tokens[tokens.length - 1]?.type === 'number' ? sticky(language.noCents, text, at) : null;
+      if (cents) {
+        push('mark', cents[0].length);
+        continue;
+      }
       const run = runOf(text, at);
       if (run > 1) {
         push('mark', run);

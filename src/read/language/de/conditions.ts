@@ -24,13 +24,20 @@ export const CONDITIONS: readonly Entry[] = spelt([
     'rust-light',
     'no-rust',
   ),
-  condition(`rost|rostbefall|rosten|rostet|korrosion|${adjectives('rostig|verrostet|korrodiert')}|gerostet|verrosten`, 'rust', 'no-rust'),
+  condition(
+    `rost|rostbefall|rosten|rostet|korrosion|${adjectives('rostig|verrostet|korrodiert')}|gerostet|verrosten`,
+    'rust',
+    'no-rust',
+  ),
   condition(
     `${degrees('starker|starken|stark|viel|massiver|massiv|tiefer|tiefen|dicker|schwerer|heftig|schlimm|sehr|ordentlich|richtig|ziemlich|übel|total|komplett|extrem|völlig|durch und durch', `rost|${RUSTY}`)}|lochfraß|rostnarben|rostfraß|durchgerostet|rostet durch|zugerostet|vergammelt|blättert der rost|verrostet stark`,
     'rust-heavy',
     'no-rust',
   ),
-  condition('rostfrei|rost frei|rostfreie|rostfreier|rostfreien|frei von rost|entrostet|nicht rostig|keinen rost|kein rost|keinerlei rost|ohne rost|rostet nicht|rosten nicht|null rost|keine rostflecken|keine roststellen|keine rostspuren|nicht verrostet|nicht rostend', 'no-rust'),
+  condition(
+    'rostfrei|rost frei|rostfreie|rostfreier|rostfreien|frei von rost|entrostet|nicht rostig|keinen rost|kein rost|keinerlei rost|ohne rost|rostet nicht|rosten nicht|null rost|keine rostflecken|keine roststellen|keine rostspuren|nicht verrostet|nicht rostend',
+    'no-rust',
+  ),
   condition(
     `${adjectives('verbogen|gebogen|krumm|verzogen|durchgebogen|durchgehangen')}|knick|eiert|eiern|schlag drin|hat einen schlag|hat schlag|leicht verbogen|leicht krumm|minimal krumm|minimal verbogen|etwas krumm|etwas verbogen|leicht gebogen|minimal gebogen|leichte biegung|leichte krümmung|nicht ganz gerade|nicht mehr ganz gerade|nicht gerade|nicht mehr gerade|hängt durch|läuft nicht rund|unwucht|verkrümmt|banane`,
     'bent',
@@ -42,7 +49,10 @@ export const CONDITIONS: readonly Entry[] = spelt([
     'bent',
   ),
   // "gerade" is "just now" as well.
-  ['gerade erst|gerade mal|gerade noch|gerade nicht|gerade umgezogen|gerade für|gerade so|gerade eben|ich gerade|gerade in|gerade im|gerade keine|gerade kein|gerade dabei|gerade bei', { code: 'z' }],
+  [
+    'gerade erst|gerade mal|gerade noch|gerade nicht|gerade umgezogen|gerade für|gerade so|gerade eben|ich gerade|gerade in|gerade im|gerade keine|gerade kein|gerade dabei|gerade bei',
+    { code: 'z' },
+  ],
   condition(
     'dreht nicht|dreht sich nicht|dreht nicht mehr|dreht sich nicht mehr|drehen nicht|drehen sich nicht|drehen nicht mehr|drehen sich nicht mehr|dreht schwer|drehen schwer|dreht sich schwer|drehen sich schwer|dreht sich kaum|drehen sich kaum|festgefressen|festgerostet|schwergängig|hülse fest|hülsen fest|hülse sitzt fest|hülsen sitzen fest|sitzen fest|sitzt fest|klemmt|blockiert|hakt|dreht nur schwer|drehen nur schwer|drehen nicht richtig|dreht nicht richtig|fest gerostet|läuft schwer',
     'seized-sleeves',
@@ -57,7 +67,10 @@ export const CONDITIONS: readonly Entry[] = spelt([
     `${adjectives('gesprungen|gerissen|gebrochen|zerbrochen|kaputt|angebrochen')}|riss|risse|haarriss|haarrisse|sprung|bruch|durchgebrochen|abgebrochen|abgebrochene|defekt|defekte|defekten|bruchstelle|ausgebrochen|stück fehlt|ecke abgebrochen|einriss|ein riss|hat einen riss|hat nen riss|hat einen sprung|leichter riss|kleiner riss|risse im gummi|rissig|rissige`,
     'cracked',
   ),
-  condition('innenring lose|ring lose|ring locker|innenring locker|buchse lose|buchse locker|nabe lose|nabe locker|buchse herausgefallen|metallring lose|metallring locker|stahlring lose|stahlring locker|einsatz lose|einsatz locker|loser innenring|lose buchse', 'split-hub'),
+  condition(
+    'innenring lose|ring lose|ring locker|innenring locker|buchse lose|buchse locker|nabe lose|nabe locker|buchse herausgefallen|metallring lose|metallring locker|stahlring lose|stahlring locker|einsatz lose|einsatz locker|loser innenring|lose buchse',
+    'split-hub',
+  ),
   condition(
     'abgeplatzt|abgeplatzte|abgeplatzter|abplatzer|abplatzung|abplatzungen|lackabplatzer|lackabplatzungen|lackschaden|macken|macke|kratzer|zerkratzt|verkratzt|kerben|schrammen|gebrauchsspuren am lack|farbe blättert|lack blättert|lack blättert ab|farbe blättert ab|lack ab|farbe ab|angeschlagen|angestoßen|kratzspuren|lack abgeplatzt|farbe abgeplatzt|ausgefranst|etwas abgeplatzt|dellen|delle',
     'chipped',
@@ -83,15 +96,26 @@ export const CONDITIONS: readonly Entry[] = spelt([
     `trocken gelagert|trocken gelagerte|drinnen|drinnen gelagert|innen gelagert|trocken gestanden|trocken gelegen|immer trocken|trocken und sauber gelagert|trocken aufbewahrt|im haus gelagert|im keller gelagert|in der garage gelagert|im trockenen|in trockenem keller|im beheizten raum|in der wohnung gelagert|im trockenen keller|im trockenen hobbyraum|indoor|im keller gestanden|stand im keller|standen im keller|stand immer im keller|standen immer im keller|immer im keller|immer drinnen|im hobbyraum|nur drinnen|nur im keller|nur indoor|immer im haus|nur innen`,
     'stored-indoors',
   ),
-  condition('wackelig|wackelige|wackeliges|wacklig|wackelt|wackeln|wackelt etwas|wackelt leicht|wackelt ein wenig|instabil|kippelig|kippelt|wackelt es|etwas wackelig|leicht wackelig', 'wobbly'),
-  ['wackelt nicht|wackeln nicht|wackelt gar nicht|wackelt kein bisschen|wackelfrei|kippelt nicht|reißt nicht|bricht nicht|klemmt nicht|hakt nicht|fehlt nichts|es fehlt nichts|nichts fehlt|nichts kaputt|nichts defekt|nichts gebrochen|blättert nicht', { code: 'z' }],
-  condition(`${adjectives('geschweißt|verschweißt')}|schweißnaht|schweißnähte|schweißkonstruktion|zusammengeschweißt|fest verschweißt|schweißarbeit`, 'welded'),
+  condition(
+    'wackelig|wackelige|wackeliges|wacklig|wackelt|wackeln|wackelt etwas|wackelt leicht|wackelt ein wenig|instabil|kippelig|kippelt|wackelt es|etwas wackelig|leicht wackelig',
+    'wobbly',
+  ),
+  [
+    'wackelt nicht|wackeln nicht|wackelt gar nicht|wackelt kein bisschen|wackelfrei|kippelt nicht|reißt nicht|bricht nicht|klemmt nicht|hakt nicht|fehlt nichts|es fehlt nichts|nichts fehlt|nichts kaputt|nichts defekt|nichts gebrochen|blättert nicht',
+    { code: 'z' },
+  ],
+  condition(
+    `${adjectives('geschweißt|verschweißt')}|schweißnaht|schweißnähte|schweißkonstruktion|zusammengeschweißt|fest verschweißt|schweißarbeit`,
+    'welded',
+  ),
   condition(`${adjectives('verschraubt|geschraubt')}|zum schrauben|schraubbar|zusammengeschraubt`, 'bolted'),
   condition(
     `${adjectives('eingerissen|zerrissen|aufgerissen')}|riss im polster|risse im polster|riss im bezug|risse im bezug|riss im kunstleder|risse im kunstleder|polster gerissen|bezug gerissen|polster rissig|polster kaputt|polster eingerissen|bezug eingerissen|loch im polster|polster beschädigt|bezug beschädigt|polster defekt|panzertape|aufgeplatzt|polster aufgeplatzt|polster abgenutzt|riss im leder`,
     'torn',
   ),
   ['ohne risse|keine risse|keinerlei risse|keine risse im polster|ohne risse im polster|rissfrei|kein riss', { code: 'z' }],
-  condition('einzelstück|ohne gegenstück|ohne partner|ohne pendant|nur eine davon|ungerade anzahl|einzelne scheibe|einzelscheibe|nur noch einzeln|kein paar|zweite fehlt|die zweite fehlt', 'odd'),
+  condition(
+    'einzelstück|ohne gegenstück|ohne partner|ohne pendant|nur eine davon|ungerade anzahl|einzelne scheibe|einzelscheibe|nur noch einzeln|kein paar|zweite fehlt|die zweite fehlt',
+    'odd',
+  ),
 ]);
-

@@ -34,5 +34,12 @@ export const GERMAN: Language = {
   code: 'de',
   number: NUMBER,
   valueOf,
+  noCents: /[.,] ?-{1,2}(?![\d-])/y,
+  hyphenates: true,
+  abbreviations: new Set(
+    'ca inkl incl exkl excl zzgl max min mind fr sfr stk stck st ggf evtl bzw ggfs gebr div versch urspr std nr tel ges gesamt durchm orig usw vers u z d h zb'.split(
+      ' ',
+    ),
+  ),
   dictionary: dictionary([NOUNS, OTHER_GOODS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]),
 };

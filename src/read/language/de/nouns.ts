@@ -32,7 +32,8 @@ function nouns(kind: Kind, phrases: string, more: Partial<Term> = {}): Entry[] {
 
 const weak = { weak: true } as const;
 const PLATE = 'scheibe/scheiben|platte/platten|gewicht/gewichte';
-const TRADE_PLATE = 'hantelscheibe/hantelscheiben|gewichtsscheibe/gewichtsscheiben|hantelgewicht/hantelgewichte|gewichtsplatte/gewichtsplatten';
+const TRADE_PLATE =
+  'hantelscheibe/hantelscheiben|gewichtsscheibe/gewichtsscheiben|hantelgewicht/hantelgewichte|gewichtsplatte/gewichtsplatten';
 const MAKES = 'guss|gusseisen|gusseisern|eisen|stahl|gummi|vollgummi|chrom|kunststoff|plastik|vinyl|zement|beton|wettkampf';
 const STANGE = 'stange/stangen';
 

@@ -22,7 +22,10 @@ function* above(): Generator<readonly [string, number]> {
     ['zehn', 10],
     ...belowHundred.filter(([, value]) => value % 5 === 0),
   ];
-  for (const [hundred, hundreds] of [['hundert', 100] as const, ...ONES.map((one, index) => [`${one}hundert`, 100 * (index + 1)] as const)])
+  for (const [hundred, hundreds] of [
+    ['hundert', 100] as const,
+    ...ONES.map((one, index) => [`${one}hundert`, 100 * (index + 1)] as const),
+  ])
     for (const [word, value] of rest) yield [`${hundred}${word}`, hundreds + value];
   yield* [
     ['tausend', 1000],

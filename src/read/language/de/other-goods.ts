@@ -27,6 +27,12 @@ export const OTHER_GOODS: readonly Entry[] = spelt([
     `${compounds('garten|park|eck|sitz|werk|hobel|küchen|esszimmer|truhen|holz|bier|dreh|daten|schlaf|kegel|reha|massage|ruhe|sonnen', 'bank|bänke')}|dachgepäckträger|dachträger|dachreling|lochkreis|vogelkäfig|hamsterkäfig|hasenkäfig|kaninchenkäfig|hundekäfig|nymphensittich|server rack|serverrack|19 zoll rack|netzwerkschrank|weinregal|schwerlastregal|fahrradständer|christbaumständer|notenständer|wäscheständer|autogewicht|felgen|reifen|radkappen|traktorgewicht|traktorgewichte|frontgewicht|frontgewichte|schleppergewichte|heckgewicht|golfschläger|angelrute|tauchausrüstung|taucherblei|bleigurt|briefwaage|balkenwaage|apothekerwaage|gusspfanne|bratpfanne|kochtopf|backofen|ofenplatte|kaminofen|herdring|schallplatten sammlung|vinyl lp|lps|single schallplatten|stoßstange|stoßstangen|kuchenform|lego`,
     'foreign',
   ),
-  foreign('anhänger|fahrrad|motorrad|moped|waschmaschine|trockner|kühlschrank|fernseher|spielkonsole|kinderwagen|plattenspieler|verstärker|lautsprecher|sofa|couch|schlafsofa|kleiderschrank|kommode|esstisch', 'household'),
-  foreign('mitgliedschaft|probetraining|personal trainer|personal training|vertrag abzugeben|fitnessvertrag|studiovertrag|jahresvertrag|monatsbeitrag', 'very-foreign'),
+  foreign(
+    'anhänger|fahrrad|motorrad|moped|waschmaschine|trockner|kühlschrank|fernseher|spielkonsole|kinderwagen|plattenspieler|verstärker|lautsprecher|sofa|couch|schlafsofa|kleiderschrank|kommode|esstisch',
+    'household',
+  ),
+  foreign(
+    'mitgliedschaft|probetraining|personal trainer|personal training|vertrag abzugeben|fitnessvertrag|studiovertrag|jahresvertrag|monatsbeitrag',
+    'very-foreign',
+  ),
 ]);

@@ -9,7 +9,10 @@ export const PRICES: readonly Entry[] = spelt([
     { code: 'A', sense: 'told' },
   ],
   ['jetzt|nun|jetzt nur|jetzt nur noch|jetzt noch|nur noch|nur|neu nur', { code: 'A' }],
-  ['kilopreis|kilo preis|kg preis|preis pro kg|preis je kg|preis pro kilo|preis je kilo|preis kg|/ kg preis', { code: 'A', sense: 'told', unit: 'kg' }],
+  [
+    'kilopreis|kilo preis|kg preis|preis pro kg|preis je kg|preis pro kilo|preis je kilo|preis kg|/ kg preis',
+    { code: 'A', sense: 'told', unit: 'kg' },
+  ],
   [
     'neupreis|np|neu preis|neuwert|neupreis war|neupreis lag|neupreis lag bei|neupreis liegt bei|neupreis ca|np war|np lag bei|uvp|uvp war|statt|anstatt|anstelle von|gekauft für|gekauft um|gekauft haben wir es für|ehemals|ehemaliger preis|damals|damaliger preis|früher|ursprünglich|ursprünglicher preis|originalpreis|original preis|ladenpreis|listenpreis|alter preis|bisher|vorher|vormals|gekostet|hat gekostet|haben gekostet|neu gekostet|kosteten|kostete|hat neu gekostet|haben neu gekostet|kosten neu|kostet neu|neu kosten|neu kostet|kostet im laden|kosten im laden|neu kosten die|neu kostet das|kostet sonst|kosten sonst|bezahlt|habe bezahlt|gezahlt|dafür bezahlt|im laden|im handel|im geschäft|im internet|regulär|regulärer preis|normalpreis|normaler preis|normalerweise|wert|warenwert|gesamtwert|im wert von|wert von|wert ca|anschaffungspreis|anschaffungskosten|anschaffungswert|einkaufspreis|ek|ek preis|kaufpreis war|kaufpreis lag bei|damaliger kaufpreis|verkaufspreis war|zeitwert|wiederbeschaffungswert|investiert|hingelegt|habe ich bezahlt|haben wir bezahlt|ladenneupreis|online|im onlineshop|heute neu|neu aktuell|aktueller neupreis|np heute|np über|neupreis über|neupreis heute|neupreis aktuell',
     { code: 'F' },
@@ -32,14 +35,29 @@ export const PRICES: readonly Entry[] = spelt([
     'festpreis|fest preis|fester preis|festpreise|fixpreis|fix preis|fixer preis|fix|fp|letzter preis|letzte preis|letztpreis|preis ist fest|preis steht fest|preis fest|preis ist fix|preis fix|nicht verhandelbar|preis nicht verhandelbar|nicht verhandlungsfähig|nicht vb|nicht vhb|kein vb|keine vb|kein vhb|keine verhandlung|keine verhandlungen|keine preisverhandlung|keine preisverhandlungen|keine preisvorschläge|keine angebote|keine preisdiskussion|keine preisdiskussionen|keine preisanfragen|kein handeln|kein feilschen|kein verhandeln|ohne verhandlung|ohne verhandeln|verhandlung ausgeschlossen|verhandlungen ausgeschlossen|handeln zwecklos|verhandeln zwecklos|feilschen zwecklos|unverhandelbar|keine verhandlungsbasis|nicht weniger|preis ist nicht verhandelbar|preise nicht verhandelbar|preise sind fest|preise fix|preis ist final|keine gegenangebote|kein gegenangebot|kein handel',
     { code: 'R', sense: 'told' },
   ],
-  ['was ist letzte preis|was letzte preis|was letzter preis|was ist letzter preis|was ist der letzte preis|letzter preis fragen|letzter preis anfragen|letzte preis fragen', { code: 'z' }],
-  ['bar|nur bar|in bar|barzahlung|barzahler|bargeld|cash|bar bei abholung|barzahlung bei abholung|bar auf die hand|bar auf kralle|gegen bar', { code: '£' }],
-  ['zu verschenken|verschenke|verschenken|verschenkt|verschenkung|wird verschenkt|werden verschenkt|geschenkt|kostenlos|gratis|umsonst|für lau|kostenfrei|für umme|für umsonst|gegen abholung|gegen selbstabholung', { code: 'Z' }],
-  ['versand kostenlos|kostenloser versand|versandkostenfrei|gratis versand|kostenlose lieferung|versand gratis|gratis dazu|gratis dabei|geschenkt dazu|kostenlos dazu|umsonst dazu|schenke ich dazu|dazu geschenkt|gratis oben drauf', { code: 'z' }],
+  [
+    'was ist letzte preis|was letzte preis|was letzter preis|was ist letzter preis|was ist der letzte preis|letzter preis fragen|letzter preis anfragen|letzte preis fragen',
+    { code: 'z' },
+  ],
+  [
+    'bar|nur bar|in bar|barzahlung|barzahler|bargeld|cash|bar bei abholung|barzahlung bei abholung|bar auf die hand|bar auf kralle|gegen bar',
+    { code: '£' },
+  ],
+  [
+    'zu verschenken|verschenke|verschenken|verschenkt|verschenkung|wird verschenkt|werden verschenkt|geschenkt|kostenlos|gratis|umsonst|für lau|kostenfrei|für umme|für umsonst|gegen abholung|gegen selbstabholung',
+    { code: 'Z' },
+  ],
+  [
+    'versand kostenlos|kostenloser versand|versandkostenfrei|gratis versand|kostenlose lieferung|versand gratis|gratis dazu|gratis dabei|geschenkt dazu|kostenlos dazu|umsonst dazu|schenke ich dazu|dazu geschenkt|gratis oben drauf',
+    { code: 'z' },
+  ],
 ]);
 
 export const RELATIONS: readonly Entry[] = spelt([
-  ['kein|keine|keinen|keinem|keiner|keines|keinerlei|nicht|nich|nie|niemals|ohne|weder|nichts|null|ned|noch nie|absolut kein|gar nicht|gar kein|gar keine|überhaupt nicht|frei von', { code: 'N' }],
+  [
+    'kein|keine|keinen|keinem|keiner|keines|keinerlei|nicht|nich|nie|niemals|ohne|weder|nichts|null|ned|noch nie|absolut kein|gar nicht|gar kein|gar keine|überhaupt nicht|frei von',
+    { code: 'N' },
+  ],
   [
     'nicht dabei|nicht mit dabei|nicht enthalten|nicht inklusive|nicht inbegriffen|nicht inkludiert|nicht im lieferumfang|nicht im preis|außer|ausgenommen|bis auf|nicht zu verkaufen|nicht zum verkauf|steht nicht zum verkauf|stehen nicht zum verkauf|behalte ich|behalten wir|bleibt hier|bleiben hier|bleibt bei mir|bleiben bei mir|wird nicht verkauft|werden nicht verkauft|nicht mitverkauft|nicht mit verkauft|gehört nicht dazu|gehören nicht dazu|gehört nicht zum angebot|gehören nicht zum angebot|separate anzeige|separater anzeige|andere anzeige|anderen anzeigen|andere anzeigen|meine anderen anzeigen|in anderen anzeigen|in meinen anderen anzeigen|siehe andere anzeigen|siehe meine anderen anzeigen|in meiner anderen anzeige|extra anzeige|nicht mehr vorhanden|nur deko|dient nur als deko|separat erhältlich|separat zu verkaufen',
     { code: 'Q' },
@@ -70,7 +88,10 @@ export const RELATIONS: readonly Entry[] = spelt([
     { code: 'U' },
   ],
   ['bis', { code: 'z', sense: 'to' }],
-  ['wiegt|wiegen|wiegt ca|gewicht|eigengewicht|gewicht ca|gewicht beträgt|hat|gewicht der stange|stangengewicht|gewicht stange|leergewicht|ist', { code: 'z', sense: 'weighs' }],
+  [
+    'wiegt|wiegen|wiegt ca|gewicht|eigengewicht|gewicht ca|gewicht beträgt|hat|gewicht der stange|stangengewicht|gewicht stange|leergewicht|ist',
+    { code: 'z', sense: 'weighs' },
+  ],
   [
     'glaube ich|ich glaube|glaub|glaube|glaub ich|vermutlich|wahrscheinlich|denke|denke ich|ich denke|müsste|müssten|sollte|sollten|müsste sein|angeblich|weiß nicht|weiß ich nicht|nicht sicher|soweit ich weiß|schätze|schätze ich|ich schätze|evtl|eventuell|vielleicht|meines wissens|scheint|scheinen|wohl|vermute|ich vermute|ohne gewähr|laut verkäufer|soll|sollen|keine ahnung',
     { code: 'y' },
@@ -86,12 +107,18 @@ export const MEASURES: readonly Entry[] = spelt([
     'griffstärke|griffdurchmesser|griff durchmesser|griffbereich|griffdicke|griff dicke|griff stärke|griff|griffstück|stangendurchmesser|stangenstärke|stangendicke|stangen durchmesser|durchmesser stange|durchmesser der stange|durchmesser griff|schaft|schaftdurchmesser|durchmesser|durchmesser ca|stärke|dicke|dick|ø|⌀|stark|durchmesser von|greifdurchmesser|rohrdurchmesser|durchm|durchmesser griffbereich|dm',
     { code: 'S' },
   ],
-  ['hülse|hülsen|außendurchmesser|hülsendurchmesser|hülsen durchmesser|ende|enden|stangenende|stangenenden|hantelhülse|hantelhülsen|rotationshülsen|durchmesser hülsen|durchmesser der hülsen', { code: 'T' }],
+  [
+    'hülse|hülsen|außendurchmesser|hülsendurchmesser|hülsen durchmesser|ende|enden|stangenende|stangenenden|hantelhülse|hantelhülsen|rotationshülsen|durchmesser hülsen|durchmesser der hülsen',
+    { code: 'T' },
+  ],
   [
     'aufnahme|aufnahmen|hantelaufnahme|scheibenaufnahme|scheibenaufnahmen|gewichtsaufnahme|gewichteaufnahme|gewichtsaufnahmen|hantelscheibenaufnahme|aufnahmedurchmesser|hülsenaufnahme|aufnahme durchmesser|durchmesser aufnahme|steckmaß|aufnahmemaß|system',
     { code: 'T', sense: 'fit' },
   ],
-  ['lang|länge|gesamtlänge|länge gesamt|länge ca|stangenlänge|breit|breite|hoch|höhe|gesamthöhe|tief|tiefe|maß|maße|abmessung|abmessungen|länge von', { code: 'G' }],
+  [
+    'lang|länge|gesamtlänge|länge gesamt|länge ca|stangenlänge|breit|breite|hoch|höhe|gesamthöhe|tief|tiefe|maß|maße|abmessung|abmessungen|länge von',
+    { code: 'G' },
+  ],
   [
     'belastbar|belastbar bis|belastbar bis zu|belastbar mit|bis zu|belastbarkeit|max belastbarkeit|maximale belastbarkeit|maximal belastbar|maximalbelastung|maximale belastung|max belastung|max gewicht|max|tragkraft|traglast|tragfähigkeit|hält|hält bis|hält bis zu|trägt|trägt bis|maximallast|max last|benutzergewicht|max benutzergewicht|nutzergewicht|hantelablage bis|ausgelegt für|ausgelegt bis|zugelassen bis|geprüft bis|auflast',
     { code: 'K' },

@@ -23,7 +23,9 @@ export const adjectives = (list: string): string =>
     .split('|')
     .flatMap((entry) => {
       const [whole = '', stem = whole] = entry.split('/');
-      return ENDINGS.map((ending) => (ending === '' ? whole : `${stem}${ending.replace(/^e(?=.)/, stem.endsWith('e') ? '' : 'e')}`));
+      return ENDINGS.map((ending) =>
+        ending === '' ? whole : `${stem}${ending.replace(/^e(?=.)/, stem.endsWith('e') ? '' : 'e')}`,
+      );
     })
     .filter((word, index, words) => words.indexOf(word) === index)
     .join('|');

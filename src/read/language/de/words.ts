@@ -10,7 +10,10 @@ export const COUNTS: readonly Entry[] = spelt([
   // "ein Paar" is two, "ein paar" some.
   ['ein paar|nen paar|n paar|noch paar', { code: 'p', lower: 'z' }],
   ['paar|paare|paaren|paarweise|pärchen|doppelpack|pair|pairs', { code: 'p' }],
-  ['pro paar|je paar|das paar|paarpreis|preis pro paar|preis je paar|preis fürs paar|preis für das paar|paar jeweils', { code: 'p', sense: 'per' }],
+  [
+    'pro paar|je paar|das paar|paarpreis|preis pro paar|preis je paar|preis fürs paar|preis für das paar|paar jeweils',
+    { code: 'p', sense: 'per' },
+  ],
   ['set|sets|satz|sätze|garnitur', { code: 't' }],
   [
     'hantelset|hantel set|hantelsets|langhantelset|langhantel set|langhantelsatz|hantelsatz|gewichteset|gewichtsset|gewichte set|scheibenset|hantelscheibenset|hantelscheiben set|gewichtesatz|scheibensatz|scheiben set|bumperset|bumper set|bumper plate set|bumper plates set|langhantel komplettset|hantel komplettset|komplettset|langhantelkomplettset',
@@ -20,12 +23,24 @@ export const COUNTS: readonly Entry[] = spelt([
     'je|jeweils|à|pro stück|je stück|das stück|pro stk|je stk|pro stck|je stck|pro st|je st|/ stück|/ stk|/ stck|/ st|pro scheibe|je scheibe|pro platte|je platte|pro hantel|je hantel|pro gewicht|stückpreis|stückpreise|einzelpreis|einzelpreise|preis pro stück|preis je stück|preis pro scheibe|preis je scheibe|pro teil|je teil|pro bumper|das teil|pro einheit|/ scheibe|pro exemplar|die scheibe|jede scheibe',
     { code: 'e' },
   ],
-  ['von jedem|von jeder|von jeder sorte|von jeder größe|von jedem gewicht|je sorte|je größe|pro sorte|je gewicht|pro größe', { code: 'E' }],
+  [
+    'von jedem|von jeder|von jeder sorte|von jeder größe|von jedem gewicht|je sorte|je größe|pro sorte|je gewicht|pro größe',
+    { code: 'E' },
+  ],
   ['von|von den|von diesen|davon', { code: 'o' }],
   ['ein|eine|einen|einem|einer|eines|ne|nen|n', { code: 'a', sense: 'one' }],
-  ['der|die|das|den|dem|des|diese|dieser|dieses|diesen|mein|meine|meinen|meiner|meinem|meines|unser|unsere|unseren|unserer|seine|ihre', { code: 'a' }],
-  ['und|u|sowie|plus|inkl|inklusive|incl|inclusive|mit|samt|nebst|dazu|dazu noch|außerdem|zusätzlich|einschließlich|zzgl|zuzüglich|und noch|und dazu|plus noch', { code: 'c' }],
-  ['habe|hab|ich habe|haben|gibt es|es gibt|es sind|sind es|vorhanden|vorhanden sind|es handelt sich um|handelt sich um', { code: '%' }],
+  [
+    'der|die|das|den|dem|des|diese|dieser|dieses|diesen|mein|meine|meinen|meiner|meinem|meines|unser|unsere|unseren|unserer|seine|ihre',
+    { code: 'a' },
+  ],
+  [
+    'und|u|sowie|plus|inkl|inklusive|incl|inclusive|mit|samt|nebst|dazu|dazu noch|außerdem|zusätzlich|einschließlich|zzgl|zuzüglich|und noch|und dazu|plus noch',
+    { code: 'c' },
+  ],
+  [
+    'habe|hab|ich habe|haben|gibt es|es gibt|es sind|sind es|vorhanden|vorhanden sind|es handelt sich um|handelt sich um',
+    { code: '%' },
+  ],
   ['davon vorhanden|stück vorhanden|stück verfügbar|verfügbar|stück da|auf lager|übrig', { code: '&' }],
   ['stück|stücke|stücken|stk|stck|st|anzahl|menge|exemplare|stücker|stückzahl|teile', { code: 'j' }],
   [
@@ -95,16 +110,37 @@ export const MODIFIERS: readonly Entry[] = spelt([
     `wie neu|fast neu|so gut wie neu|quasi neu|praktisch neu|${adjectives('neuwertig|neuwertigst')}|kaum benutzt|kaum gebraucht|kaum genutzt|kaum verwendet|wenig benutzt|wenig genutzt|wenig gebraucht|selten benutzt|selten genutzt|nur wenig benutzt|sehr guter zustand|sehr gutem zustand|sehr guten zustand|sehr gut erhalten|sehr gut|top zustand|topzustand|tip top|tiptop|tipp topp|bester zustand|bestem zustand|besten zustand|einwandfrei|einwandfreier zustand|einwandfreiem zustand|tadellos|tadellosem zustand|tadelloser zustand|makellos|makellosem zustand|1 a zustand|neuwertiger zustand|neuwertigem zustand|zustand sehr gut|zustand neuwertig|zustand wie neu|zustand top|perfekter zustand|perfektem zustand|ausgezeichneter zustand|ausgezeichnetem zustand|hervorragendem zustand|hervorragender zustand|einmal benutzt|zweimal benutzt|nur einmal benutzt|super zustand|mint`,
     { condition: 'like-new' },
   ),
-  made(`${adjectives('zusammengewürfelt|gemischt')}|bunt gemischt|verschiedene hersteller|verschiedener hersteller|unterschiedliche hersteller|unterschiedlicher hersteller|verschiedene marken|verschiedener marken`, {
-    condition: 'mismatched',
-  }),
+  made(
+    `${adjectives('zusammengewürfelt|gemischt')}|bunt gemischt|verschiedene hersteller|verschiedener hersteller|unterschiedliche hersteller|unterschiedlicher hersteller|verschiedene marken|verschiedener marken`,
+    {
+      condition: 'mismatched',
+    },
+  ),
   made(
     `${adjectives(
       'schwarz|mattschwarz|rot|blau|gelb|grün|grau|weiß|silbern|golden|orange|bunt|farbig|alt|uralt|antik|schwer|gut|schön|toll|groß|klein|lang|kurz|dick|dünn|flach|gebraucht|stabil|massiv|robust|rund|sechseckig|einzeln|passend|weiter|ander|restlich|original|professionell|hochwertig|verstellbar|klappbar|höhenverstellbar|richtig|echt|normal|leicht|lose|klassisch|komplett|solid|abnehmbar|lackiert|pulverbeschichtet|beschichtet|zusätzlich',
     )
       .split('|')
-      .filter((word) => !['einzeln', 'einzelnen', 'einzelne', 'einzelner', 'komplett', 'zusätzlich', 'leicht', 'lang', 'lange', 'dick', 'dicke', 'rund'].includes(word))
-      .join('|')}|lila|rosa|silber|gold|dunkelgrau|vintage|retro|profi|studio|studioqualität|heavy|premium|mit griffen|mit griff|tri grip|3 griff|4 griff|grip|sechskant|hexagon|hexagonal|mehrere|viele|einige|ex|diverse|verschiedene|verschiedenen|unterschiedliche`,
+      .filter(
+        (word) =>
+          ![
+            'einzeln',
+            'einzelnen',
+            'einzelne',
+            'einzelner',
+            'komplett',
+            'zusätzlich',
+            'leicht',
+            'lang',
+            'lange',
+            'dick',
+            'dicke',
+            'rund',
+          ].includes(word),
+      )
+      .join(
+        '|',
+      )}|lila|rosa|silber|gold|dunkelgrau|vintage|retro|profi|studio|studioqualität|heavy|premium|mit griffen|mit griff|tri grip|3 griff|4 griff|grip|sechskant|hexagon|hexagonal|mehrere|viele|einige|ex|diverse|verschiedene|verschiedenen|unterschiedliche`,
     {},
   ),
 ]);
