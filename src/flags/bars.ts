@@ -1,3 +1,4 @@
+import { stiffnessAgainst } from '../mechanics/beam.ts';
 import { barWeightBounds } from '../mechanics/steel.ts';
 import { cellOf } from '../price/rates.ts';
 import { convert, inKilograms, inPounds } from '../units/mass.ts';
@@ -6,6 +7,9 @@ import { LIMITS } from './limits.ts';
 import { type ItemRule, onCondition, stated } from './rule.ts';
 
 const BAR = ['bar'] as const;
+
+/** IWF TCRR 2025, 3.3.3: the shaft of the men's bar. */
+const MENS_SHAFT_MM = 28;
 
 const shaftThick: ItemRule = {
   id: 'shaft-thick',
@@ -30,7 +34,14 @@ const shaftThin: ItemRule = {
   test(item) {
     // The competition women's bar is 25 mm: right for small hands, so never more than a note.
     if (item.shaftMm === null || item.shaftMm.value > LIMITS.shaftThin.value || isOneInch(item)) return null;
-    return { found: { shaft: { mm: item.shaftMm.value } }, limit: { limit: { mm: 28 } }, evidence: item.shaftMm.evidence };
+    return {
+      found: {
+        shaft: { mm: item.shaftMm.value },
+        stiffness: { percent: 100 * stiffnessAgainst(item.shaftMm.value, MENS_SHAFT_MM) },
+      },
+      limit: { limit: { mm: MENS_SHAFT_MM } },
+      evidence: item.shaftMm.evidence,
+    };
   },
 };
 

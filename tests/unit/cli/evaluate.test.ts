@@ -2,10 +2,13 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { contractSchema } from '../../../src/listing/contract.ts';
 import { isHtml } from '../../tools/evaluate/input.ts';
 import { settingsFrom } from '../../tools/evaluate/settings.ts';
+
+// Each run starts Node and bundles anew.
+vi.setConfig({ testTimeout: 60_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'ironsift-cli-'));
 afterAll(() => rmSync(folder, { recursive: true }));
