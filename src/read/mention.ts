@@ -75,6 +75,10 @@ export interface Price extends Place {
   readonly currency: string | null;
   readonly high?: number;
   role: PriceRole;
+  /** A price for everything, told by a word that leaves no doubt ("for all", "bundle price"). */
+  whole?: boolean;
+  /** Told by a word that is also said of asking prices ("cost", "new price"). */
+  weak?: boolean;
   /** Written with a currency, or told to be a price by the words around it. */
   readonly sure: boolean;
 }

@@ -5,10 +5,16 @@ import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 const SIGNED = /(\$\.?:?)([ni])(?:-\$?(n)(?![x\-uhfsk]))?(\$)?/dg;
 const BEHIND = /([nid])(?:-(n))?\.?-?(\$)/dg;
 const CENTS = /([ni])(¢)/dg;
+/** "asking three fifty". */
+const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
 const TOLD = /A[a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
+/** "2.1 per lb". */
+const PER_WEIGHT = /(n)(?=r[uh])/dg;
+/** "500 now". */
+const NOW = /([ni])(?=A[.,;!l)])/dg;
 const FOR_ALL = /([ni])(?=L)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
-const OUTCOME = /(?<=[l(])(n)(?=[)]?l)/dg;
+const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?[l.])|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
 const CURRENCIES: Readonly<Record<string, string>> = { $: 'USD', '£': 'GBP', '€': 'EUR' };
 const DOLLARS: Readonly<Record<string, string>> = {
@@ -40,7 +46,7 @@ function currencyOf(scan: Scan, sign: number, last: number): string | null {
 /** "50p" and "55 cents" are hundredths; a lone p is pence only when it is glued to its number. */
 function centsCurrency(scan: Scan, at: number): string | null {
   const token = scan.tokens[at];
-  return token?.text === 'p' && !token.glued ? null : (token?.term?.currency ?? 'USD');
+  return (token?.text === 'p' || token?.text === 'c') && !token.glued ? null : (token?.term?.currency ?? 'USD');
 }
 
 const thousands = (scan: Scan, at: number): number =>
@@ -103,6 +109,25 @@ export function readPrices(scan: Scan): Price[] {
     push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
     return 'claimed';
   });
+  findAll(scan, PER_WEIGHT, ({ from, to }) => {
+    if ((valueAt(scan, from) ?? 99) > 20) return false;
+    push('price-per-weight', from, to, from, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, NOW, ({ from, to }) => {
+    if (scan.tokens[to + 1]?.text !== 'now' || (valueAt(scan, from) ?? 0) < 15) return false;
+    push('price-now', from, to, from, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, SPOKEN, ({ from, to, group }) => {
+    const hundreds = valueAt(scan, group(1)?.[0] ?? from) ?? 0;
+    const rest = valueAt(scan, to) ?? 0;
+    if (hundreds > 9 || rest < 10 || rest > 99) return false;
+    const price: Price = { rule: 'price-spoken', from: group(1)?.[0] ?? from, to, amount: hundreds * 100 + rest, currency: null, role: 'asking', sure: true };
+    found.push(price);
+    claim(scan, price.from, to, 'M');
+    return 'claimed';
+  });
   findAll(scan, FOR_ALL, ({ from, to }) => {
     const behind = scan.tokens[to + 1]?.text ?? '';
     if ((valueAt(scan, from) ?? 0) < 15 || !/^(for|takes|buys|gets|all for|fur)/.test(behind)) return false;
@@ -115,7 +140,12 @@ export function readPrices(scan: Scan): Price[] {
     return 'claimed';
   });
   found.sort((a, b) => a.from - b.from);
-  for (const [index, price] of found.entries()) price.role = roleOf(scan, price, found[index - 1], found[index + 1]);
+  for (const [index, price] of found.entries()) {
+    const next = found[index + 1];
+    price.role = roleOf(scan, price, found[index - 1], next);
+    // "$1,000 $780": the first of two prices side by side is crossed out.
+    if (next && next.from === price.to + 1 && next.amount < price.amount && price.role === 'asking' && price.currency && next.currency) price.role = 'former';
+  }
   return found;
 }
 
@@ -125,7 +155,8 @@ export function readLonePrices(scan: Scan): Price[] {
   const padded = { ...scan, letters: scan.letters };
   findAll(padded, OUTCOME, ({ from, to }) => {
     const amount = valueAt(scan, from) ?? 0;
-    if (amount < 5) return false;
+    const need = scan.plain[from - 1] === 'X';
+    if (amount < 10 || (need && !/^needs?$/.test(scan.tokens[from - 1]?.text ?? ''))) return false;
     found.push({ rule: 'lone-number', from, to, amount, currency: null, role: 'asking', sure: false });
     return true;
   });
@@ -139,7 +170,7 @@ const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
   [/^[,(]?wap/, 'all'],
   [/^[,(-]?(?:[ra/]{0,2})p/, 'pair'],
   [/^[,(-]?w[a]?t/, 'all'],
-  [/^wa?[nd](?![uhqsnx.])/, 'all'],
+  [/^wa?[nd](?![uhqsnx])/, 'all'],
   [/^[,(-]?V/, 'saving'],
   [/^[,(-]?a?D/, 'delivery'],
   [/^[,(-]?a?H/, 'deposit'],
@@ -153,9 +184,12 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const line = scan.plain.slice(back, price.from);
   const before = line.slice(Math.max(line.lastIndexOf('l'), line.search(/[.;!?](?=[^.;!?]*$)/)) + 1);
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
+  const word = lead === undefined ? '' : (scan.tokens[price.from - (before.length - before.lastIndexOf(lead))]?.text ?? '');
+  if (/b[:a-zA-Z]{0,1}$/.test(before)) return 'former';
   const denied = /N[a-z]{0,2}$/.test(before);
   if (denied) return 'other';
   const label = /(?:^|l|[•.;])F:$/.test(scan.plain.slice(Math.max(0, price.from - 3), price.from));
+  if (lead === 'F' && /^(new price|costs?|value)$/.test(word)) price.weak = true;
   if (lead === 'F' && !(label && /^costs?$/.test(scan.tokens[price.from - 2]?.text ?? ''))) return 'former';
   if (/C[:=-]{1,2}$|m[:=-]{1,2}$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
   if (lead === 'V') return 'saving';
@@ -169,11 +203,20 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
       if (match[0].length === 1 && scan.plain[price.to + 2] === 'm' && price.amount >= 5) continue;
       return token?.term?.unit === 'kg' ? 'per-kilogram' : 'per-pound';
     }
-    if (role === 'former' && price.rule === 'price-told') continue;
+    if (role === 'former' && (price.rule === 'price-told' || (next && next.from <= price.to + 1 + match[0].length + 1))) continue;
+    if (role === 'all') price.whole = /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(wordsBehind(scan, price.to));
     return role;
   }
   if (/e[:=-]{0,2}$/.test(before) && !/[nd]e[:=-]{0,2}$/.test(before)) return 'each';
-  if (lead === 'L') return 'all';
+  if (lead === 'L') {
+    price.whole = true;
+    return 'all';
+  }
+  // "all three for $700", "4 for $150".
+  if (/[nd]w$/.test(before) && !/[uhqs][nd]w$/.test(before)) {
+    price.whole = /\ball\b|\bboth\b/.test(wordsBefore(scan, price.from));
+    return 'all';
+  }
   // "Any plate $25", "all dumbbells $10": each; "everything $5 unless marked": each line.
   if (/X[mC]{0,3}k[-:=]?$/.test(before) && /\bany\b/.test(wordsBefore(scan, price.from))) return 'each';
   if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
@@ -181,6 +224,12 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
 }
+
+const wordsBehind = (scan: Scan, at: number): string =>
+  scan.tokens
+    .slice(at + 1, at + 5)
+    .map((token) => token.text)
+    .join(' ');
 
 const wordsBefore = (scan: Scan, at: number): string =>
   scan.tokens

@@ -82,7 +82,10 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
       isPlaceholder(price.amount) &&
       !usable.some((other) => other !== price && other.amount === price.amount && other.role !== 'asking'),
   );
-  const asks = usable.filter((price) => !placeholders.includes(price));
+  const sure = usable.filter((price) => !placeholders.includes(price));
+  const weak = prices.filter((price) => price.role === 'former' && price.weak);
+  const asks = sure.length > 0 ? sure : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
+  if (asks.length === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
   if (asks.length === 0) return { ...NOTHING, placeholder: placeholders.length > 0 };
   const covers = coverPrices(scan, asks, drafts);
   const forAll = covers.filter(({ price }) => price.role === 'all' && !partial(price, covers, live));
@@ -139,8 +142,11 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     if (lot) return { ...NOTHING, amount: lot.amount, basis: 'lot', price: lot, rivals: [] };
     return { ...NOTHING, amount: items.sum === null ? null : round(items.sum), basis: 'lot', worked: true };
   }
-  return single(distinct, covers, live);
+  return single(scan, distinct, covers, live);
 }
+
+/** "Free" said of the goods, with no price anywhere. */
+const isFree = (scan: Scan): boolean => [...scan.plain.matchAll(/Z/g)].some(({ index }) => !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, index - 2), index)));
 
 /** "for the pair", "for both" and the like are for the goods of their own line when other lines have prices too. */
 function partial(price: Price, covers: readonly Cover[], live: readonly Draft[]): boolean {
@@ -149,7 +155,7 @@ function partial(price: Price, covers: readonly Cover[], live: readonly Draft[])
   const others = covers.filter(
     (candidate) => candidate.price !== price && candidate.drafts.some((item) => !cover.drafts.includes(item)),
   );
-  return others.length > 0 && cover.drafts.length < live.length && !/all|everything|total|lot|package/.test(price.rule);
+  return others.length > 0 && cover.drafts.length < live.length && price.whole !== true;
 }
 
 /** At least two prices for different goods: the ad is priced item by item. `header` is a price that covers no goods or all of them. */
@@ -189,13 +195,24 @@ function isUnknownGoods(scan: Scan, price: Price): boolean {
   if (price.from < 0) return false;
   const line = scan.tokens[price.from]?.line ?? 0;
   let start = price.from;
-  while (start > 0 && scan.tokens[start - 1]?.line === line && !'.;'.includes(scan.plain[start - 1] ?? '_')) start -= 1;
+  while (start > 0 && scan.tokens[start - 1]?.line === line) start -= 1;
   const before = scan.plain.slice(start, price.from);
-  return line > 0 && /^[•-]?[zmaCn(]{1,6}[-:=(]{1,2}$/.test(before);
+  const ends = /^[.!)e]{0,3}(?:l|$)/.test(scan.plain.slice(price.to + 1, price.to + 5));
+  return line > 0 && ends && /[zk]/.test(before) && !/[AFLW]/.test(before);
 }
 
 /** One price, or several for the same goods: the last one marked as new stands, else the first. */
-function single(distinct: readonly Price[], covers: readonly Cover[], live: readonly Draft[]): Asked {
+/** A word of update stands before the price on its line. */
+function isUpdated(scan: Scan, price: Price): boolean {
+  const line = scan.tokens[price.from]?.line;
+  for (let i = price.from - 1; i >= 0 && scan.tokens[i]?.line === line; i -= 1) {
+    const token = scan.tokens[i];
+    if (token?.term?.sense === 'update' || token?.text === 'now' || /^(reduced|dropped|lowered|price drop)/.test(token?.text ?? '')) return true;
+  }
+  return false;
+}
+
+function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[], live: readonly Draft[]): Asked {
   const unit = distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
   const lots = distinct.filter((price) => price.role === 'asking' || price.role === 'all');
   if (unit) {
@@ -228,7 +245,8 @@ function single(distinct: readonly Price[], covers: readonly Cover[], live: read
   }
   const [first] = lots;
   if (!first) return NOTHING;
-  const newer = lots.find((price) => price.rule === 'price-told' && price !== first);
+  const updated = lots.findLast((price) => price.from >= 0 && isUpdated(scan, price));
+  const newer = updated ?? lots.find((price) => (price.rule === 'price-told' || price.rule === 'price-now') && price !== first);
   const price = newer ?? first;
   const rivals = lots.filter((other) => other !== price && other.amount !== price.amount);
   return {

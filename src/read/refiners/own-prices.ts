@@ -15,6 +15,11 @@ interface Event {
 }
 
 export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readonly Draft[]): Cover[] {
+  const told = new Map<Price, Draft[]>();
+  for (const price of prices) {
+    const goods = goodsBehind(scan, price, drafts);
+    if (goods) told.set(price, [goods]);
+  }
   const lines = new Map<number, Event[]>();
   const add = (at: number, event: Omit<Event, 'at'>): void => {
     const line = scan.tokens[at]?.line ?? 0;
@@ -22,10 +27,11 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
     events.push({ at, ...event });
     lines.set(line, events);
   };
-  for (const price of prices) if (price.from >= 0) add(price.from, { price });
+  for (const price of prices) if (price.from >= 0 && !told.has(price)) add(price.from, { price });
   for (const item of drafts) for (const place of item.places) if (place.rule !== 'weight-of-goods') add(place.from, { item });
   // The page's own price stands nowhere in the text and covers no goods in particular.
   const covers: Cover[] = prices.filter((price) => price.from < 0).map((price) => ({ price, drafts: [] }));
+  for (const [price, goods] of told) covers.push({ price, drafts: goods });
   let above: { line: number; drafts: Draft[] } | null = null;
   for (const [line, events] of [...lines.entries()].sort((a, b) => a[0] - b[0])) {
     events.sort((a, b) => a.at - b.at);
@@ -46,6 +52,16 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
     above = null;
   }
   return covers;
+}
+
+/** "$80 for the rack": the goods named right behind "for". */
+function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Draft | null {
+  if (price.from < 0 || scan.plain[price.to + 1] !== 'w') return null;
+  for (let i = price.to + 2; i < price.to + 9 && 'amCknduhs'.includes(scan.plain[i] ?? '_'); i += 1) {
+    const item = drafts.find((draft) => draft.places.some((place) => i >= place.from && i <= place.to));
+    if (item) return item;
+  }
+  return null;
 }
 
 function coverLine(events: readonly Event[]): Cover[] {

@@ -4,11 +4,11 @@ import type { Entry } from '../../text/terms.ts';
 export const PRICES: readonly Entry[] = [
   ['per', { code: 'r' }],
   [
-    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|take|takes|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|new price|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is",
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|take|takes|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is",
     { code: 'A' },
   ],
   [
-    'was|then|were|originally|original price|original cost|orig|orig price|retail|retails|retail price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|online for|online they are|replacement cost|before',
+    'was|then|were|originally|original price|original cost|orig|orig price|retail|retails|retail price|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|online for|online they are|replacement cost|before',
     { code: 'F' },
   ],
   ['save|savings|saving|off|discount|you save', { code: 'V' }],
@@ -18,7 +18,7 @@ export const PRICES: readonly Entry[] = [
   ],
   ['deposit|to hold|holds it|hold fee|holding fee', { code: 'H' }],
   [
-    'for all|for all of it|for everything|takes all|takes it all|take it all|takes everything|take all|for the lot|for the pile|for the whole pile|for the bunch|for the group|takes the pile|for the whole lot|whole lot|for the set|for the whole set|whole set|entire set|for all of them|the lot|all of it|all for|everything for|everything|for the whole thing|whole thing|the whole lot|take everything|for both|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|altogether|in total|total|in all|total price|combined|buy it all|if you take all|takes the lot|takes the whole lot|gets it all|gets everything|buys it all|as a package|all in|grand total|for the package|total weight|totaling|totalling|totals|total of|adds up to|comes to|all told|full set|complete set|overall',
+    'for all|for all of it|for everything|takes all|takes it all|take it all|takes everything|take all|for the lot|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|if you take both|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the pile|for the whole pile|for the bunch|for the group|takes the pile|for the whole lot|whole lot|for the set|for the whole set|whole set|entire set|for all of them|the lot|all of it|all for|everything for|everything|for the whole thing|whole thing|the whole lot|take everything|for both|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|altogether|in total|total|in all|total price|combined|buy it all|if you take all|takes the lot|takes the whole lot|gets it all|gets everything|buys it all|as a package|all in|grand total|for the package|total weight|totaling|totalling|totals|total of|adds up to|comes to|all told|full set|complete set|overall',
     { code: 'L' },
   ],
   [
@@ -35,6 +35,9 @@ export const PRICES: readonly Entry[] = [
 
 export const RELATIONS: readonly Entry[] = [
   ['lumber|timber|board|boards|stud|studs|upright|uprights|tubing|tube|tubes|sheet|sheets|post|posts|profile|footprint|steel tubing|room|garage|bedroom|basement|shed|rug|carpenter|4x4|square tubing|square tube|frame|pad|beam|beams|sheets of', { code: 'z', sense: 'sizes' }],
+  ['update|updated|edit|price drop alert|bump', { code: 'z', sense: 'update' }],
+  ['if you take|if you buy|when you buy|if you want|if you need|take at least', { code: 'z' }],
+  ['free standing|freestanding|feel free|toll free|drug free|pet free|smoke free|free bench|free motion|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery', { code: 'z' }],
   ['unless|unless noted|unless otherwise noted|unless marked|unless otherwise marked|unless stated|otherwise noted|if not marked|unless priced', { code: 'z', sense: 'unless' }],
   [
     "no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o",

@@ -111,7 +111,7 @@ export const MONEY: readonly Entry[] = [
   ['gbp|quid|pounds sterling|sterling', { code: '$', currency: 'GBP' }],
   ['eur|euro|euros', { code: '$', currency: 'EUR' }],
   ['chf', { code: '$', currency: 'CHF' }],
-  ['cent|cents', { code: '¢', currency: 'USD' }],
+  ['c|cent|cents', { code: '¢', currency: 'USD' }],
   ['p|pence', { code: '¢', currency: 'GBP' }],
 ];
 
