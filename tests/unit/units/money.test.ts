@@ -19,6 +19,7 @@ describe('money', () => {
 describe('allocate', () => {
   it('gives the left-over cents to the largest remainders', () => {
     expect(allocate(money(1, 'USD'), [1, 1, 1]).map((part) => part.minor)).toEqual([34, 33, 33]);
+    expect(allocate({ minor: 10, currency: 'USD' }, [1.4, 2.6, 6]).map((part) => part.minor)).toEqual([1, 3, 6]);
     expect(allocate(money(10, 'USD'), [0, 0]).map((part) => part.minor)).toEqual([500, 500]);
     expect(allocate(money(10, 'USD'), [])).toEqual([]);
   });
