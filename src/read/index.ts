@@ -75,7 +75,8 @@ export function read(listing: PageListing): Reading {
   const noted = [...table.quantities, ...QUANTITIES.flatMap((recognise) => recognise(scan))].sort((a, b) => a.from - b.from);
   const quantities = settleOrder(readLaterCounts(scan, noted));
   totals.push(...readSubtotals(scan, quantities));
-  const prices = pagePrices(listing, written.length > 0 ? written : readLonePrices(scan));
+  const asks = written.some(({ role }) => !['former', 'saving', 'delivery', 'deposit', 'other'].includes(role));
+  const prices = pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)]);
   const currency = settleCurrency(scan, listing, prices);
 
   const weighed = draftsOfQuantities(scan, quantities);

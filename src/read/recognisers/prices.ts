@@ -2,12 +2,16 @@
 import type { Price, PriceRole } from '../mention.ts';
 import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 
-const SIGNED = /(\$\.?:?)([ni])(?:-\$?(n)(?![x\-uhfsk]))?(\$)?/dg;
-const BEHIND = /([nid])(?:-(n))?\.?-?(\$)/dg;
+const SIGNED = /(\$\.?:?)([ni])¤?(?:-\$?(n)(?![x\-uhfsk]))?(\$(?!n))?/dg;
+const BEHIND = /([nid])¤?(?:([-zc])(n))?\.?-?¤?(\$)/dg;
+/** "120,-" with no currency. */
+const NO_CENTS = /([ni])¤/dg;
 const CENTS = /([ni])(¢)/dg;
+/** "a buck a pound". */
+const BUCK = /(a)(\$)(?=[ra/]u)/dg;
 /** "asking three fifty". */
 const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
-const TOLD = /A[a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
+const TOLD = /[AORLe][a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
 /** "2.1 per lb". */
 const PER_WEIGHT = /(n)(?=r[uh])/dg;
 /** "500 now". */
@@ -96,22 +100,37 @@ export function readPrices(scan: Scan): Price[] {
     return 'claimed';
   });
   findAll(scan, BEHIND, ({ from, to, group }) => {
-    const sign = group(3)?.[0] ?? to;
-    push('price-sign-behind', from, to, group(1)?.[0] ?? from, group(2)?.[0] ?? null, currencyOf(scan, sign, to), true);
+    const sign = group(4)?.[0] ?? to;
+    const link = group(2)?.[0];
+    if (link !== undefined && !isRange(scan, from, link)) return false;
+    push('price-sign-behind', from, to, group(1)?.[0] ?? from, group(3)?.[0] ?? null, currencyOf(scan, sign, to), true);
+    return 'claimed';
+  });
+  findAll(scan, NO_CENTS, ({ from, to }) => {
+    push('price-no-cents', from, to, from, null, null, true);
     return 'claimed';
   });
   findAll(scan, TOLD, ({ from, to, group }) => {
     const at = group(1)?.[0] ?? to;
     const value = valueAt(scan, at) ?? 0;
-    if (value < 5 && scan.plain[at + 1] !== 'r') return false;
+    const told = scan.tokens[from]?.term?.sense === 'told';
+    const perWeight = scan.tokens[from]?.term?.unit !== undefined;
+    if ((value < 5 && scan.plain[at + 1] !== 'r' && !perWeight) || (scan.plain[from] !== 'A' && !told)) return false;
     const now = scan.tokens[from]?.text === 'now' && value >= 20;
-    if (!now && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is/.test(scan.tokens[from]?.text ?? '')) return false;
+    if (!now && !told && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is/.test(scan.tokens[from]?.text ?? '')) return false;
     push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
     return 'claimed';
   });
   findAll(scan, PER_WEIGHT, ({ from, to }) => {
     if ((valueAt(scan, from) ?? 99) > 20) return false;
     push('price-per-weight', from, to, from, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, BUCK, ({ from, to }) => {
+    if (!/^(buck|dollar|euro|quid)$/.test(scan.tokens[to]?.text ?? '')) return false;
+    const price: Price = { rule: 'price-of-one', from, to, amount: 1, currency: scan.tokens[to]?.term?.currency ?? null, role: 'asking', sure: true };
+    found.push(price);
+    claim(scan, from, to, 'M');
     return 'claimed';
   });
   findAll(scan, NOW, ({ from, to }) => {
@@ -164,7 +183,7 @@ export function readLonePrices(scan: Scan): Price[] {
 }
 
 const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
-  [/^[/r@a]?(?:[ra/])?[-]?([uh])(?!n)/, 'per-pound'],
+  [/^[/r@ae]?(?:[ra/])?[-]?([uh])(?!n)/, 'per-pound'],
   [/^[,(-]?a?[ra/w]{0,2}e(?!o|E|n)/, 'each'],
   [/^[,(-]?w?a?L/, 'all'],
   [/^[,(]?wap/, 'all'],
@@ -186,6 +205,8 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
   const word = lead === undefined ? '' : (scan.tokens[price.from - (before.length - before.lastIndexOf(lead))]?.text ?? '');
   if (/b[:a-zA-Z]{0,1}$/.test(before)) return 'former';
+  if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
+  if (/%U?$/.test(before) && /^f?z/.test(behind)) return 'former';
   const denied = /N[a-z]{0,2}$/.test(before);
   if (denied) return 'other';
   const label = /(?:^|l|[•.;])F:$/.test(scan.plain.slice(Math.max(0, price.from - 3), price.from));
@@ -193,8 +214,14 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   if (lead === 'F' && !(label && /^costs?$/.test(scan.tokens[price.from - 2]?.text ?? ''))) return 'former';
   if (/C[:=-]{1,2}$|m[:=-]{1,2}$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
   if (lead === 'V') return 'saving';
-  if (lead === 'D' && !/D[^l]{0,3}[,.]/.test(before)) return 'delivery';
+  // "inkl. Versand 45 €" holds the delivery; "Versand möglich, 7 €" is its price.
+  const delivery = lead === 'D' ? price.from - before.length + before.lastIndexOf('D') : -1;
+  const included = scan.tokens[delivery - 1]?.term?.sense === 'included';
+  const possible = scan.tokens[delivery]?.term?.sense === 'possible' && /D,$/.test(before);
+  if (lead === 'D' && !included && (possible || !/D[^l]{0,3}[,.]/.test(before))) return 'delivery';
   if (lead === 'H') return 'deposit';
+  const weight = weightPriced(scan, price.from, before);
+  if (weight !== null) return weight === 'kg' ? 'per-kilogram' : 'per-pound';
   for (const [pattern, role] of AFTER) {
     const match = pattern.exec(behind);
     if (!match) continue;
@@ -207,23 +234,44 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
     if (role === 'all') price.whole = /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(wordsBehind(scan, price.to));
     return role;
   }
+  if (scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]?.term?.sense === 'per' && /p[:=-]?$/.test(before)) return 'pair';
+  if (/(?:^|[^ndj])j[:=-]?$/.test(before)) return 'each';
   if (/e[:=-]{0,2}$/.test(before) && !/[nd]e[:=-]{0,2}$/.test(before)) return 'each';
-  if (lead === 'L') {
+  // The word behind the last price belongs to that one: "$550 the lot, or $300 for the cage".
+  const spent = previous !== undefined && lead === 'L' && price.from - (before.length - before.lastIndexOf('L')) <= previous.to + 3;
+  if (lead === 'L' && !spent) {
     price.whole = true;
     return 'all';
   }
   // "all three for $700", "4 for $150".
-  if (/[nd]w$/.test(before) && !/[uhqs][nd]w$/.test(before)) {
+  if (/\b(?:all|both) ?(?:two|three|four|five|six|seven|eight|\d+)?\b[^.]{0,12}[:=-]?$/.test(wordsBefore(scan, price.from).split(/[.;\n]/).at(-1) ?? '') && /[ndiz][:=-]?$/.test(before)) {
+    price.whole = true;
+    return 'all';
+  }
+  if (/[ndi]w$/.test(before) && !/[uhqs][nd]w$/.test(before)) {
     price.whole = /\ball\b|\bboth\b/.test(wordsBefore(scan, price.from));
     return 'all';
   }
   // "Any plate $25", "all dumbbells $10": each; "everything $5 unless marked": each line.
   if (/X[mC]{0,3}k[-:=]?$/.test(before) && /\bany\b/.test(wordsBefore(scan, price.from))) return 'each';
-  if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
   const noun = /^[ra/][mC]{0,3}k/.exec(behind);
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
 }
+
+/** Unit of weight that the words before a price give it for: "das Kilo 1,50 €", "pro kg: 1,20 €", "Kilopreis 2 €". */
+function weightPriced(scan: Scan, at: number, before: string): 'lb' | 'kg' | null {
+  const named = /(?:[re]|a)u[wAaU:=-]{0,3}$/.exec(before);
+  if (named) return scan.tokens[at - named[0].length + 1]?.term?.unit ?? null;
+  const told = /A[U:=a-]{0,3}$/.exec(before);
+  return told ? (scan.tokens[at - told[0].length]?.term?.unit ?? null) : null;
+}
+
+/** Whether the token between two amounts makes a range of them: "40-50 €", "40 bis 50 €", "zwischen 40 und 50 €". */
+const isRange = (scan: Scan, from: number, link: number): boolean =>
+  scan.plain[link] === '-' ||
+  scan.tokens[link]?.term?.sense === 'to' ||
+  (scan.plain[link] === 'c' && scan.tokens[from - 1]?.term?.sense === 'between');
 
 const wordsBehind = (scan: Scan, at: number): string =>
   scan.tokens

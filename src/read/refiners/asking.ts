@@ -85,9 +85,10 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const sure = usable.filter((price) => !placeholders.includes(price));
   const weak = prices.filter((price) => price.role === 'former' && price.weak);
   const asks = sure.length > 0 ? sure : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
+  const byDefault = prices.some(({ role }) => role === 'default');
   if (asks.length === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
-  if (asks.length === 0) return { ...NOTHING, placeholder: placeholders.length > 0 };
-  const covers = coverPrices(scan, asks, drafts);
+  if (asks.length === 0 && !byDefault) return { ...NOTHING, placeholder: placeholders.length > 0 };
+  const covers = [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)];
   const forAll = covers.filter(({ price }) => price.role === 'all' && !partial(price, covers, live));
   const distinct = asks.filter(
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
@@ -148,6 +149,14 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
 /** "Free" said of the goods, with no price anywhere. */
 const isFree = (scan: Scan): boolean => [...scan.plain.matchAll(/Z/g)].some(({ index }) => !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, index - 2), index)));
 
+/** "Everything is $5 unless marked": that price for each line of goods that has none of its own. */
+function defaults(prices: readonly Price[], asks: readonly Price[], drafts: readonly Draft[], scan: Scan): Cover[] {
+  const price = prices.find(({ role }) => role === 'default');
+  if (!price) return [];
+  const priced = new Set(coverPrices(scan, asks, drafts).flatMap(({ drafts: goods }) => goods));
+  return drafts.filter((item) => !priced.has(item) && !item.sold).map((item): Cover => ({ price: { ...price, role: 'asking' }, drafts: [item] }));
+}
+
 /** "for the pair", "for both" and the like are for the goods of their own line when other lines have prices too. */
 function partial(price: Price, covers: readonly Cover[], live: readonly Draft[]): boolean {
   const cover = covers.find((candidate) => candidate.price === price);
@@ -178,7 +187,7 @@ function itemised(
   const used = new Set(own.map(({ price }) => price.amount));
   const header =
     covers.find(({ price, drafts }) => drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknownGoods(scan, price))?.price ?? null;
-  const all = live.every((item) => seen.has(item) || item.kind === 'other');
+  const all = live.every((item) => item.kind === 'other' || item.kind === 'collars' || item.kind === 'storage' || isCovered(item, seen));
   // A line with a price and words that we know no goods by ("rope ... $8") is for sale too.
   const unknown = covers.filter(({ price, drafts }) => drafts.length === 0 && price !== header && price.role === 'asking' && isUnknownGoods(scan, price));
   let sum: number | null = 0;
@@ -188,6 +197,16 @@ function itemised(
   }
   for (const { price } of unknown) sum = sum === null ? null : sum + price.amount;
   return { covers: own, sum: all ? sum : null, header };
+}
+
+/** Goods have a price when they, or another mention of the same, stand under one. */
+function isCovered(item: Draft, seen: ReadonlySet<Draft>): boolean {
+  if (seen.has(item)) return true;
+  for (const other of seen) {
+    const alike = other.kind === item.kind || (isPlate(other.kind) && item.kind === 'plate' && item.weight === null);
+    if (alike && (item.weight === null || other.weight === null || other.weight.value === item.weight.value)) return true;
+  }
+  return false;
 }
 
 /** Whether a price ends a line that begins with words of its own and no word of asking. */
@@ -202,6 +221,10 @@ function isUnknownGoods(scan: Scan, price: Price): boolean {
 }
 
 /** One price, or several for the same goods: the last one marked as new stands, else the first. */
+/** "I'd take 40" behind an asking price is room to haggle, not the price. */
+const isConcession = (scan: Scan, price: Price): boolean =>
+  price.from > 0 && scan.tokens.slice(Math.max(0, price.from - 4), price.from).some(({ text }) => /^(take|takes|accept|would take|nehme)$/.test(text));
+
 /** A word of update stands before the price on its line. */
 function isUpdated(scan: Scan, price: Price): boolean {
   const line = scan.tokens[price.from]?.line;
@@ -223,9 +246,10 @@ function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[]
         : live.filter((item) => isPlate(item.kind) || live.length === 1);
     const priced = goods.length > 0 ? goods : live;
     const amount = groupAmount({ price: unit, drafts: priced });
-    const other = lots.find((price) => price.amount !== unit.amount);
+    const other = lots.find((price) => price.amount > unit.amount * 1.5 && (amount === null || (price.amount > amount * 0.5 && price.amount < amount * 1.3)));
     const basis = unit.role === 'pair' ? 'pair' : 'each';
-    const rest = live.filter((item) => !priced.includes(item) && item.kind !== 'other');
+    const seen = new Set(priced);
+    const rest = live.filter((item) => item.kind !== 'other' && !isCovered(item, seen));
     if (other && amount !== null && Math.abs(other.amount - amount) > 0.01)
       return { ...NOTHING, amount: other.amount, basis: 'lot', unitAmount: unit.amount, price: other, unitPrice: unit };
     if (rest.length > 0 && cover && cover.drafts.length > 0) setOwnPrices([{ price: unit, drafts: priced }], false);
@@ -246,7 +270,7 @@ function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[]
   const [first] = lots;
   if (!first) return NOTHING;
   const updated = lots.findLast((price) => price.from >= 0 && isUpdated(scan, price));
-  const newer = updated ?? lots.find((price) => (price.rule === 'price-told' || price.rule === 'price-now') && price !== first);
+  const newer = updated ?? lots.find((price) => (price.rule === 'price-told' || price.rule === 'price-now') && price !== first && !isConcession(scan, price));
   const price = newer ?? first;
   const rivals = lots.filter((other) => other !== price && other.amount !== price.amount);
   return {

@@ -20,20 +20,24 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
     const inClause = drafts.filter((item) => item.places.some(({ from }) => scan.clause[from] === clause));
     const ends = (item: Draft): number =>
       Math.max(...item.places.filter(({ from }) => scan.clause[from] === clause).map(({ to }) => to));
-    const before = inClause.filter((item) => ends(item) < at);
-    // "45s $60, 25s SOLD": only what stands since the last price or the last comma that follows another quantity.
-    const stop = lastStop(scan, at);
-    const close = before.filter((item) => ends(item) >= stop);
-    const goods = close.length > 0 ? close : before.length > 0 ? [] : inClause;
+    const before = inClause.filter((item) => ends(item) < at).sort((a, b) => ends(b) - ends(a));
+    const goods = before.length > 0 ? together(scan, before, ends, at) : inClause;
     for (const item of goods) item.sold = true;
   }
 }
 
-/** Last price or closing bracket before a place, behind which the sold goods stand. */
-function lastStop(scan: Scan, at: number): number {
-  for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1) {
-    if (scan.letters[i] === 'M' && scan.plain[at - 1] !== '(' && i < at - 3) return i;
-    if (scan.plain[i] === ',' && at - i > 2 && /[kuhsnv]/.test(scan.plain.slice(i + 1, at))) return i;
+/** The goods right before the word, and with "are" those that a list joins to them ("45s and 35s are sold", but "45s $60, 25s SOLD"). */
+function together(scan: Scan, before: readonly Draft[], ends: (item: Draft) => number, at: number): Draft[] {
+  const [last] = before;
+  if (!last) return [];
+  const goods = [last];
+  const plural = /\b(are|have|both|all)\b/.test(scan.tokens.slice(Math.max(0, at - 2), at + 1).map(({ text }) => text).join(' '));
+  for (const item of before.slice(1)) {
+    const next = goods[goods.length - 1];
+    if (!next || !plural) break;
+    const between = scan.letters.slice(ends(item) + 1, Math.min(...next.places.map(({ from }) => from)));
+    if (between.some((letter) => !',c/a&'.includes(letter)) || between.length > 3) break;
+    goods.push(item);
   }
-  return -1;
+  return goods;
 }

@@ -10,7 +10,7 @@ export const PRICES: readonly Entry[] = spelt([
   ],
   ['jetzt|nun|jetzt nur|jetzt nur noch|jetzt noch|nur noch|nur|neu nur', { code: 'A' }],
   [
-    'kilopreis|kilo preis|kg preis|preis pro kg|preis je kg|preis pro kilo|preis je kilo|preis kg|/ kg preis',
+    'kilopreis|preis pro kg|preis je kg|preis pro kilo|preis je kilo|preis für ein kilo|preis fürs kilo',
     { code: 'A', sense: 'told', unit: 'kg' },
   ],
   [
@@ -19,14 +19,16 @@ export const PRICES: readonly Entry[] = spelt([
   ],
   ['gespart|spart|sparen|ersparnis|rabatt|ermäßigung|sie sparen|du sparst|preisnachlass|günstiger als neu', { code: 'V' }],
   [
-    'versand|versand möglich|versand mögl|versand wäre|versand ist möglich|versand kostet|versand kosten|versandkosten|versandkosten von|versandkostenpauschale|versandpauschale|versende|versenden|versendet|verschicke|verschicken|verschickt|porto|portokosten|lieferung|lieferkosten|lieferung möglich|liefern|liefere|geliefert|liefer|anlieferung|zustellung|zusendung|paketversand|paketkosten|spedition|speditionskosten|spedition möglich|transport|transportkosten|transport möglich|bringe|bringen|vorbeibringen|vorbei bringen|nachsendung|zuschicken|zugeschickt|fracht|frachtkosten|spritgeld|fahrtkosten',
+    'versand|versand kostet|versand kosten|versandkosten|versandkosten von|versandkostenpauschale|versandpauschale|versende|versenden|versendet|verschicke|verschicken|verschickt|porto|portokosten|lieferung|lieferkosten|liefern|liefere|geliefert|liefer|anlieferung|zustellung|zusendung|paketversand|paketkosten|spedition|speditionskosten|transport|transportkosten|bringe|bringen|vorbeibringen|vorbei bringen|nachsendung|zuschicken|zugeschickt|fracht|frachtkosten|spritgeld|fahrtkosten',
     { code: 'D' },
   ],
+  ['versand möglich|versand mögl|versand ist möglich|versand auch möglich|versand gegen aufpreis|versand gerne|versand geht|lieferung möglich|spedition möglich|transport möglich|versand machbar', { code: 'D', sense: 'possible' }],
   ['anzahlung|kaution|reservierungsgebühr|pfand|anzahlung von|gegen anzahlung|reservierung gegen|vorauszahlung', { code: 'H' }],
   [
-    'zusammen|alles zusammen|alle zusammen|beides zusammen|beide zusammen|komplett|komplett für|komplettpreis|komplett preis|insgesamt|gesamt|gesamtpreis|gesamt preis|gesamtgewicht|gesamt gewicht|gewicht gesamt|gesamtmasse|alles|für alles|für alle|alles für|alle für|für alles zusammen|zusammen für|gesamt für|insgesamt für|im set|als set|im paket|als paket|im komplettpaket|paketpreis|paket preis|setpreis|set preis|im ganzen|total|summe|in summe|für beide|für beides|beides für|beide für|bei abnahme von allem|bei abnahme aller|bei komplettabnahme|bei gesamtabnahme|komplettabnahme|gesamtabnahme|bei abnahme|für das set|fürs set|für das ganze set|für den satz|für das komplette set|für das komplettset|für das ganze|macht|macht zusammen|macht insgesamt|macht gesamt|macht also|ergibt|ergibt zusammen|sind zusammen|sind insgesamt|in gesamt|pauschal|pauschalpreis|gesamtpaket|komplettpaket|alles in allem|für die ganze ausrüstung|für das komplette paket|für alle zusammen|alle scheiben zusammen|wer alles nimmt|alles komplett|für alles komplett|komplett zusammen|zusammen also|gesamthaft|gesamtsumme|in total|für den ganzen satz|am stück|im bündel',
+    'zusammen|alles zusammen|alle zusammen|beides zusammen|beide zusammen|komplett|komplett für|insgesamt|gesamt|gesamtgewicht|gesamt gewicht|gewicht gesamt|gesamtmasse|alles|für alles|für alle|alles für|alle für|für alles zusammen|zusammen für|gesamt für|insgesamt für|im set|als set|im paket|als paket|im komplettpaket|im ganzen|total|summe|in summe|für beide|für beides|beides für|beide für|bei abnahme von allem|bei abnahme aller|bei komplettabnahme|bei gesamtabnahme|komplettabnahme|gesamtabnahme|bei abnahme|für das set|fürs set|für das ganze set|für den satz|für das komplette set|für das komplettset|für das ganze|macht|macht zusammen|macht insgesamt|macht gesamt|macht also|ergibt|ergibt zusammen|sind zusammen|sind insgesamt|in gesamt|pauschal|gesamtpaket|komplettpaket|alles in allem|für die ganze ausrüstung|für das komplette paket|für alle zusammen|alle scheiben zusammen|wer alles nimmt|alles komplett|für alles komplett|komplett zusammen|zusammen also|gesamthaft|gesamtsumme|in total|für den ganzen satz|am stück|im bündel',
     { code: 'L' },
   ],
+  ['gesamtpreis|gesamt preis|komplettpreis|komplett preis|paketpreis|paket preis|setpreis|set preis|pauschalpreis|preis gesamt|preis komplett|preis für alles|preis für alle|preis zusammen|preis insgesamt|gesamtpreis für alles|preis für das set|preis fürs set', { code: 'L', sense: 'told' }],
   [
     'vb|v b|vhb|vhs|vs|v h b|vhb.|verhandlungsbasis|auf verhandlungsbasis|verhandelbar|preis verhandelbar|preis ist verhandelbar|preise verhandelbar|preis vb|preis vhb|verhandlungssache|vb preis|preisvorschlag|preisvorschläge|preisvorschlag möglich|preisvorschläge möglich|preisvorschläge willkommen|preis vorschlag|preis vorschläge|bitte preisvorschlag|angebote|angebote bitte|gebote|gebot|macht mir ein angebot|mach mir ein angebot|macht ein angebot|mach ein angebot|machen sie ein angebot|machen sie mir ein angebot|angebot machen|bitte angebot machen|bitte angebot|bitte um angebot|um angebot|gegen angebot|gegen gebot|gegengebot|angebot abgeben|faires angebot|faire angebote|realistische angebote|angemessenes angebot|freue mich über angebote|gegen höchstgebot|höchstgebot|meistbietend|meistbietenden|bieten sie|einfach anbieten|über den preis kann man reden|über den preis lässt sich reden|über den preis können wir reden|über preis kann man reden|preis lässt sich reden|lässt sich reden|handeln möglich|preislich lässt sich was machen|noch verhandelbar|auch weniger|oder gebot|oder angebot|oder preisvorschlag|tausch möglich|tausch auch möglich|preis auf anfrage|vorschläge|preisverhandlung möglich',
     { code: 'O', sense: 'told' },
@@ -88,6 +90,8 @@ export const RELATIONS: readonly Entry[] = spelt([
     { code: 'U' },
   ],
   ['bis', { code: 'z', sense: 'to' }],
+  ['auf|am|an|vom|unter|neben|hinter|ans|zum|zur|beim|bei|in|im|ins|an der|von der|aus der', { code: 'z', sense: 'place' }],
+  ['zwischen', { code: 'z', sense: 'between' }],
   [
     'wiegt|wiegen|wiegt ca|gewicht|eigengewicht|gewicht ca|gewicht beträgt|hat|gewicht der stange|stangengewicht|gewicht stange|leergewicht|ist',
     { code: 'z', sense: 'weighs' },

@@ -20,23 +20,25 @@ export const COUNTS: readonly Entry[] = spelt([
     { code: 't', sense: 'gym' },
   ],
   [
-    'je|jeweils|à|pro stück|je stück|das stück|pro stk|je stk|pro stck|je stck|pro st|je st|/ stück|/ stk|/ stck|/ st|pro scheibe|je scheibe|pro platte|je platte|pro hantel|je hantel|pro gewicht|stückpreis|stückpreise|einzelpreis|einzelpreise|preis pro stück|preis je stück|preis pro scheibe|preis je scheibe|pro teil|je teil|pro bumper|das teil|pro einheit|/ scheibe|pro exemplar|die scheibe|jede scheibe',
+    'je|jeweils|à|pro stück|je stück|das stück|pro stk|je stk|pro stck|je stck|pro st|je st|/ stück|/ stk|/ stck|/ st|pro scheibe|je scheibe|pro platte|je platte|pro hantel|je hantel|pro gewicht|pro teil|je teil|pro bumper|das teil|pro einheit|/ scheibe|pro exemplar|die scheibe|jede scheibe',
     { code: 'e' },
   ],
+  ['stückpreis|stückpreise|einzelpreis|einzelpreise|preis pro stück|preis je stück|preis pro scheibe|preis je scheibe', { code: 'e', sense: 'told' }],
   [
     'von jedem|von jeder|von jeder sorte|von jeder größe|von jedem gewicht|je sorte|je größe|pro sorte|je gewicht|pro größe',
     { code: 'E' },
   ],
-  ['von|von den|von diesen|davon', { code: 'o' }],
+  ['von|von den|von diesen|davon', { code: 'o', sense: 'place' }],
   ['ein|eine|einen|einem|einer|eines|ne|nen|n', { code: 'a', sense: 'one' }],
   [
     'der|die|das|den|dem|des|diese|dieser|dieses|diesen|mein|meine|meinen|meiner|meinem|meines|unser|unsere|unseren|unserer|seine|ihre',
     { code: 'a' },
   ],
   [
-    'und|u|sowie|plus|inkl|inklusive|incl|inclusive|mit|samt|nebst|dazu|dazu noch|außerdem|zusätzlich|einschließlich|zzgl|zuzüglich|und noch|und dazu|plus noch',
+    'und|u|sowie|plus|mit|samt|nebst|dazu|dazu noch|außerdem|zusätzlich|zzgl|zuzüglich|und noch|und dazu|plus noch',
     { code: 'c' },
   ],
+  ['inkl|inklusive|incl|inclusive|einschließlich|schon inklusive|bereits inkl', { code: 'c', sense: 'included' }],
   [
     'habe|hab|ich habe|haben|gibt es|es gibt|es sind|sind es|vorhanden|vorhanden sind|es handelt sich um|handelt sich um',
     { code: '%' },
