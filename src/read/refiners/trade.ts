@@ -79,5 +79,14 @@ export function isOfTrade(scan: Scan, quantities: readonly Quantity[], totals: r
   });
   const opening = first(against, 1) < first(goods, 1) ? -2 : first(goods, 3) < first(against, 1) ? 2 : 0;
   const total = totals.length > 0 ? 0.5 : 0;
-  return once(goods) + Math.min(2, once(gym)) + Math.min(2, once(sizes)) + total + opening - once(against) - Math.max(0, once(household) - 0.5) >= 1;
+  return (
+    once(goods) +
+      Math.min(2, once(gym)) +
+      Math.min(2, once(sizes)) +
+      total +
+      opening -
+      once(against) -
+      Math.max(0, once(household) - 0.5) >=
+    1
+  );
 }
