@@ -68,6 +68,7 @@ async function judge(launched: Launched, ad: DemoAd, out: string): Promise<strin
     await wait(300);
     await panel.screenshot({ path: join(out, `${ad.id}-panel.png`) });
     await launched.display.screenshot(join(out, `${ad.id}-window.png`));
+    if (answer.state === 'refused' || answer.state === 'failed') throw new Error(`the panel says "${answer.says}"`);
     return answerLine(answer);
   } finally {
     await page.close();
