@@ -29,8 +29,8 @@ export const TARGETS = /** @type {const} */ (['chrome', 'firefox']);
 export const ENTRIES = [
   { from: 'extension/background/index.ts', to: 'background.js', budget: 10_000 },
   { from: 'extension/capture/index.ts', to: 'capture.js', budget: 15_000 },
-  // Some 60 kB of it is the reader: the words of its languages, and its rules. Read from disk, it is there in a blink.
-  { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 110_000 },
+  // Over half of it is the reader: the words of its languages, and its rules. It is read from disk, once.
+  { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 130_000 },
 ];
 /** Style sheets of the pages, with what they import. */
 export const STYLES = [{ from: 'extension/styles/panel.css', to: 'panel.css' }];
