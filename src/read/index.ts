@@ -19,6 +19,7 @@ import { readPlace } from './recognisers/place.ts';
 import { readLonePrices, readPrices } from './recognisers/prices.ts';
 import { readSideBySide } from './recognisers/side-by-side.ts';
 import { readSingleWeights } from './recognisers/single-weights.ts';
+import { readBareSizes, readNamedSizes } from './recognisers/sleeve-sizes.ts';
 import { readTerms } from './recognisers/terms.ts';
 import { readTables } from './recognisers/tables.ts';
 import { readTimes } from './recognisers/times.ts';
@@ -67,7 +68,8 @@ export function read(listing: PageListing): Reading {
   const struck = listing.struck.map(({ start, end }) => ({ start: start + shift, end: end + shift }));
 
   claimNoise(scan);
-  const facts = readMeasures(scan);
+  const sizes = [...readNamedSizes(scan), ...readMeasures(scan)];
+  const facts = [...sizes, ...readBareSizes(scan, sizes)];
   const table = readTables(scan);
   const written = [...table.prices, ...readPrices(scan)].sort((a, b) => a.from - b.from).map((price) => strike(scan, price, struck));
   const totals = readTotals(scan);
@@ -80,7 +82,7 @@ export function read(listing: PageListing): Reading {
   const currency = settleCurrency(scan, listing, prices);
 
   const weighed = draftsOfQuantities(scan, quantities);
-  const drafts = [...weighed, ...draftsOfNouns(readNouns(scan))].sort((a, b) => firstToken(a) - firstToken(b));
+  const drafts = [...weighed, ...draftsOfNouns(scan, readNouns(scan))].sort((a, b) => firstToken(a) - firstToken(b));
   settleUnits(scan, drafts, currency, language.code);
   settleKinds(drafts);
   applyTotals(drafts, totals);

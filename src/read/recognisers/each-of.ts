@@ -7,10 +7,10 @@ import { findAll, type Match, type Scan, unitBetween, valueAt } from '../text/sc
 import { COUNT, findLetter, isCount, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const MEMBER = `(?:n${UNIT}?|v)(?![xnoej]|-?[xn])`;
-const BETWEEN = '(?:,?c|,|/|-|l?•|l)';
+const BETWEEN = '(?:,?c|,|/|l?•|l)';
 const LIST = `(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}`;
 const PAIRS_FIRST = new RegExp(
-  `(?:(${COUNT})-?(?:e?E|eo?|p(?:E|o)|o?E)|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)|(${COUNT})oe)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
+  `(?:(${COUNT})-?(?:e?E|eo?|p(?:E|o)|o?E)|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
   'dg',
 );
 const PAIRS_BEHIND = new RegExp(
@@ -71,9 +71,9 @@ export function readEachOf(scan: Scan): Quantity[] {
   };
   const nounOf = ({ from, to }: Match): number | null => findLetter(scan, from, to, 'k');
   findAll(scan, PAIRS_FIRST, (match) => {
-    const count = numberOf(match.group(1), match.group(3), match.group(4));
-    const pairs = match.group(2) !== null || findLetter(scan, match.from, (match.group(6)?.[0] ?? match.to) - 1, 'p') !== null;
-    return take('each-of-list', match.group(6), count === null ? 2 : pairs ? count * 2 : count, nounOf(match));
+    const count = numberOf(match.group(1), match.group(3), match.group(4), match.group(5));
+    const pairs = match.group(2) !== null || findLetter(scan, match.from, (match.group(7)?.[0] ?? match.to) - 1, 'p') !== null;
+    return take('each-of-list', match.group(7), count === null ? 2 : pairs ? count * 2 : count, nounOf(match));
   });
   findAll(scan, PAIRS_BEHIND, (match) => {
     const pairs = match.group(5) !== null;

@@ -2,18 +2,19 @@
 import type { Kind } from '../../listing/reading.ts';
 import type { Noun } from '../mention.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
+import type { Token } from '../text/tokens.ts';
 import { isCount } from './notation.ts';
 
 /** Places of nouns that are not on offer: "no bar", "bench not included", "fits any bar", "for your rack". */
 /** Prepositions behind which a bar, rack or bench is a place and not goods ("they lean on the bar"). */
-const ABOUT = ['on', 'onto', 'from', 'off', 'under', 'against', 'into', 'around', 'like', 'than', 'unlike', 'beside', 'behind', 'off of'];
+const ABOUT = ['on', 'onto', 'from', 'off', 'under', 'against', 'into', 'around', 'like', 'than', 'unlike', 'beside', 'behind', 'off of', 'where', 'when', 'if'];
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
 
 /** The word before a noun and its adjectives and article. */
-function wordBefore(scan: Scan, at: number): string {
+function tokenBefore(scan: Scan, at: number): Token | undefined {
   let i = at - 1;
-  while (i >= 0 && 'amC'.includes(scan.plain[i] ?? '_')) i -= 1;
-  return scan.tokens[i]?.text ?? '';
+  while (i >= 0 && 'amCnd'.includes(scan.plain[i] ?? '_')) i -= 1;
+  return scan.tokens[i];
 }
 
 export function isAside(scan: Scan, at: number): boolean {
@@ -31,7 +32,7 @@ export function isAside(scan: Scan, at: number): boolean {
   // "takes Olympic plates", but "$50 takes the rack".
   const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
-  if (ABOUT.includes(wordBefore(scan, at)) && ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')) return true;
+  if ((ABOUT.includes(tokenBefore(scan, at)?.text ?? '') || tokenBefore(scan, at)?.term?.sense === 'place') && ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')) return true;
   if (/^[mCz]{0,2}Q/.test(after)) return true;
   if (
     /w[am]{0,3}$/.test(near) &&

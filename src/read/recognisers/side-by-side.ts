@@ -4,11 +4,11 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
 
 const COUNTED = new RegExp(
-  `(?<![$])(?:\\(?(${COUNT})\\)?)(?:j\\.?o?|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|d${UNIT}|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
+  `(?<![$])(?:\\(?(${COUNT}|i)\\)?)(?:j\\.?o?|e(?!o)|o)?${MODIFIERS}(n${UNIT}|v|d${UNIT}|i${UNIT}|[ni](?=${MODIFIERS}k))(?!x)${MODIFIERS}(k?)`,
   'dg',
 );
 /** The noun between count and weight: "3 plates 45 lb", "2 dumbbells of 25", "4 plates 20kg". */
-const NOUN_BETWEEN = new RegExp(`(${COUNT})${MODIFIERS}(k)(?:o|@|z)?[-:(,]?(n${UNIT}?|v)(?![xf$"'-]|\\(|${MODIFIERS}k)`, 'dg');
+const NOUN_BETWEEN = new RegExp(`(${COUNT})${MODIFIERS}(k)(?:o|@|z|e)?[-:(,]?(n${UNIT}?|v)(?![xf$"'-]|\\(|${MODIFIERS}k)`, 'dg');
 /** "2 ea 10, 2 ea 15". */
 const EACH_BARE = /([nd])e(n)(?=[,.;l)c(]|$)/dg;
 /** "eight marked 45". */
@@ -96,9 +96,10 @@ export function readSideBySide(scan: Scan): Quantity[] {
     const noun = group(2)?.[0] ?? null;
     const bare = start === end;
     const token = scan.tokens[from];
-    const one = token?.text === 'a' || token?.text === 'an';
+    const single = token?.term?.sense === 'one';
+    const one = token?.text === 'a' || token?.text === 'an' || single;
     if (!one || (bare && noun === null && !isPlateSize(weight.value))) return false;
-    if (scan.plain[end] === 's' || scan.plain[start] === 'v' || (noun !== null && scan.tokens[noun]?.term?.plural)) return false;
+    if ((scan.plain[end] === 's' && !single) || scan.plain[start] === 'v' || (noun !== null && scan.tokens[noun]?.term?.plural)) return false;
     if (scan.plain[to + 1] === 't' || scan.plain[to + 1] === 'o') return false;
     found.push({ rule: 'a-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun });
     return true;

@@ -28,7 +28,7 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const link = scan.tokens[start - 1]?.text ?? '';
     if (!weight || (kind !== 'bar' && kind !== 'curl-bar' && kind !== 'hex-bar') || weight.value > 75 || weight.value < 5)
       return false;
-    if (scan.plain[start - 1] === 'z' && !['weighs', 'weigh', 'weighing', 'is', 'at'].includes(link) && link !== 'the')
+    if (scan.plain[start - 1] === 'z' && !['weighs', 'weigh', 'weighing', 'is', 'at'].includes(link) && link !== 'the' && scan.tokens[start - 1]?.term?.sense !== 'weighs')
       return false;
     const one = scan.tokens[from]?.term?.plural !== true;
     found.push({ rule: 'bar-weight', from, to, count: one ? 1 : null, countImplied: one, weight: weight.value, unit: weight.unit, noun: from });
@@ -39,7 +39,7 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const low = valueAt(scan, from);
     const high = valueAt(scan, group(3)?.[0] ?? to);
     if (
-      (link !== '-' && link !== 'to' && link !== 'through' && link !== 'thru') ||
+      (link !== '-' && link !== 'to' && link !== 'through' && link !== 'thru' && scan.tokens[group(2)?.[0] ?? from]?.term?.sense !== 'to') ||
       low === null ||
       high === null ||
       low >= high ||

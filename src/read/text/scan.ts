@@ -23,14 +23,16 @@ export interface Scan {
 }
 
 /** Clauses end at line ends, table rows, bullets, ";", and at "." "!" "?" before a space. */
-function clausesOf(tokens: readonly Token[], letters: string): Uint32Array {
+function clausesOf(tokens: readonly Token[], letters: string, text: string): Uint32Array {
   const clause = new Uint32Array(tokens.length);
   let current = 0;
   for (let i = 0; i < tokens.length; i += 1) {
     clause[i] = current;
     const letter = letters[i] ?? '';
     const next = tokens[i + 1];
-    const abbreviated = letter === '.' && 'uf'.includes(letters[i - 1] ?? '_') && 'kmxp(tC'.includes(letters[i + 1] ?? '_');
+    const capital = next !== undefined && /\p{Lu}/u.test(text[next.start] ?? ' ');
+    const abbreviated =
+      letter === '.' && !capital && 'uf'.includes(letters[i - 1] ?? '_') && 'kmxp(tC'.includes(letters[i + 1] ?? '_');
     const stops = letter === 'l' || letter === ';' || letter === '•' || ('.!?'.includes(letter) && !next?.glued && !abbreviated);
     if (stops) current += 1;
   }
@@ -48,8 +50,9 @@ export function scanText(text: string, language: Language): Scan {
   const tokens = joinConversions(joinTerms(tokenise(fold(text), language), language.dictionary)).map((token) =>
     heedCapitals(token, text),
   );
-  const plain = classify(tokens);
-  return { text, language, tokens, plain, letters: [...plain], nounCounts: new Map(), clause: clausesOf(tokens, plain) };
+  const letters = classify(tokens);
+  const plain = language.unitsTakeNoPoint ? letters.replace(/(?<=[uf])\.(?=[^n])/g, ';') : letters;
+  return { text, language, tokens, plain, letters: [...plain], nounCounts: new Map(), clause: clausesOf(tokens, plain, text) };
 }
 
 /** Marks tokens as used up; the first may keep a letter by which later recognisers know what stood there. */
@@ -102,7 +105,9 @@ export function findAll(scan: Scan, pattern: RegExp, take: (match: Match) => boo
       const place = indices?.[index];
       return place && place[1] > place[0] ? [place[0], place[1] - 1] : null;
     };
-    const taken = take({ from, to, group });
+    // A notation does not run over the end of a sentence; lists over lines say so by the letter l.
+    const whole = scan.clause[from] === scan.clause[to] || found[0].includes('l') || found[0].includes('•');
+    const taken = whole && take({ from, to, group });
     if (taken === true) claim(scan, from, to);
     if (taken === false) pattern.lastIndex = from + 1;
   }

@@ -22,13 +22,19 @@ export const PRICES: readonly Entry[] = spelt([
     'versand|versand kostet|versand kosten|versandkosten|versandkosten von|versandkostenpauschale|versandpauschale|versende|versenden|versendet|verschicke|verschicken|verschickt|porto|portokosten|lieferung|lieferkosten|liefern|liefere|geliefert|liefer|anlieferung|zustellung|zusendung|paketversand|paketkosten|spedition|speditionskosten|transport|transportkosten|bringe|bringen|vorbeibringen|vorbei bringen|nachsendung|zuschicken|zugeschickt|fracht|frachtkosten|spritgeld|fahrtkosten',
     { code: 'D' },
   ],
-  ['versand möglich|versand mögl|versand ist möglich|versand auch möglich|versand gegen aufpreis|versand gerne|versand geht|lieferung möglich|spedition möglich|transport möglich|versand machbar', { code: 'D', sense: 'possible' }],
+  [
+    'versand möglich|versand mögl|versand ist möglich|versand auch möglich|versand gegen aufpreis|versand gerne|versand geht|lieferung möglich|spedition möglich|transport möglich|versand machbar',
+    { code: 'D', sense: 'possible' },
+  ],
   ['anzahlung|kaution|reservierungsgebühr|pfand|anzahlung von|gegen anzahlung|reservierung gegen|vorauszahlung', { code: 'H' }],
   [
     'zusammen|alles zusammen|alle zusammen|beides zusammen|beide zusammen|komplett|komplett für|insgesamt|gesamt|gesamtgewicht|gesamt gewicht|gewicht gesamt|gesamtmasse|alles|für alles|für alle|alles für|alle für|für alles zusammen|zusammen für|gesamt für|insgesamt für|im set|als set|im paket|als paket|im komplettpaket|im ganzen|total|summe|in summe|für beide|für beides|beides für|beide für|bei abnahme von allem|bei abnahme aller|bei komplettabnahme|bei gesamtabnahme|komplettabnahme|gesamtabnahme|bei abnahme|für das set|fürs set|für das ganze set|für den satz|für das komplette set|für das komplettset|für das ganze|macht|macht zusammen|macht insgesamt|macht gesamt|macht also|ergibt|ergibt zusammen|sind zusammen|sind insgesamt|in gesamt|pauschal|gesamtpaket|komplettpaket|alles in allem|für die ganze ausrüstung|für das komplette paket|für alle zusammen|alle scheiben zusammen|wer alles nimmt|alles komplett|für alles komplett|komplett zusammen|zusammen also|gesamthaft|gesamtsumme|in total|für den ganzen satz|am stück|im bündel',
     { code: 'L' },
   ],
-  ['gesamtpreis|gesamt preis|komplettpreis|komplett preis|paketpreis|paket preis|setpreis|set preis|pauschalpreis|preis gesamt|preis komplett|preis für alles|preis für alle|preis zusammen|preis insgesamt|gesamtpreis für alles|preis für das set|preis fürs set', { code: 'L', sense: 'told' }],
+  [
+    'gesamtpreis|gesamt preis|komplettpreis|komplett preis|paketpreis|paket preis|setpreis|set preis|pauschalpreis|preis gesamt|preis komplett|preis für alles|preis für alle|preis zusammen|preis insgesamt|gesamtpreis für alles|preis für das set|preis fürs set',
+    { code: 'L', sense: 'told' },
+  ],
   [
     'vb|v b|vhb|vhs|vs|v h b|vhb.|verhandlungsbasis|auf verhandlungsbasis|verhandelbar|preis verhandelbar|preis ist verhandelbar|preise verhandelbar|preis vb|preis vhb|verhandlungssache|vb preis|preisvorschlag|preisvorschläge|preisvorschlag möglich|preisvorschläge möglich|preisvorschläge willkommen|preis vorschlag|preis vorschläge|bitte preisvorschlag|angebote|angebote bitte|gebote|gebot|macht mir ein angebot|mach mir ein angebot|macht ein angebot|mach ein angebot|machen sie ein angebot|machen sie mir ein angebot|angebot machen|bitte angebot machen|bitte angebot|bitte um angebot|um angebot|gegen angebot|gegen gebot|gegengebot|angebot abgeben|faires angebot|faire angebote|realistische angebote|angemessenes angebot|freue mich über angebote|gegen höchstgebot|höchstgebot|meistbietend|meistbietenden|bieten sie|einfach anbieten|über den preis kann man reden|über den preis lässt sich reden|über den preis können wir reden|über preis kann man reden|preis lässt sich reden|lässt sich reden|handeln möglich|preislich lässt sich was machen|noch verhandelbar|auch weniger|oder gebot|oder angebot|oder preisvorschlag|tausch möglich|tausch auch möglich|preis auf anfrage|vorschläge|preisverhandlung möglich',
     { code: 'O', sense: 'told' },
@@ -108,9 +114,10 @@ export const MEASURES: readonly Entry[] = spelt([
     { code: 'B' },
   ],
   [
-    'griffstärke|griffdurchmesser|griff durchmesser|griffbereich|griffdicke|griff dicke|griff stärke|griff|griffstück|stangendurchmesser|stangenstärke|stangendicke|stangen durchmesser|durchmesser stange|durchmesser der stange|durchmesser griff|schaft|schaftdurchmesser|durchmesser|durchmesser ca|stärke|dicke|dick|ø|⌀|stark|durchmesser von|greifdurchmesser|rohrdurchmesser|durchm|durchmesser griffbereich|dm',
+    'griffstärke|griffdurchmesser|griff durchmesser|griffbereich|griffdicke|griff dicke|griff stärke|griff|griffstück|stangendurchmesser|stangenstärke|stangendicke|stangen durchmesser|durchmesser stange|durchmesser der stange|durchmesser griff|schaft|schaftdurchmesser|stärke|dicke|dick|stark|greifdurchmesser|rohrdurchmesser|durchm|durchmesser griffbereich',
     { code: 'S' },
   ],
+  ['durchmesser|durchmesser ca|durchmesser von|ø|⌀|dm', { code: 'S', sense: 'fit' }],
   [
     'hülse|hülsen|außendurchmesser|hülsendurchmesser|hülsen durchmesser|ende|enden|stangenende|stangenenden|hantelhülse|hantelhülsen|rotationshülsen|durchmesser hülsen|durchmesser der hülsen',
     { code: 'T' },

@@ -23,7 +23,10 @@ export const COUNTS: readonly Entry[] = spelt([
     'je|jeweils|à|pro stück|je stück|das stück|pro stk|je stk|pro stck|je stck|pro st|je st|/ stück|/ stk|/ stck|/ st|pro scheibe|je scheibe|pro platte|je platte|pro hantel|je hantel|pro gewicht|pro teil|je teil|pro bumper|das teil|pro einheit|/ scheibe|pro exemplar|die scheibe|jede scheibe',
     { code: 'e' },
   ],
-  ['stückpreis|stückpreise|einzelpreis|einzelpreise|preis pro stück|preis je stück|preis pro scheibe|preis je scheibe', { code: 'e', sense: 'told' }],
+  [
+    'stückpreis|stückpreise|einzelpreis|einzelpreise|preis pro stück|preis je stück|preis pro scheibe|preis je scheibe',
+    { code: 'e', sense: 'told' },
+  ],
   [
     'von jedem|von jeder|von jeder sorte|von jeder größe|von jedem gewicht|je sorte|je größe|pro sorte|je gewicht|pro größe',
     { code: 'E' },

@@ -1,0 +1,104 @@
+/**
+ * Sizes by which an ad names the sleeve that goods are made for: "50er Bohrung", "50 mm Aufnahme", "Durchmesser 30 mm" of plates,
+ * "passend auf 30/31 mm Stangen", "all 50 mm". Read around the plain measures: telling words before them, bare sizes after them.
+ */
+import { isPlate, type Kind } from '../../listing/reading.ts';
+import type { Fact, Measure } from '../mention.ts';
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+
+const SIZE = '((?:n/)?n[-.]?f)';
+const NICKNAMED = /(ns|m)(B|T)/dg;
+const FOR_BARS = new RegExp(`X[azmC]{0,3}${SIZE}[mC]{0,2}k`, 'dg');
+const WORD_BEHIND = new RegExp(`${SIZE}[mazoCD]{0,2}([TS])`, 'dg');
+const WORD_FIRST = new RegExp(`([TS])[azmCocyU:=.(-]{0,4}${SIZE}`, 'dg');
+const METRES = /(nfn)(?![uhqfx$s¤])/dg;
+const BARE = new RegExp(`${SIZE}(?=[,.;:l)(c|C•m/]|$)`, 'dg');
+
+/** Sleeve that a hole or shaft end of so many millimetres belongs to: 48 to 53 is the 50 mm one, 24 to 32 the one-inch family. */
+const systemOf = (mm: number): 'fits50' | 'fits25' | null =>
+  mm >= 48 && mm <= 53 ? 'fits50' : mm >= 24 && mm <= 32 ? 'fits25' : null;
+
+/** Millimetres of the size between two tokens; null when it is not in mm or cm. */
+function millimetres(scan: Scan, [from, to]: readonly [number, number]): number | null {
+  const value = valueAt(scan, from);
+  const unit = scan.tokens[to]?.term?.length;
+  if (value === null || (unit !== 'mm' && unit !== 'cm')) return null;
+  return unit === 'cm' ? value * 10 : value;
+}
+
+/** Kind of the last noun before a place in its line. */
+function kindBefore(scan: Scan, at: number): Kind | undefined {
+  for (let i = at - 1; i >= 0 && at - i < 20 && scan.plain[i] !== 'l'; i -= 1)
+    if (scan.plain[i] === 'k') return scan.tokens[i]?.term?.kind;
+  return undefined;
+}
+
+export function readNamedSizes(scan: Scan): Fact[] {
+  const found: Fact[] = [];
+  const push = (measure: Measure, value: number, rule: string, from: number, to: number): true => {
+    found.push({ measure, value, rule, from, to });
+    return true;
+  };
+  findAll(scan, NICKNAMED, ({ from, to, group }) => {
+    const mm = millimetres(scan, group(1) ?? [from, from]);
+    const system = mm === null ? null : systemOf(mm);
+    if (mm === null || system === null) return false;
+    return push(scan.plain[to] === 'B' ? 'boreMm' : system, mm, 'nicknamed-size', from, to);
+  });
+  findAll(scan, FOR_BARS, ({ to, group }) => {
+    const [start, end] = group(1) ?? [to, to];
+    const mm = millimetres(scan, [start, end]);
+    const system = mm === null ? null : systemOf(mm);
+    if (mm === null || system === null || scan.tokens[to]?.term?.kind !== 'bar') return false;
+    push(system, mm, 'for-bars-of', start, end);
+    for (let i = start; i <= end; i += 1) scan.letters[i] = '_';
+    return 'claimed';
+  });
+  const worded = (from: number, to: number, size: readonly [number, number] | null, word: number): boolean => {
+    const mm = size ? millimetres(scan, size) : null;
+    const system = mm === null ? null : systemOf(mm);
+    if (mm === null || system === null || scan.tokens[word]?.term?.sense !== 'fit') return false;
+    if (scan.plain[word] === 'T' || system === 'fits50') return push(system, mm, 'sleeve-size', from, to);
+    const kind = kindBefore(scan, from);
+    if (kind !== undefined && isPlate(kind)) return push('boreMm', mm, 'bore', from, to);
+    if (kind === undefined || !kind.endsWith('bar')) return push(system, mm, 'sleeve-size', from, to);
+    return push('shaftMm', mm, 'shaft', from, to);
+  };
+  findAll(scan, WORD_BEHIND, ({ from, to, group }) => worded(from, to, group(1), to));
+  findAll(scan, WORD_FIRST, ({ from, to, group }) => worded(from, to, group(2), from));
+  findAll(scan, METRES, ({ from, to }) => {
+    const metres = valueAt(scan, from) ?? 0;
+    const rest = valueAt(scan, to) ?? 0;
+    if (
+      scan.tokens[from + 1]?.term?.length !== 'm' ||
+      ![1, 2].includes(metres) ||
+      !Number.isInteger(rest) ||
+      rest < 10 ||
+      rest > 99
+    )
+      return false;
+    return push('lengthMm', metres * 1000 + rest * 10, 'metres-and-centimetres', from, to);
+  });
+  return found;
+}
+
+/**
+ * Bare sizes ("4 x 20 kg, 50 mm", "all 50 mm") once the plain measures are read. Where bars go by the thickness of their ends, as in German
+ * ads, a bar of 30 mm is of the one-inch family (common practice, no source).
+ */
+export function readBareSizes(scan: Scan, facts: readonly Fact[]): Fact[] {
+  const found: Fact[] = [];
+  findAll(scan, BARE, ({ from, to }) => {
+    const mm = millimetres(scan, [from, to]);
+    const system = mm === null ? null : systemOf(mm);
+    if (mm === null || system === null || 'xGK'.includes(scan.plain[from - 1] ?? 'l') || scan.tokens[to]?.term?.length !== 'mm')
+      return false;
+    found.push({ measure: system, value: mm, rule: 'bare-size', from, to });
+    return true;
+  });
+  if (scan.language.code !== 'de') return found;
+  for (const fact of facts)
+    if (fact.measure === 'shaftMm' && fact.value >= 29.5 && fact.value <= 31.5)
+      found.push({ ...fact, measure: 'fits25', rule: 'thirty-millimetre-bar' });
+  return found;
+}
