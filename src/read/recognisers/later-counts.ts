@@ -18,7 +18,8 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
     const behind = counted.findIndex((quantity) => quantity.from > from && quantity.from - from < 6);
     const at = before === -1 ? behind : before;
     const last = counted[at];
-    if (!last || !isCount(count) || (last.count !== null && !last.countImplied)) return false;
+    const morePairs = last?.count === 2 && last.rule.includes('pair') && pairs && (pieces ?? 0) > 1 && scan.plain.slice(last.to + 1, from).length <= 2;
+    if (!last || !isCount(count) || (last.count !== null && !last.countImplied && !morePairs)) return false;
     counted[at] = { ...last, count, countImplied: false, rule: `${last.rule}-counted-later` };
     return true;
   });

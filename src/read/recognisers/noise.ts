@@ -73,7 +73,9 @@ export function claimNoise(scan: Scan): void {
     for (let i = from + 1; i <= to; i += 1) if (scan.plain[i] === 'n') numbers.push(valueAt(scan, i) ?? 0);
     const second = numbers[1] ?? 0;
     const sized = (first <= 12 && second <= 14) || (first === second && first >= 30);
-    return sized && speaksOfSizes(scan, from, to);
+    // No plates are cast at 2, 3, 4 or 6 pounds; posts and boards are sold in those sizes.
+    const timber = [1, 2, 3, 4, 6, 8].includes(first) && ([2, 3, 4, 6].includes(second) || (first === 2 && second === 12));
+    return timber || (sized && speaksOfSizes(scan, from, to));
   });
   findAll(scan, NUMBERED, () => true);
   findAll(scan, OTHER_UNITS, () => true);

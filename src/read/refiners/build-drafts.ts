@@ -25,8 +25,29 @@ function sides(scan: Scan, quantity: Quantity): number {
   return 1;
 }
 
+/** Weights that are spoken of but not sold: "keeping the 45s", "no 45s". */
+function isKept(scan: Scan, quantity: Quantity): boolean {
+  const before = scan.plain.slice(Math.max(0, quantity.from - 4), quantity.from);
+  return scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] && /(?:N[a]?|Q[a-z,]{0,2})$/.test(before);
+}
+
+/** Lines of a list under a heading such as "NOT included:". */
+function excludedLines(scan: Scan): Set<number> {
+  const lines = new Set<number>();
+  if (!scan.plain.includes('Q')) return lines;
+  const rows = scan.plain.split('l');
+  let under = false;
+  rows.forEach((row, line) => {
+    const listed = /^[•-]/.test(row);
+    if (!listed) under = /^Q/.test(row) && !row.includes('k');
+    else if (under) lines.add(line);
+  });
+  return lines;
+}
+
 export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]): Draft[] {
   const kinds = assignKinds(scan, quantities);
+  const excluded = excludedLines(scan);
   const drafts: Draft[] = [];
   quantities.forEach((quantity, index) => {
     const assigned = kinds[index];
@@ -34,6 +55,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     const { rule, from, to } = quantity;
     const noun = quantity.noun;
     if (noun !== null && isAside(scan, noun)) return;
+    if (isKept(scan, quantity) || excluded.has(scan.tokens[from]?.line ?? -1)) return;
     const factor = isPlate(assigned.kind) && quantity.weight !== null ? sides(scan, quantity) : 1;
     // The noun of a bar or a bench tells how many there are, and is used up so that it makes no second item.
     const owned = quantity.count === null && !isPlate(assigned.kind) && scan.letters[assigned.at] === 'k';
@@ -62,8 +84,9 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
   return drafts;
 }
 
-export function draftsOfNouns(nouns: readonly Noun[]): Draft[] {
-  return nouns.map((noun) => {
+export function draftsOfNouns(scan: Scan, nouns: readonly Noun[]): Draft[] {
+  const excluded = excludedLines(scan);
+  return nouns.filter((noun) => !excluded.has(scan.tokens[noun.from]?.line ?? -1)).map((noun) => {
     const place = { rule: noun.rule, from: noun.from, to: noun.to };
     const pairs = noun.kind === 'collars' || noun.kind === 'stands';
     const single = !noun.plural && !isPlate(noun.kind) && noun.kind !== 'dumbbell' && noun.kind !== 'kettlebell';
