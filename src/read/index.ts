@@ -41,6 +41,7 @@ import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts } from './refiners/merge-drafts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
+import { settleBareBars } from './refiners/same-bar.ts';
 import { settleOrder } from './refiners/settle-order.ts';
 import { settleUnits } from './refiners/settle-units.ts';
 import { isOfTrade } from './refiners/trade.ts';
@@ -85,6 +86,7 @@ export function read(listing: PageListing): Reading {
   const drafts = [...weighed, ...draftsOfNouns(scan, readNouns(scan))].sort((a, b) => firstToken(a) - firstToken(b));
   settleUnits(scan, drafts, currency, language.code);
   settleKinds(drafts);
+  settleBareBars(scan, drafts);
   applyTotals(drafts, totals);
   attachMeasures(scan, drafts, facts);
   attachMakes(scan, drafts);

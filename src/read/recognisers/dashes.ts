@@ -4,7 +4,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const COUNT_FIRST = new RegExp(
-  `(?<![.\\d-])(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?![xn-]|-n)${MODIFIERS}(k?)`,
+  `(?<![\\d-])(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?![xn-]|-n)${MODIFIERS}(k?)`,
   'dg',
 );
 const WEIGHT_FIRST = new RegExp(
@@ -20,7 +20,9 @@ export function readDashes(scan: Scan): Quantity[] {
     const count = valueAt(scan, (group(3) ?? group(4))?.[0] ?? to);
     if (!weight || !isCount(count) || count > 40 || !isSize(weight.value, weight.unit)) return false;
     const bare = start === end && scan.plain[start] === 'n' && group(2) === null;
-    if (bare && !(isPlateSize(weight.value) && (weight.value >= 12.5 || !isCount(weight.value)) && count <= 12)) return false;
+    const told = scan.plain.slice(from, to + 1).includes('j');
+    if (bare && told && !isPlateSize(weight.value)) return false;
+    if (bare && !told && !(isPlateSize(weight.value) && (weight.value >= 12.5 || !isCount(weight.value)) && count <= 12)) return false;
     const pairs = scan.plain[to] === 'p';
     found.push({
       rule: 'weight-dash-count',

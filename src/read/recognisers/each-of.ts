@@ -6,7 +6,7 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Match, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { COUNT, findLetter, isCount, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
-const MEMBER = `(?:n${UNIT}?|v)(?![xnoej]|-?[xn])`;
+const MEMBER = `(?:n${UNIT}?|v)(?![xnoejp]|-?[xn])`;
 const BETWEEN = '(?:,?c|,|/|l?•|l)';
 const LIST = `(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}`;
 const PAIRS_FIRST = new RegExp(

@@ -3,7 +3,7 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount } from './notation.ts';
 
-const LATER = /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn])|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
+const LATER = /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
 

@@ -13,14 +13,14 @@ const LIFTS = /P[azoycw:=U]{0,3}n[uh]?(?:[cazo]{1,2}n[uh]?)?/dg;
 const LIFT_BEHIND = /(?<=[zacP])n[uh]?P/dg;
 const PROGRAM = /nxn(?=[PJ])/dg;
 /** "#12" is a number of a house or a lot; "12#" is twelve pounds. */
-const NUMBERED = /(?<!n)hn(?:-n)?(?![uhqs])/dg;
+const NUMBERED = /hn(?:-n)?(?![uhqs])/dg;
 const AGED = /n(?=-?J)/dg;
 
 const digits = (scan: Scan, at: number): number => scan.tokens[at]?.text.replace(/\D/g, '').length ?? 0;
 
 /** Whether words of timber, tubes, mats or rooms stand near in the clause. */
 function speaksOfSizes(scan: Scan, from: number, to: number): boolean {
-  for (let i = Math.max(0, from - 7); i <= Math.min(scan.tokens.length - 1, to + 5); i += 1) {
+  for (let i = Math.max(0, from - 7); i <= Math.min(scan.tokens.length - 1, to + 9); i += 1) {
     if (scan.clause[i] !== scan.clause[from]) continue;
     const term = scan.tokens[i]?.term;
     if (term?.sense === 'sizes' || term?.material === 'wood') return true;
@@ -47,6 +47,9 @@ export function claimNoise(scan: Scan): void {
     const token = scan.tokens[from];
     const value = token?.value ?? 0;
     if (!token || token.text.includes(',')) return false;
+    const previous = scan.tokens[from - 1];
+    // "M16", "BT9", "L4": part of a name.
+    if (token.glued && previous?.type === 'word' && previous.term === null && previous.text.length <= 3 && previous.text !== 'x') return true;
     if (digits(scan, from) >= 7) return true;
     const before = scan.plain[from - 1] ?? 'l';
     const after = scan.plain[from + 1] ?? 'l';
@@ -77,7 +80,7 @@ export function claimNoise(scan: Scan): void {
     const timber = [1, 2, 3, 4, 6, 8].includes(first) && ([2, 3, 4, 6].includes(second) || (first === 2 && second === 12));
     return timber || (sized && speaksOfSizes(scan, from, to));
   });
-  findAll(scan, NUMBERED, () => true);
+  findAll(scan, NUMBERED, ({ from }) => scan.plain[from - 1] !== 'n' || scan.tokens[from]?.glued === false);
   findAll(scan, OTHER_UNITS, () => true);
   findAll(scan, AGED, () => true);
   findAll(scan, ROOM, ({ from, to }) => {

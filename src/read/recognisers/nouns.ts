@@ -7,7 +7,7 @@ import { isCount } from './notation.ts';
 
 /** Places of nouns that are not on offer: "no bar", "bench not included", "fits any bar", "for your rack". */
 /** Prepositions behind which a bar, rack or bench is a place and not goods ("they lean on the bar"). */
-const ABOUT = ['on', 'onto', 'from', 'off', 'under', 'against', 'into', 'around', 'like', 'than', 'unlike', 'beside', 'behind', 'off of', 'where', 'when', 'if'];
+const ABOUT = ['on', 'onto', 'from', 'off', 'under', 'against', 'into', 'around', 'like', 'than', 'unlike', 'beside', 'behind', 'off of', 'where', 'when', 'if', 'in', 'inside', 'through'];
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
 
 /** The word before a noun and its adjectives and article. */
@@ -28,7 +28,7 @@ export function isAside(scan: Scan, at: number): boolean {
   const after = end === -1 ? behind : behind.slice(0, end);
   if (/N[amoCz]{0,2}$/.test(near)) return true;
   if (/Q[amozCkc,]{0,4}$/.test(near)) return true;
-  if (/X[amCX]{0,3}$/.test(near)) return true;
+  if (/X[amCXnd]{0,3}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", but "$50 takes the rack".
   const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;

@@ -7,6 +7,8 @@ const OF = new RegExp(
   `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
   'dg',
 );
+/** "pair of hex dumbbells 40s". */
+const NOUN_FIRST = new RegExp(`(?:(${COUNT}))?(p)o?a?${MODIFIERS}(k)[-:,(]?(${SURE_WEIGHT})(?!${MODIFIERS}k|x|-?n)`, 'dg');
 const BEHIND = new RegExp(`(${SURE_WEIGHT}|n)[-,]?${MODIFIERS}(k?)[-:,]?z?(?:a?(${COUNT})|a)?(p)(?!o|E)`, 'dg');
 
 export function readPairs(scan: Scan): Quantity[] {
@@ -37,6 +39,16 @@ export function readPairs(scan: Scan): Quantity[] {
       unit: weight.unit,
       noun,
     });
+    return true;
+  });
+  findAll(scan, NOUN_FIRST, ({ from, to, group }) => {
+    const times = group(1) ? valueAt(scan, from) : 1;
+    const [start, end] = group(4) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
+    const kind = scan.tokens[group(3)?.[0] ?? to]?.term?.kind;
+    if (kind !== 'dumbbell' && kind !== 'plate' && kind !== 'bumper' && kind !== 'kettlebell') return false;
+    found.push({ rule: 'pair-of-noun', from, to, count: times * 2, weight: weight.value, unit: weight.unit, noun: group(3)?.[0] ?? null });
     return true;
   });
   findAll(scan, BEHIND, ({ from, to, group }) => {

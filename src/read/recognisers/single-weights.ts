@@ -4,7 +4,7 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
-const BAR_WEIGHT = new RegExp(`(k)[mCz]{0,2}(?:[-:,(=]{0,2}|z{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`, 'dg');
+const BAR_WEIGHT = new RegExp(`(k)[mCz]{0,2}(?:[-:,(=]{0,2}|[zP]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`, 'dg');
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
@@ -28,6 +28,7 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const link = scan.tokens[start - 1]?.text ?? '';
     if (!weight || (kind !== 'bar' && kind !== 'curl-bar' && kind !== 'hex-bar') || weight.value > 75 || weight.value < 5)
       return false;
+    if (scan.plain[start - 1] === 'P' && !/^weigh/.test(link)) return false;
     if (scan.plain[start - 1] === 'z' && !['weighs', 'weigh', 'weighing', 'is', 'at'].includes(link) && link !== 'the' && scan.tokens[start - 1]?.term?.sense !== 'weighs')
       return false;
     const one = scan.tokens[from]?.term?.plural !== true;
@@ -75,6 +76,8 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     if (scan.plain[end] === 's' && end === start + 1 && noun === null && !isPlateSize(weight.value)) return false;
     const kind = noun === null ? null : kindAt(noun);
     if (bare && kind !== 'plate' && kind !== 'bumper' && kind !== 'dumbbell' && kind !== 'kettlebell') return false;
+    // "12 dumbbells" is a count.
+    if (bare && noun !== null && (kind === 'dumbbell' || kind === 'kettlebell') && scan.tokens[noun]?.term?.plural) return false;
     if (noun !== null && (kind === 'rack' || kind === 'bench' || kind === 'other' || kind === 'storage' || kind === 'stands'))
       return false;
     const plural =

@@ -4,7 +4,7 @@ import { findAll, type Scan } from '../text/scan.ts';
 import { weightAt } from './notation.ts';
 
 const NUMBER = '(n[-.]?[uh]s?q?|n(?=L)|i[-]?[uh])';
-const SET = new RegExp(`${NUMBER}[mkCa]{0,5}(t)`, 'dg');
+const SET = new RegExp(`${NUMBER}[mkCac]{0,6}(t)`, 'dg');
 const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?[mC]{0,4}(k)`, 'dg');
 const TOTAL_BEHIND = new RegExp(`${NUMBER}[mk]{0,4}[(,]?L`, 'dg');
 const TOTAL_FIRST = /L[mkoCz]{0,2}[-:=aoU]{0,3}(n[-.]?[uh]s?)/dg;

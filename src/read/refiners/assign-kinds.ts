@@ -52,7 +52,7 @@ function behind(scan: Scan, quantity: Quantity): number | null {
     }
     if (scan.clause[i] !== scan.clause[quantity.to] || letter === 'l' || letter === '|') return null;
     if (letter === 'c' || letter === ',' || letter === '/') joined = true;
-    const inList = 'mC,c/()-=xnduhqspetEovi:j'.includes(letter) || (scan.letters[i] === '_' && 'nduhs'.includes(letter));
+    const inList = 'mC,c/()-=xnduhqspetEovi:j.'.includes(letter) || (scan.letters[i] === '_' && 'nduhs'.includes(letter));
     if (!inList) return null;
   }
   return null;

@@ -93,6 +93,8 @@ export function groupAmount(cover: Cover): number | null {
   if (price.role === 'asking' || price.role === 'all') return price.amount;
   let pieces = 0;
   for (const item of drafts) {
+    // "45s $80 a pair" offers a pair at least.
+    if (item.count === null && price.role === 'pair' && item.weight !== null) item.count = { value: 2, rule: 'priced-by-pair', from: price.from, to: price.to, implied: true };
     if (item.count === null) return null;
     pieces += item.count.value;
   }

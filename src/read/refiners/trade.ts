@@ -73,11 +73,14 @@ export function isOfTrade(scan: Scan, quantities: readonly Quantity[], totals: r
   const household = evidence({ household: 0.5 });
   const gym = evidence({ gym: 1 });
   if (scan.tokens.some(({ term }) => term?.fits === '50mm')) gym.push({ word: 'olympic', points: 1, start: 0 });
+  const hints = evidence({ hint: 0.5 });
   const sizes = quantities.flatMap(({ weight, from, to }): Evidence[] => {
     if (weight === null || !PLATE_SIZES.includes(weight)) return [];
     return [{ word: `${weight}`, points: /[sv]/.test(scan.plain.slice(from, to + 1)) ? 1 : 0.5, start: from }];
   });
   const opening = first(against, 1) < first(goods, 1) ? -2 : first(goods, 3) < first(against, 1) ? 2 : 0;
+  const unknown = new Set(words.filter(({ type, term, text }) => type === 'word' && !term && text.length > 3).map(({ text }) => text));
+  const strange = unknown.size >= 3 ? 0.5 : 0;
   const total = totals.length > 0 ? 0.5 : 0;
   return (
     once(goods) +

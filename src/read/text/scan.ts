@@ -32,7 +32,7 @@ function clausesOf(tokens: readonly Token[], letters: string, text: string): Uin
     const next = tokens[i + 1];
     const capital = next !== undefined && /\p{Lu}/u.test(text[next.start] ?? ' ');
     const abbreviated =
-      letter === '.' && !capital && 'uf'.includes(letters[i - 1] ?? '_') && 'kmxp(tC'.includes(letters[i + 1] ?? '_');
+      letter === '.' && !capital && 'ufj'.includes(letters[i - 1] ?? '_') && 'kmxp(tCn'.includes(letters[i + 1] ?? '_');
     const stops = letter === 'l' || letter === ';' || letter === '•' || ('.!?'.includes(letter) && !next?.glued && !abbreviated);
     if (stops) current += 1;
   }

@@ -80,4 +80,20 @@ const GYM: readonly Entry[] = [
   ),
 ];
 
-export const TOPICS: readonly Entry[] = [...HOUSEHOLD, ...OTHER_TOPICS, ...HARMLESS, ...SWAPS, ...GYM, ...SEEKING];
+/** Words of equipment that stand in other ads too: half a sign. */
+const HINTS: readonly Entry[] = [
+  topic(
+    'hint',
+    'flat|adjustable|incline|inclines|decline|fid|foldable|upright|uprights|hooks|pins|pegs|hole|holes|bore|knurled|center knurl|bushings|needle bearings|bearings|sleeves|sleeve|squat|squats|squatting|deadlift|deadlifts|deadlifting|benching|bench pressing|overhead press|reps|pr|max bench|lift|lifted|lifts|garage|basement|welded|upholstery|pad|pads|upholstered pad|stack of|lbs of|pounds of|1 in|1 inch|one inch|2 in|2 inch|two inch|50 mm|28 mm|29 mm|25 mm|7 ft|7 foot|6 ft bar|5 ft bar',
+  ),
+];
+
+/** Words of any ad. What neither dictionary knows tells of something else. */
+const PLAIN: readonly Entry[] = [
+  topic(
+    'plain',
+    "from|they|they're|them|their|there|there's|theres|this|these|those|that|that's|thats|what|what's|whats|when|where|which|while|who|will|would|could|should|must|might|have|haven't|having|been|being|were|does|done|came|come|comes|coming|went|give|given|gave|taken|took|make|makes|made|want|wants|like|likes|look|looks|know|knows|think|just|only|still|ever|even|also|very|really|pretty|quite|much|many|most|more|less|lots|little|some|every|everything|anything|something|nothing|none|other|others|another|same|such|than|then|here|here's|back|last|first|next|past|late|later|soon|today|tonight|tomorrow|yesterday|weekend|weekends|morning|afternoon|evening|evenings|night|nights|monday|tuesday|wednesday|thursday|friday|saturday|sunday|january|february|march|april|june|july|august|september|october|november|december|month|months|year|years|week|weeks|long|because|since|until|till|before|after|during|again|always|usually|mostly|maybe|please|pls|plz|thanks|thank|hello|sorry|call|calls|text|texts|message|messages|email|reply|respond|contact|phone|number|photo|photos|picture|pictures|pics|view|meet|meetup|pickup|pick|collect|collection|local|near|porch|home|house|room|shed|attic|loft|driveway|curb|place|located|location|north|south|east|west|downtown|town|city|street|road|moving|moved|move|downsizing|clearing|cleaning|closing|sale|sells|seller|buyer|buying|bought|money|cash|bring|truck|trailer|help|load|loading|heavy|gone|stuff|things|thing|item|items|parts|part|piece|brand|name|model|good|great|decent|nice|perfect|fine|okay|working|works|work|worked|tested|condition|shape|clean|cleaned|wear|worn|marks|dust|dusty|paint|cosmetic|quality|husband|husband's|wife|son's|sons|daughter|brother|dad's|dads|grandpa's|grandpas|uncle|cousin|roommate|neighbor|friend|kids|family|owner|owned|estate|storage|unit|space|time|times|half|whole|over|under|inside|outside|behind|upstairs|downstairs|stairs|serious|interested|inquiries|available|reason|retired|upgraded|upgrading|upgrade|college|school|army|injury|surgery|shoulder|knee|quit|weights|weight|training|cost|each|open|answer|asking|priced|sold|pending|early|serve|served|total|count|counted|measured|weighed|scale|match|matching|found|find|keep|kept|keeping|left|leave|leaving|sitting|used|using|barely|rarely|lightly|gently|hardly|never|once|twice|willow|drop|delivery|deliver|drive|miles|away|hold|holds|holding|listed|listing|posted|post|repost|price|prices|incl|includes|included|including|plus|together|separate|separately|split|splitting|fits|fit|size|sizes|black|white|gray|grey|blue|green|yellow|silver|gold|orange|color|colour",
+  ),
+];
+
+export const TOPICS: readonly Entry[] = [...HINTS, ...PLAIN, ...HOUSEHOLD, ...OTHER_TOPICS, ...HARMLESS, ...SWAPS, ...GYM, ...SEEKING];

@@ -1,0 +1,17 @@
+/** "EZ curl bar ... the bar is 47 in long": a bare "bar" beside one other bar by name and no straight one speaks of that. */
+import type { Kind } from '../../listing/reading.ts';
+import type { Scan } from '../text/scan.ts';
+import type { Draft } from './draft.ts';
+
+const NAMED: readonly Kind[] = ['curl-bar', 'hex-bar'];
+
+export function settleBareBars(scan: Scan, drafts: readonly Draft[]): void {
+  const bare = drafts.filter((item) => item.kind === 'bar' && scan.tokens[item.kindAt]?.text === 'bar');
+  const straight = drafts.some((item) => item.kind === 'bar' && !bare.includes(item));
+  const named = drafts.filter((item) => NAMED.includes(item.kind));
+  const kinds = new Set(named.map(({ kind }) => kind));
+  const [only] = kinds;
+  if (straight || bare.length === 0 || kinds.size !== 1 || !only) return;
+  const said = bare.filter((item) => /(?:^|[.;!?])a?$/.test(scan.plain.slice(Math.max(0, item.kindAt - 2), item.kindAt)) && item.ownPrice === null);
+  if (said.length === bare.length) for (const item of bare) item.kind = only;
+}
