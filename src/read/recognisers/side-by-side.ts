@@ -8,7 +8,7 @@ const COUNTED = new RegExp(
   'dg',
 );
 /** The noun between count and weight: "3 plates 45 lb", "2 dumbbells of 25", "4 plates 20kg". */
-const NOUN_BETWEEN = new RegExp(`(${COUNT})${MODIFIERS}(k)(?:o|@|z|e)?[-:(,]?(n${UNIT}?|v)(?![xf$"'-]|\\(|${MODIFIERS}k)`, 'dg');
+const NOUN_BETWEEN = new RegExp(`(${COUNT})${MODIFIERS}(k)(?:o|@|z?e|z|c)?[-:(,]?(n${UNIT}?|v)(?![xf$"'-]|\\(|${MODIFIERS}k)`, 'dg');
 /** "2 ea 10, 2 ea 15". */
 const EACH_BARE = /([nd])e(n)(?=[,.;l)c(]|$)/dg;
 /** "eight marked 45". */
@@ -17,6 +17,15 @@ const MARKED = /([nd])k?o(n)(?![uhqsxf])/dg;
 const CHAIN = /(?<=_\)?(?:,c?|c|,a|l[-•]?))([nd])x?(n)(?![\duhfJ$¢xnqs"'/-])/dg;
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
 const RUN = /(?:(?<=^|[l:•,.(c-])|(?<=[km][-:]?))[nd]n(?:,?c?[nd]n){1,11}(?![\duhn])/dg;
+
+/** Whether the word between a noun and its weight joins them: "2 dumbbells at 25", "2 Hanteln mit 10 kg". */
+function isLink(scan: Scan, at: number): boolean {
+  const token = scan.tokens[at];
+  const letter = scan.plain[at] ?? 'l';
+  if (letter === 'c') return token?.term?.sense === 'with';
+  if (letter !== 'z' || scan.plain[at + 1] === 'e') return true;
+  return /^(at|weighing|is|are)$/.test(token?.text ?? '') || token?.term?.sense === 'weighs';
+}
 
 export function readSideBySide(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
@@ -27,8 +36,7 @@ export function readSideBySide(scan: Scan): Quantity[] {
     const weight = weightAt(scan, start, end);
     const kind = scan.tokens[noun]?.term?.kind;
     const weighed = kind === 'plate' || kind === 'bumper' || kind === 'micro' || kind === 'dumbbell' || kind === 'kettlebell';
-    const link = scan.plain.slice(noun + 1, start);
-    if (!weight || !weighed || !isCount(count) || !isSize(weight.value, weight.unit) || (link === 'z' && !/^(at|weighing|is|are)$/.test(scan.tokens[noun + 1]?.text ?? ''))) return false;
+    if (!weight || !weighed || !isCount(count) || !isSize(weight.value, weight.unit) || !isLink(scan, noun + 1)) return false;
     if (start === end && scan.plain[start] === 'n' && !isPlateSize(weight.value)) return false;
     found.push({ rule: 'count-noun-weight', from, to, count, weight: weight.value, unit: weight.unit, noun });
     return true;

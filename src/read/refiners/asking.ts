@@ -47,7 +47,9 @@ function weightOf(drafts: readonly Draft[], totals: readonly Total[]): { pounds:
   );
   let sum = 0;
   let whole = plates.length > 0;
-  for (const item of plates) {
+  // "Several plates: 8x45 …": the plain noun is those that are told.
+  const told = plates.filter((item) => item.total || item.weight);
+  for (const item of told.length > 0 ? told : plates) {
     if (item.total) sum += inPounds(item.total);
     else if (item.count && item.weight) sum += item.count.value * inPounds({ value: item.weight.value, unit: item.unit ?? 'lb' });
     else whole = false;

@@ -97,6 +97,7 @@ export const RELATIONS: readonly Entry[] = spelt([
   ],
   ['bis', { code: 'z', sense: 'to' }],
   ['auf|am|an|vom|unter|neben|hinter|ans|zum|zur|beim|bei|in|im|ins|an der|von der|aus der', { code: 'z', sense: 'place' }],
+  ['je nach|je nachdem|je nach bedarf|je nach größe|je nach gewicht', { code: 'z' }],
   ['zwischen', { code: 'z', sense: 'between' }],
   [
     'wiegt|wiegen|wiegt ca|gewicht|eigengewicht|gewicht ca|gewicht beträgt|hat|gewicht der stange|stangengewicht|gewicht stange|leergewicht|ist',

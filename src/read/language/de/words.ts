@@ -38,9 +38,11 @@ export const COUNTS: readonly Entry[] = spelt([
     { code: 'a' },
   ],
   [
-    'und|u|sowie|plus|mit|samt|nebst|dazu|dazu noch|außerdem|zusätzlich|zzgl|zuzüglich|und noch|und dazu|plus noch',
+    'und|u|sowie|plus|samt|nebst|dazu|dazu noch|außerdem|zusätzlich|zzgl|zuzüglich|und noch|und dazu|plus noch',
     { code: 'c' },
   ],
+  ['mit', { code: 'c', sense: 'with' }],
+  ['zu je|mit je|von je|mit jeweils|zu jeweils|von jeweils|à je|je à|zu', { code: 'z', sense: 'weighs' }],
   ['inkl|inklusive|incl|inclusive|einschließlich|schon inklusive|bereits inkl', { code: 'c', sense: 'included' }],
   [
     'habe|hab|ich habe|haben|gibt es|es gibt|es sind|sind es|vorhanden|vorhanden sind|es handelt sich um|handelt sich um',
