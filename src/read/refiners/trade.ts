@@ -1,12 +1,20 @@
 /**
- * Whether the ad is about this trade at all. Every word and quantity adds to one sum, each kind of goods and each word once:
+ * Whether the ad is about this trade at all. Every word and quantity adds to one sum, each kind of goods and each word once; at 1 the ad is.
  *
- * - goods of the trade: 3 under a name of their own ("barbell", "squat rack"), 1 1/2 for collars and storage, 1 under an everyday name ("bar")
- * - a weight that plates come in: 1 as a plural ("45s"), else 1/2; a word of the gym: 1; at most 2 of each; a stated total: 1/2
- * - goods and words of another trade: -1; of a household: -1/2 from the second on; a service or a borrowed name: -3
- * - two more against it when another trade's goods are the first that the ad names, two more for it when goods of ours are, by a name of their own
+ * For it:
+ * - goods of the trade: 3 under a name of their own ("barbell", "squat rack"), 1 1/2 for collars and storage, 1 under an everyday name ("bar"),
+ *   1/2 where a strange word narrows that ("ballast weights")
+ * - a weight that plates come in: 1 as a plural ("45s"), else 1/2, at most 2; a word of the gym: 1, at most 2; a word that goes with equipment,
+ *   elsewhere too ("flat", "hole"): 1/2, at most 1; a stated total: 1/2
+ * - 1 when goods of ours by a name of their own come before any of another trade
  *
- * Goods that are denied or only spoken of, and what the seller would take in trade, do not count. At 1 and more the ad is of the trade.
+ * Against it:
+ * - goods and words of another trade: 1; of a household: 1/2 from the second on; a service or a borrowed name ("piercing"): 4
+ * - 2 when another trade's goods come first
+ * - 1/2 when three words or more are in no dictionary: such an ad speaks of something else
+ *
+ * Goods that are denied or only spoken of, and what the seller would take in trade, do not count. The points are common sense, set on the
+ * corpus and measured on ads written afterwards (tests/unit/read/trade.test.ts).
  */
 import type { Kind } from '../../listing/reading.ts';
 import type { Quantity, Total } from '../mention.ts';
@@ -14,8 +22,6 @@ import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 import { joinTerms } from '../text/terms.ts';
 import type { Token } from '../text/tokens.ts';
-
-const AGAINST = { foreign: 1, 'very-foreign': 3 } as const;
 
 /** Kinds whose names other trades use too ("spring clip", "storage rack"). */
 const HARDWARE: readonly Kind[] = ['collars', 'storage'];
@@ -30,23 +36,29 @@ interface Evidence {
   readonly start: number;
 }
 
-const sum = (values: Iterable<number>): number => [...values].reduce((total, value) => total + value, 0);
-
 /** Each word's points once, the highest. */
 function once(evidence: readonly Evidence[]): number {
   const best = new Map<string, number>();
   for (const { word, points } of evidence) best.set(word, Math.max(best.get(word) ?? 0, points));
-  return sum(best.values());
+  return [...best.values()].reduce((sum, points) => sum + points, 0);
 }
 
 /** Place of the first goods told. */
 const first = (evidence: readonly Evidence[], worth: number): number =>
   evidence.reduce((least, { points, start }) => (points >= worth ? Math.min(least, start) : least), Number.POSITIVE_INFINITY);
 
-function goodsOf(scan: Scan, wanted: boolean): Evidence[] {
+/** A word of some length that no dictionary of the language knows. */
+const isStranger = ({ type, term, text }: Token): boolean => type === 'word' && term === null && text.length > 3;
+
+/** Goods of the trade. An everyday name that a strange word makes narrower ("ballast weights", "racks for beehives") says half as much. */
+function goodsOf(scan: Scan, strangers: ReadonlySet<number>, wanted: boolean): Evidence[] {
+  const strange = (at: number): boolean => strangers.has(scan.tokens[at]?.start ?? -1);
   return scan.tokens.flatMap(({ term, start }, at): Evidence[] => {
     if (!term?.kind || (term.kind === 'other' && term.weak) || (!wanted && isAside(scan, at))) return [];
-    return [{ word: term.kind, points: term.weak ? 1 : HARDWARE.includes(term.kind) ? 1.5 : 3, start }];
+    const narrowed =
+      strange(at - 1) || (scan.plain[at + 1] === 'w' && (strange(at + 2) || (scan.plain[at + 2] === 'a' && strange(at + 3))));
+    const everyday = narrowed ? 0.5 : 1;
+    return [{ word: term.kind, points: term.weak ? everyday : HARDWARE.includes(term.kind) ? 1.5 : 3, start }];
   });
 }
 
@@ -68,28 +80,22 @@ export function isOfTrade(scan: Scan, quantities: readonly Quantity[], totals: r
       const points = worth[term?.sense ?? ''];
       return points === undefined ? [] : [{ word: text.replace(/s$/, ''), points, start }];
     });
-  const goods = [...goodsOf(scan, wanted), ...evidence({ 'weights-set': 3 })];
-  const against = evidence(AGAINST);
-  const household = evidence({ household: 0.5 });
-  const gym = evidence({ gym: 1 });
-  if (scan.tokens.some(({ term }) => term?.fits === '50mm')) gym.push({ word: 'olympic', points: 1, start: 0 });
-  const hints = evidence({ hint: 0.5 });
+  const strangers = new Set(words.filter(isStranger).map(({ start }) => start));
+  const goods = [...goodsOf(scan, strangers, wanted), ...evidence({ 'weights-set': 3 })];
+  const others = evidence({ foreign: 1, 'very-foreign': 4 });
   const sizes = quantities.flatMap(({ weight, from, to }): Evidence[] => {
     if (weight === null || !PLATE_SIZES.includes(weight)) return [];
     return [{ word: `${weight}`, points: /[sv]/.test(scan.plain.slice(from, to + 1)) ? 1 : 0.5, start: from }];
   });
-  const opening = first(against, 1) < first(goods, 1) ? -2 : first(goods, 3) < first(against, 1) ? 2 : 0;
-  const unknown = new Set(words.filter(({ type, term, text }) => type === 'word' && !term && text.length > 3).map(({ text }) => text));
-  const strange = unknown.size >= 3 ? 0.5 : 0;
-  const total = totals.length > 0 ? 0.5 : 0;
-  return (
-    once(goods) +
-      Math.min(2, once(gym)) +
-      Math.min(2, once(sizes)) +
-      total +
-      opening -
-      once(against) -
-      Math.max(0, once(household) - 0.5) >=
-    1
-  );
+  const olympic = scan.tokens.some(({ term }) => term?.fits === '50mm') ? 1 : 0;
+  const signs =
+    Math.min(2, once(sizes)) +
+    Math.min(2, once(evidence({ gym: 1 })) + olympic) +
+    Math.min(1, once(evidence({ hint: 0.5 }))) +
+    (totals.length > 0 ? 0.5 : 0);
+  if (goods.length + sizes.length === 0) return false;
+  const opening = first(others, 1) < first(goods, 1) ? -2 : first(goods, 3) < first(others, 1) ? 1 : 0;
+  const household = Math.max(0, once(evidence({ household: 0.5 })) - 0.5);
+  const strange = strangers.size >= 3 ? 0.5 : 0;
+  return once(goods) + signs + opening - once(others) - household - strange >= 1;
 }

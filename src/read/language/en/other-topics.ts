@@ -41,7 +41,7 @@ const OTHER_TOPICS: readonly Entry[] = [
   topic(
     'foreign',
     // Building, metal and shop
-    'anvils|tongs|metalworking|lathe chuck|vise jaws|socket set|socket sets|torque wrench|cordless drill|impact driver|circular saw|jigsaw|planer|jointer|nail gun|air tools|welder mig|mig welder|tig|stick welder|welding rods|paint sprayer|extension ladder|step ladder|sawhorses|roofing|siding|gutters|door slab|front door|skylight|sheetrock|concrete mix|bags of cement|mortar|pvc pipe|copper wire|wire spool|electrical panel|breaker panel|electric motor|hydraulic|sprocket|roller chain|conveyor rollers|pallets|pallet racking|gondola|store fixtures|mannequin|cash register|restaurant equipment|filing cabinet|whiteboard|office furniture|cubicle|a36|1018|4140|drops|cold rolled|hot rolled|mill finish|bar stock|structural steel|scrap metal|scrap yard|scrap buyer|i beam|i beams|conduit|plumbing|copper pipe|pvc|drywall|shingles|2x4s|2x6|deck boards|decking|plywood sheets|insulation|scaffold|scaffolding|formwork|compactor|jackhammer|generator|air compressor|band saw|table saw|miter saw|mitre saw|router bits|lathe|milling machine|tool rest|grinder|grinding wheel|wire wheel|chisels|woodworking|carpentry|joinery|cabinet maker|sash|sash windows|double glazing|window frames|polished edge|beveled edge|bevelled edge|tempered glass|shelves|shelf|pallets of|conveyor|forge|anvil|blacksmith|hand truck|dolly cart|rigging|theatre|theater|stage lighting|traffic cones|manhole|nails|wood screws|nuts and bolts|hex bolts|carriage bolts|pipe fittings|solar panels|solar|inverter|off grid|well pump',
+    'shorts|pants|trousers|pant|tank tops|tank top|tops|bra|bras|sports bra|gym bag|gym clothes|tote|duffel|sweatshirt|sweatpants|apron|boots size|sandals|tomatoes|apples|peaches|potatoes|onions|honey|eggs|produce|vegetables|beef|pork|chicken|venison|freezer beef|flour|rice|beans|sledge|sledgehammer|sledge hammer|maul|axe|axes|hatchet|pickaxe|shovel|shovels|rake|rakes|pitchfork|machete|road crossing|excavation|shoring|trench box|culvert|asphalt|blacktop|plow blade|salt spreader|satellite dish|antenna|antennas|ham radio|flagpole|flag pole|marquee|bounce house|stage|bleachers|pews|altar|candelabra|sword|swords|helmet and|armour|armor|chainmail|medieval|ballistic|kevlar|level iii|level iv|harrow|disc blade|plough disc|plow disc|anvils|tongs|metalworking|lathe chuck|vise jaws|socket set|socket sets|torque wrench|cordless drill|impact driver|circular saw|jigsaw|planer|jointer|nail gun|air tools|welder mig|mig welder|tig|stick welder|welding rods|paint sprayer|extension ladder|step ladder|sawhorses|roofing|siding|gutters|door slab|front door|skylight|sheetrock|concrete mix|bags of cement|mortar|pvc pipe|copper wire|wire spool|electrical panel|breaker panel|electric motor|hydraulic|sprocket|roller chain|conveyor rollers|pallets|pallet racking|gondola|store fixtures|mannequin|cash register|restaurant equipment|filing cabinet|whiteboard|office furniture|cubicle|a36|1018|4140|drops|cold rolled|hot rolled|mill finish|bar stock|structural steel|scrap metal|scrap yard|scrap buyer|i beam|i beams|conduit|plumbing|copper pipe|pvc|drywall|shingles|2x4s|2x6|deck boards|decking|plywood sheets|insulation|scaffold|scaffolding|formwork|compactor|jackhammer|generator|air compressor|band saw|table saw|miter saw|mitre saw|router bits|lathe|milling machine|tool rest|grinder|grinding wheel|wire wheel|chisels|woodworking|carpentry|joinery|cabinet maker|sash|sash windows|double glazing|window frames|polished edge|beveled edge|bevelled edge|tempered glass|shelves|shelf|pallets of|conveyor|forge|anvil|blacksmith|hand truck|dolly cart|rigging|theatre|theater|stage lighting|traffic cones|manhole|nails|wood screws|nuts and bolts|hex bolts|carriage bolts|pipe fittings|solar panels|solar|inverter|off grid|well pump',
   ),
   topic(
     'foreign',
@@ -84,7 +84,7 @@ const GYM: readonly Entry[] = [
 const HINTS: readonly Entry[] = [
   topic(
     'hint',
-    'flat|adjustable|incline|inclines|decline|fid|foldable|upright|uprights|hooks|pins|pegs|hole|holes|bore|knurled|center knurl|bushings|needle bearings|bearings|sleeves|sleeve|squat|squats|squatting|deadlift|deadlifts|deadlifting|benching|bench pressing|overhead press|reps|pr|max bench|lift|lifted|lifts|garage|basement|welded|upholstery|pad|pads|upholstered pad|stack of|lbs of|pounds of|1 in|1 inch|one inch|2 in|2 inch|two inch|50 mm|28 mm|29 mm|25 mm|7 ft|7 foot|6 ft bar|5 ft bar',
+    'flat|adjustable|incline|inclines|decline|fid|foldable|upright|uprights|hooks|pins|pegs|hole|holes|bore|knurled|center knurl|bushings|needle bearings|bearings|sleeves|sleeve|max bench|garage|basement|welded|upholstery|pad|pads|upholstered pad|stack of|lbs of|pounds of|1 in|1 inch|one inch|2 in|2 inch|two inch|50 mm|28 mm|29 mm|25 mm|7 ft|7 foot|6 ft bar|5 ft bar',
   ),
 ];
 
@@ -96,4 +96,13 @@ const PLAIN: readonly Entry[] = [
   ),
 ];
 
-export const TOPICS: readonly Entry[] = [...HINTS, ...PLAIN, ...HOUSEHOLD, ...OTHER_TOPICS, ...HARMLESS, ...SWAPS, ...GYM, ...SEEKING];
+export const TOPICS: readonly Entry[] = [
+  ...HINTS,
+  ...PLAIN,
+  ...HOUSEHOLD,
+  ...OTHER_TOPICS,
+  ...HARMLESS,
+  ...SWAPS,
+  ...GYM,
+  ...SEEKING,
+];
