@@ -102,7 +102,7 @@ export function read(listing: PageListing): Reading {
   const aboutThisTrade = isOfTrade(scan, quantities, totals, wanted);
   const live = wanted || !aboutThisTrade ? [] : merged.filter((item) => !item.sold);
   const named = nameDrafts(live);
-  const money = currency ?? 'USD';
+  const money = currency ?? language.currency;
   return {
     text,
     language: language.code,

@@ -8,6 +8,8 @@ export interface Language {
   /** Value of what `number` matched; `around` is the sign before and the few characters behind, by which "1.200" is told from a decimal. */
   readonly valueOf: (digits: string, around: { readonly before: string; readonly behind: string }) => number;
   readonly dictionary: Dictionary;
+  /** Currency of amounts that name none. */
+  readonly currency: 'USD' | 'EUR';
   /** Sticky pattern of what stands for no cents behind an amount ("120,-"), where the language writes it; one mark, class ¤. */
   readonly noCents?: RegExp;
   /** Folded words behind which a point ends no sentence ("ca."). */

@@ -3,7 +3,7 @@ import { FOOT_IN_MILLIMETRES, INCH_IN_MILLIMETRES } from '../../units/length.ts'
 import type { Fact, Measure } from '../mention.ts';
 import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 
-const LENGTH = "(n[-.]?(?:f|\"|''|'))";
+const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|'))";
 const GAP = '[azmCocyU:=.(-]{0,4}';
 const CAPACITY = /K[azoUw:]{0,4}(n[-]?(?:[uh]|(?!n)))|(n[-]?[uh])[mzck]{0,3}K/dg;
 const TENSILE = /(n)(?:z)?I|I[az:]{0,2}(n)/dg;

@@ -28,12 +28,12 @@ export function isAside(scan: Scan, at: number): boolean {
   const after = end === -1 ? behind : behind.slice(0, end);
   if (/N[amoCz]{0,2}$/.test(near)) return true;
   if (/Q[amozCkc,]{0,4}$/.test(near)) return true;
-  if (/X[amCXnd]{0,3}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
+  if (/X[amCXndf/]{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", but "$50 takes the rack".
   const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
   if ((ABOUT.includes(tokenBefore(scan, at)?.text ?? '') || tokenBefore(scan, at)?.term?.sense === 'place') && ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')) return true;
-  if (/^[mCz]{0,2}Q/.test(after)) return true;
+  if (/^[mCz]{0,2}Q/.test(after) || isJoinedToLeftOut(scan, at, after)) return true;
   if (
     /w[am]{0,3}$/.test(near) &&
     !/[M_]+w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
@@ -41,6 +41,11 @@ export function isAside(scan: Scan, at: number): boolean {
   )
     return true;
   return false;
+}
+
+/** "Bar and weights not included": both are left out. */
+function isJoinedToLeftOut(scan: Scan, at: number, after: string): boolean {
+  return /^c[amC]{0,2}k[mCz]{0,2}Q/.test(after) && ['and', '&', '+', 'or', 'und', 'u', 'sowie'].includes(scan.tokens[at + 1]?.text ?? '');
 }
 
 /** Pieces told before a noun ("2 benches", "a pair of collars"), and the token where the count begins. */
@@ -71,10 +76,13 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
 
 export function readNouns(scan: Scan): Noun[] {
   const found: Noun[] = [];
+  const kinds = new Set(scan.tokens.flatMap(({ term }) => (term?.code === 'k' && term.kind !== 'other' ? [term.kind] : [])));
   scan.tokens.forEach((token, at) => {
     const kind = token.term?.kind;
     if (!kind || scan.letters[at] !== 'k' || isAside(scan, at)) return;
     const { count, from } = countBefore(scan, at);
+    // "Hanteln" with no count beside other goods is the trade's word for all of them.
+    if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
     found.push({ rule: 'noun', from, to: at, kind, count, plural: token.term?.plural === true, weak: token.term?.weak === true });
   });
   return found;

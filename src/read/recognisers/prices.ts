@@ -231,6 +231,8 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
       return token?.term?.unit === 'kg' ? 'per-kilogram' : 'per-pound';
     }
     if (role === 'former' && (price.rule === 'price-told' || (next && next.from <= price.to + 1 + match[0].length + 1))) continue;
+    // "50 €, zusammen 100 €": the word speaks of the price behind it.
+    if (role === 'all' && match[0].startsWith(',') && next && next.from <= price.to + match[0].length + 2) continue;
     if (role === 'all') price.whole = /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(wordsBehind(scan, price.to));
     return role;
   }

@@ -4,7 +4,7 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
-const BAR_WEIGHT = new RegExp(`(k)[mCz]{0,2}(?:[-:,(=]{0,2}|[zP]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`, 'dg');
+const BAR_WEIGHT = new RegExp(`(k)(?:__[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zP]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`, 'dg');
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
@@ -75,6 +75,8 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     // "from the 70s" is a decade; "45s" are plates.
     if (scan.plain[end] === 's' && end === start + 1 && noun === null && !isPlateSize(weight.value)) return false;
     const kind = noun === null ? null : kindAt(noun);
+    // "8 Scheiben" are eight where nobody names plates by bare numbers.
+    if (bare && scan.language.code === 'de') return false;
     if (bare && kind !== 'plate' && kind !== 'bumper' && kind !== 'dumbbell' && kind !== 'kettlebell') return false;
     // "12 dumbbells" is a count.
     if (bare && noun !== null && (kind === 'dumbbell' || kind === 'kettlebell') && scan.tokens[noun]?.term?.plural) return false;

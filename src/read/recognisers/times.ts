@@ -39,6 +39,8 @@ export function readTimes(scan: Scan): Quantity[] {
     const [start, end] = group(3) ?? [to, to];
     const weight = weightAt(scan, start, end);
     if (!weight || !isCount(count) || !isSize(weight.value, weight.unit)) return false;
+    // "je 2 x 5 kg, 10 kg, 15 kg": the count holds for the whole list (see each-of.ts).
+    if (scan.plain[from - 1] === 'e' && /^(?:,?c|[,/])n(?!x)/.test(scan.plain.slice(to + 1, to + 5))) return false;
     const either = weight.unit === null && end === start && isPlateSize(count) && isCount(weight.value) && weight.value <= 20;
     const pieces = group(2) ? count * 2 : count;
     const noun = group(4) ? findLetter(scan, end + 1, to, 'k') : null;

@@ -5,6 +5,9 @@ import { weightAt } from './notation.ts';
 
 const NUMBER = '(n[-.]?[uh]s?q?|n(?=L)|i[-]?[uh])';
 const SET = new RegExp(`${NUMBER}[mkCac]{0,6}(t)`, 'dg');
+/** The size behind the set: "Langhantelset 80 kg", "bumper set (230 lb)". */
+const SET_FIRST = new RegExp('([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])', 'dg');
+const SET_NOUN = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
 const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?[mC]{0,4}(k)`, 'dg');
 const TOTAL_BEHIND = new RegExp(`${NUMBER}[mk]{0,4}[(,]?L`, 'dg');
 const TOTAL_FIRST = /L[mkoCz]{0,2}[-:=aoU]{0,3}(n[-.]?[uh]s?)/dg;
@@ -40,6 +43,16 @@ export function readTotals(scan: Scan): Total[] {
     SET,
     ({ from, to, group }) => take('set-size', from, to, group(1), 70, { set: true }) && keepNoun(scan, from, to),
   );
+  findAll(scan, SET_FIRST, ({ from, to, group }) => {
+    const set = scan.tokens[from]?.term?.sense === 'set';
+    if (!set && scan.plain[from] === 'k') return false;
+    const unit = scan.tokens[to]?.term?.unit;
+    return take('set-size', from, to, group(2), set ? 10 : unit === 'kg' ? 60 : 120, { set: true }) && keepNoun(scan, from, to);
+  });
+  findAll(scan, SET_NOUN, ({ from, to, group }) => {
+    const set = scan.tokens[group(2)?.[0] ?? to]?.term?.sense === 'set';
+    return set && take('set-size', from, to, group(1), 10, { set: true }) && keepNoun(scan, from, to);
+  });
   findAll(scan, TOTAL_BEHIND, ({ from, to, group }) => take('total-behind', from, to, group(1), 20) && keepNoun(scan, from, to));
   findAll(scan, TOTAL_FIRST, ({ from, to, group }) => take('total-first', from, to, group(1), 20) && keepNoun(scan, from, to));
   findAll(scan, HEAVY, ({ from, to, group }) => {

@@ -16,7 +16,7 @@ function term(scan: Scan, letter: string): Fact<boolean> | null {
 
 export function finishAsking(scan: Scan, asked: Asked, prices: readonly Price[], currency: string | null): Asking {
   const moneyOf = (amount: number, place: Price | null, worked = false): Fact<Money> => ({
-    value: money(amount, currency ?? 'USD'),
+    value: money(amount, currency ?? scan.language.currency),
     basis: worked ? 'implied' : place?.sure === false ? 'assumed' : 'stated',
     rule: place?.rule ?? 'worked-out',
     evidence: place && place.to >= place.from && place.from >= 0 ? [span(scan, place.from, place.to)] : [],

@@ -30,7 +30,8 @@ export function settleUnits(scan: Scan, drafts: readonly Draft[], currency: stri
   for (const item of bare) item.unit = lineUnit(scan, item);
   const explicit = weighed.filter((item) => item.unit !== null && !item.kind.endsWith('bar'));
   const values = bare.filter((item) => item.unit === null).map((item) => item.weight?.value ?? 0);
-  const looksPounds = values.some((value) => POUND_ONLY.includes(value));
+  // Dumbbells of 7.5 kg and the like are common where nothing is sold by the pound.
+  const looksPounds = language !== 'de' && values.some((value) => POUND_ONLY.includes(value));
   const looksKilograms = values.some((value) => KILOGRAM_ONLY.includes(value));
   for (const item of bare) {
     const inList = explicit.find((other) => item.list !== null && other.list === item.list);

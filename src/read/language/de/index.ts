@@ -4,6 +4,7 @@ import { CONDITIONS } from './conditions.ts';
 import { NOUNS } from './nouns.ts';
 import { OTHER_GOODS } from './other-goods.ts';
 import { MEASURES, PRICES, RELATIONS } from './senses.ts';
+import { TOPICS } from './topics.ts';
 import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
 
 /**
@@ -32,6 +33,7 @@ function valueOf(digits: string): number {
 
 export const GERMAN: Language = {
   code: 'de',
+  currency: 'EUR',
   number: NUMBER,
   valueOf,
   noCents: /[.,] ?-{1,2}(?![\d-])/y,
@@ -43,4 +45,5 @@ export const GERMAN: Language = {
     ),
   ),
   dictionary: dictionary([NOUNS, OTHER_GOODS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]),
+  topics: dictionary([TOPICS]),
 };

@@ -52,6 +52,8 @@ export const NOUNS: readonly Entry[] = spelt([
     'bumper',
     `bumper plate/bumper plates|bumperplate/bumperplates|bumper platte/bumper platten|bumper scheibe/bumper scheiben|bumper gewicht/bumper gewichte|bumper disc/bumper discs|hi temp plate/hi temp plates|training plate/training plates|${compounds('bumper', PLATE)}|${compounds('bumper', TRADE_PLATE)}`,
   ),
+  ...nouns('bumper', '/bumperset|/bumper set|/bumper plate set|/bumper plates set|/bumpersatz', { sense: 'set' }),
+  ...nouns('plate', '/scheibenset|/hantelscheibenset|/hantelscheiben set|/scheibensatz|/scheiben set|/gewichtsscheiben set|/hantelscheiben satz|/gewichtscheiben set', { sense: 'set' }),
   ...nouns('bumper', 'bumper/bumpers', weak),
   ...nouns(
     'micro',
@@ -74,13 +76,15 @@ export const NOUNS: readonly Entry[] = spelt([
   ...nouns('hex-bar', 'hex/-', weak),
   ...nouns(
     'dumbbell',
-    `kurzhantel/kurzhanteln|kurz hantel/kurz hanteln|kurzhantelset/-|kurzhantel set/-|/kurzhantelsets|kurzhantelsatz/-|dumbbell/dumbbells|dumbell/dumbells|dumbbell set/-|hexhantel/hexhanteln|hex hantel/hex hanteln|hex kurzhantel/hex kurzhanteln|hex dumbbell/hex dumbbells|${compounds('kompakt|rund|sechskant|gymnastik|chrom|gummi|vinyl|neopren|verstell|studio|gewichts|handhantel|aerobic|fitness|hexagon|eisen|guss|stahl', 'hantel/hanteln|kurzhantel/kurzhanteln')}|handgewicht/handgewichte`,
+    `kurzhantel/kurzhanteln|kurz hantel/kurz hanteln|dumbbell/dumbbells|dumbell/dumbells|hexhantel/hexhanteln|hex hantel/hex hanteln|hex kurzhantel/hex kurzhanteln|hex dumbbell/hex dumbbells|${compounds('kompakt|rund|sechskant|gymnastik|chrom|gummi|vinyl|neopren|verstell|studio|gewichts|handhantel|aerobic|fitness|hexagon|eisen|guss|stahl', 'hantel/hanteln|kurzhantel/kurzhanteln')}|handgewicht/handgewichte`,
   ),
-  ...nouns('dumbbell', 'hantel/hanteln', weak),
+  ...nouns('dumbbell', '/kurzhantelset|/kurzhantel set|/kurzhantelsets|/kurzhantelsatz|/dumbbell set|/kurzhanteln set|/hexhantel set', { sense: 'set' }),
+  ...nouns('dumbbell', 'hantel/hanteln', { ...weak, sense: 'loosely' }),
   ...nouns(
     'kettlebell',
-    'kettlebell/kettlebells|kettle bell/kettle bells|kugelhantel/kugelhanteln|rundgewicht/rundgewichte|kettlebell set/-|kettleball/kettleballs|girja/-',
+    'kettlebell/kettlebells|kettle bell/kettle bells|kugelhantel/kugelhanteln|rundgewicht/rundgewichte|kettleball/kettleballs|girja/-',
   ),
+  ...nouns('kettlebell', '/kettlebell set|/kettlebellset|/kettlebells set', { sense: 'set' }),
   ...nouns(
     'rack',
     'power rack/power racks|powerrack/powerracks|power cage/power cages|powercage/-|squat rack/squat racks|squatrack/squatracks|half rack/half racks|halfrack/halfracks|full rack/full racks|kniebeugenrack/-|kniebeugen rack/-|kniebeugerack/-|kniebeuge rack/-|kraftkäfig/kraftkäfige|wandrack/wandracks|wand rack/-|klapprack/klappracks|langhantelrack/langhantelracks|langhantel rack/-|hantel rack/-|bankdrückrack/-|kraftrack/-|multi rack/-|multirack/-|kniebeugenkäfig/-|squat cage/-|trainingsrack/-|fitness rack/-|fitnessrack/-|kniebeugengestell/-|folding rack/-',

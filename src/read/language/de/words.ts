@@ -14,10 +14,10 @@ export const COUNTS: readonly Entry[] = spelt([
     'pro paar|je paar|das paar|paarpreis|preis pro paar|preis je paar|preis fürs paar|preis für das paar|paar jeweils',
     { code: 'p', sense: 'per' },
   ],
-  ['set|sets|satz|sätze|garnitur', { code: 't' }],
+  ['set|sets|satz|sätze|garnitur|komplettset', { code: 't' }],
   [
-    'hantelset|hantel set|hantelsets|langhantelset|langhantel set|langhantelsatz|hantelsatz|gewichteset|gewichtsset|gewichte set|scheibenset|hantelscheibenset|hantelscheiben set|gewichtesatz|scheibensatz|scheiben set|bumperset|bumper set|bumper plate set|bumper plates set|langhantel komplettset|hantel komplettset|komplettset|langhantelkomplettset',
-    { code: 't', sense: 'gym' },
+    'hantelset|hantel set|hantelsets|langhantelset|langhantel set|langhantelsatz|hantelsatz|langhantelsets|langhantel komplettset|hantel komplettset|langhantelkomplettset|gewichteset|gewichtsset|gewichte set|gewichtesatz|hantel sets|krafttrainingsset|krafttraining set|fitness set',
+    { code: 't', sense: 'set' },
   ],
   [
     'je|jeweils|à|pro stück|je stück|das stück|pro stk|je stk|pro stck|je stck|pro st|je st|/ stück|/ stk|/ stck|/ st|pro scheibe|je scheibe|pro platte|je platte|pro hantel|je hantel|pro gewicht|pro teil|je teil|pro bumper|das teil|pro einheit|/ scheibe|pro exemplar|die scheibe|jede scheibe',
