@@ -70,7 +70,7 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
   const holding = (at: number): Draft[] => bars.filter((item) => item.places.some((place) => at >= place.from && at <= place.to) || item.kindAt === at);
   for (let i = fact.to + 1; i <= fact.to + 4 && scan.clause[i] === scan.clause[fact.from]; i += 1) {
     if (scan.plain[i] === 'k') return holding(i);
-    if (scan.plain[i] === ',') break;
+    if (',()c'.includes(scan.plain[i] ?? 'l')) break;
   }
   for (let i = fact.from - 1; i >= 0 && fact.from - i < 40; i -= 1) {
     if (scan.plain[i] !== 'k') continue;

@@ -26,7 +26,7 @@ export const PRICES: readonly Entry[] = [
     { code: 'O' },
   ],
   [
-    "not taking less|nothing less|won\'t take less|will not take less|wont take less|not a penny less|don\'t lowball|dont lowball|don\'t low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|not negotiable|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm",
+    "not taking less|nothing less|won't take less|will not take less|wont take less|not a penny less|don't lowball|dont lowball|don't low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|not negotiable|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm",
     { code: 'R' },
   ],
   ['cash|cash only|cash money|takes it|takes them|gets it|gets them|cash and carry|cash in hand|or less', { code: '£' }],
@@ -34,11 +34,20 @@ export const PRICES: readonly Entry[] = [
 ];
 
 export const RELATIONS: readonly Entry[] = [
-  ['lumber|timber|board|boards|stud|studs|upright|uprights|tubing|tube|tubes|sheet|sheets|post|posts|profile|footprint|steel tubing|room|garage|bedroom|basement|shed|rug|carpenter|4x4|square tubing|square tube|frame|pad|beam|beams|sheets of', { code: 'z', sense: 'sizes' }],
+  [
+    'lumber|timber|board|boards|stud|studs|upright|uprights|tubing|tube|tubes|sheet|sheets|post|posts|profile|footprint|steel tubing|room|garage|bedroom|basement|shed|rug|carpenter|4x4|square tubing|square tube|frame|pad|beam|beams|sheets of',
+    { code: 'z', sense: 'sizes' },
+  ],
   ['update|updated|edit|price drop alert|bump', { code: 'z', sense: 'update' }],
   ['if you take|if you buy|when you buy|if you want|if you need|take at least', { code: 'z' }],
-  ['free standing|freestanding|feel free|toll free|drug free|pet free|smoke free|free bench|free motion|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery', { code: 'z' }],
-  ['unless|unless noted|unless otherwise noted|unless marked|unless otherwise marked|unless stated|otherwise noted|if not marked|unless priced', { code: 'z', sense: 'unless' }],
+  [
+    'free standing|freestanding|feel free|toll free|drug free|pet free|smoke free|free bench|free motion|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
+    { code: 'z' },
+  ],
+  [
+    'unless|unless noted|unless otherwise noted|unless marked|unless otherwise marked|unless stated|otherwise noted|if not marked|unless priced',
+    { code: 'z', sense: 'unless' },
+  ],
   [
     "no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o",
     { code: 'N' },
@@ -84,7 +93,10 @@ export const MEASURES: readonly Entry[] = [
     'hole|holes|bore|center hole|centre hole|center holes|centre holes|hole size|hole diameter|holes in the middle|center|centre|centers|bores|inner diameter|inside diameter|opening|openings|hole in the middle|inside hole|id|hub',
     { code: 'B' },
   ],
-  ['shaft|grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia', { code: 'S' }],
+  [
+    'shaft|grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia',
+    { code: 'S' },
+  ],
   ['sleeve|sleeves|ends|sleeve diameter|loadable sleeve|loadable|end|collar to collar', { code: 'T' }],
   ['long|length|in length|overall length|tall|high|wide|width|height|depth', { code: 'G' }],
   [
