@@ -172,6 +172,16 @@ describe('picking', () => {
       expect(await page.evaluate('window.seen ?? []')).toEqual([]);
     },
   );
+  it('ends with the page, and what was taken before comes back', async () => {
+    await open('ad.html');
+    await selectText(page, '#ad');
+    await pressShortcut(launched, page);
+    await waitForCapture(launched.browser, 'ready');
+    await page.evaluate(() => getSelection()?.removeAllRanges());
+    await startPick();
+    await page.goto(server.address('key-swallower.html'));
+    expect((await waitForCapture(launched.browser, 'ready')).listing.text).toBe(AD);
+  });
   it('started twice shows one outline', async () => {
     await open('ad.html');
     const children = () => page.evaluate(() => document.documentElement.childElementCount);

@@ -41,6 +41,7 @@ export function fakeBrowser() {
   const calls: string[] = [];
   const world = {
     activeTab: { id: 1, url: 'https://millbrook.example/ad' } as { id: number; url?: string } | undefined,
+    beforeQuery: async (): Promise<void> => undefined,
     mayInject: true,
     panel: 'side-panel' as 'side-panel' | 'sidebar' | 'none' | 'declines',
     room: 10_000_000,
@@ -77,7 +78,11 @@ export function fakeBrowser() {
       onActivated: events.onActivated,
       onUpdated: events.onUpdated,
       onRemoved: events.onRemoved,
-      query: async () => (world.activeTab ? [world.activeTab] : []),
+      query: async () => {
+        const { activeTab } = world;
+        await world.beforeQuery();
+        return activeTab ? [activeTab] : [];
+      },
       get: async (id: number) => {
         if (world.activeTab?.id !== id) throw new Error('No tab');
         return world.activeTab;

@@ -81,6 +81,19 @@ describe('the panel', () => {
     expect(seen).toHaveLength(3);
     expect(fake.events.onActivated.count).toBe(0);
   });
+  it('is not taken back by an answer that comes late', async () => {
+    let late = (): void => undefined;
+    fake.world.beforeQuery = () => new Promise((resolve) => (late = resolve));
+    const { seen } = follow('active');
+    await settled();
+    fake.world.beforeQuery = async () => undefined;
+    fake.world.activeTab = { id: 2 };
+    fake.events.onActivated.fire({ tabId: 2 });
+    await settled();
+    late(); // With the tab that was in front before.
+    await settled();
+    expect(seen).toEqual([[undefined, 2]]);
+  });
   it('forgets that a page refused or failed once the tab goes elsewhere', async () => {
     await onCaptureFailed({ reason: 'empty' }, from(1));
     const { seen } = follow('active');

@@ -94,6 +94,13 @@ describe('JSON-LD', () => {
     );
     expect(offers).toMatchObject([{ name: null, price: '3' }]);
     expect(({} as { name?: string }).name).toBeUndefined();
+    const polluted = Object.prototype as { name?: string };
+    polluted.name = 'evil';
+    try {
+      expect(linked('{"@type":"Product","offers":{"price":3}}')).toMatchObject([{ name: null }]);
+    } finally {
+      delete polluted.name;
+    }
   });
   it('stops at its limits: many offers, long texts, deep nesting, very long scripts', () => {
     expect(linked(JSON.stringify(Array.from({ length: 500 }, (_, n) => ({ '@type': 'Offer', price: n }))))).toHaveLength(20);
@@ -120,6 +127,11 @@ describe('microdata', () => {
         weight: { value: '20', unit: 'KGM' },
       },
     ]);
+  });
+  it('leaves the properties of an item within to that item', () => {
+    show(`<div itemscope itemtype="https://schema.org/Offer"><div itemprop="seller" itemscope><b itemprop="name">A seller</b></div>
+      <b itemprop="price">60</b></div>`);
+    expect(readMicrodata(document)).toMatchObject([{ offer: { name: null, price: '60' } }]);
   });
   it('follows itemref, and not in circles', () => {
     show(
