@@ -1,7 +1,8 @@
 /** Text of an ad to its structured content: tokens, then recognisers, then refiners. This file is the table of contents. */
 import { composeText } from '../listing/compose.ts';
 import type { PageListing } from '../listing/page-listing.ts';
-import type { Reading } from '../listing/reading.ts';
+import type { Doubt, Reading } from '../listing/reading.ts';
+import { message } from '../words/message.ts';
 import { chooseLanguage } from './language/choose.ts';
 import type { Price, Quantity } from './mention.ts';
 import { readBrackets } from './recognisers/brackets.ts';
@@ -61,36 +62,44 @@ const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
   readSingleWeights,
 ];
 
+/**
+ * How much is read. Nobody writes a longer ad or names more goods in one; a whole site pasted in is read up to here, a doubt says so,
+ * and the time stays in proportion to the text.
+ */
+const LONGEST_AD = 100_000;
+const MOST_MENTIONS = 500;
+const most = <T>(list: readonly T[]): T[] => list.slice(0, MOST_MENTIONS);
+
 /** Reads a listing. Never throws; linear in the length of the text. Spans index `reading.text`. */
 export function read(listing: PageListing): Reading {
   const { text, shift } = composeText(listing);
   const language = chooseLanguage(listing.language, text);
-  const scan = scanText(text, language);
+  const scan = scanText(text.slice(0, LONGEST_AD), language);
   const struck = listing.struck.map(({ start, end }) => ({ start: start + shift, end: end + shift }));
 
   claimNoise(scan);
   const sizes = [...readNamedSizes(scan), ...readMeasures(scan)];
-  const facts = [...sizes, ...readBareSizes(scan, sizes)];
+  const facts = most([...sizes, ...readBareSizes(scan, sizes)]);
   const table = readTables(scan);
   const written = [...table.prices, ...readPrices(scan)].sort((a, b) => a.from - b.from).map((price) => strike(scan, price, struck));
   const totals = readTotals(scan);
   readNounCounts(scan);
   const noted = [...table.quantities, ...QUANTITIES.flatMap((recognise) => recognise(scan))].sort((a, b) => a.from - b.from);
-  const quantities = settleOrder(readLaterCounts(scan, noted));
+  const quantities = settleOrder(readLaterCounts(scan, most(noted)));
   totals.push(...readSubtotals(scan, quantities));
   const asks = written.some(({ role }) => !['former', 'saving', 'delivery', 'deposit', 'other'].includes(role));
-  const prices = pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)]);
+  const prices = most(pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)]));
   const currency = settleCurrency(scan, listing, prices);
 
   const weighed = draftsOfQuantities(scan, quantities);
-  const drafts = [...weighed, ...draftsOfNouns(scan, readNouns(scan))].sort((a, b) => firstToken(a) - firstToken(b));
+  const drafts = [...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))].sort((a, b) => firstToken(a) - firstToken(b));
   settleUnits(scan, drafts, currency, language.code);
   settleKinds(drafts);
   settleBareBars(scan, drafts);
   applyTotals(drafts, totals);
   attachMeasures(scan, drafts, facts);
   attachMakes(scan, drafts);
-  attachConditions(scan, drafts, readConditions(scan));
+  attachConditions(scan, drafts, most(readConditions(scan)));
   settleFits(drafts);
   spreadFits(drafts);
   markSold(scan, drafts, struck);
@@ -115,9 +124,17 @@ export function read(listing: PageListing): Reading {
     aboutThisTrade,
     wanted,
     terms: readTerms(scan),
-    doubts: raiseDoubts(scan, named, asked, totals, money),
+    doubts: [...raiseDoubts(scan, named, asked, totals, money), ...(text.length > LONGEST_AD ? [tooLong(text.length)] : [])],
   };
 }
+
+const tooLong = (length: number): Doubt => ({
+  id: 'too_long:text',
+  about: 'text',
+  why: message('doubt_too_long', { read: LONGEST_AD, length }),
+  choices: [],
+  evidence: [],
+});
 
 /** A price that the page strikes through is a former one. */
 function strike(scan: Scan, price: Price, struck: readonly { start: number; end: number }[]): Price {

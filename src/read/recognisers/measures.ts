@@ -1,7 +1,7 @@
 /** Bore, shaft, sleeve, length, capacity and tensile strength, in mm, cm, inches with fractions, feet and inches. */
 import { FOOT_IN_MILLIMETRES, INCH_IN_MILLIMETRES } from '../../units/length.ts';
 import type { Fact, Measure } from '../mention.ts';
-import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
+import { blank, findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 
 const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|'))";
 const GAP = '[azmCocyU:=.(-]{0,4}';
@@ -95,7 +95,7 @@ export function readMeasures(scan: Scan): Fact[] {
     else if (mm >= 24 && mm <= 25.5) push('fits25', 25, 'bar-of-one-inch', from, group(1)?.[1] ?? to);
     else if (mm > 25.5 && mm < 48) push('shaftMm', mm, 'bar-shaft', from, group(1)?.[1] ?? to);
     else return false;
-    for (let i = from; i <= (group(1)?.[1] ?? to); i += 1) scan.letters[i] = '_';
+    for (let i = from; i <= (group(1)?.[1] ?? to); i += 1) blank(scan, i);
     return 'claimed';
   });
   findAll(scan, GOODS_OF, ({ from, to, group }) => {
@@ -106,7 +106,7 @@ export function readMeasures(scan: Scan): Fact[] {
     if (mm >= 48 && mm <= 55) push('fits50', mm, 'goods-of-two-inches', from, end);
     else if (mm >= 24 && mm <= 32) push('fits25', mm, 'goods-of-one-inch', from, end);
     else return false;
-    for (let i = from; i <= end; i += 1) scan.letters[i] = '_';
+    for (let i = from; i <= end; i += 1) blank(scan, i);
     return 'claimed';
   });
   findAll(scan, BAR_IS, ({ from, to, group }) => {
@@ -122,7 +122,7 @@ export function readMeasures(scan: Scan): Fact[] {
     else if (mm >= 48 && mm <= 53 && (bar || kind === 'plate')) push('fits50', mm, 'goods-of-two-inches', start, to);
     else if (!bar && kind === 'plate' && mm >= 24 && mm <= 32) push('fits25', mm, 'goods-of-one-inch', start, to);
     else return false;
-    for (let i = start; i <= to; i += 1) scan.letters[i] = '_';
+    for (let i = start; i <= to; i += 1) blank(scan, i);
     return 'claimed';
   });
   // A bare length behind a bar in a list of its measures: "20 kg, 28 mm, 2.2 m".

@@ -1,5 +1,5 @@
 /** Counts behind a noun: "Bench 1.", "collars x2", "barbell (2)", "Bar straight - 1 pc", "collars, 1 pair": kept for the noun, and used up. */
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount, MODIFIERS } from './notation.ts';
 
 const BEHIND = new RegExp(`(k)${MODIFIERS}[-:,|(]{0,2}(?:x(?![nd]u)|j:?)?([nd])(?:(j|x)?(?=[,.;l)|]|$)|(p)(?!o|E))\\)?`, 'dg');
@@ -17,7 +17,7 @@ export function readNounCounts(scan: Scan): void {
     const separator = scan.plain.slice(from + 1, at);
     if (/,$/.test(separator) && group(4) === null && group(3) === null) return false;
     scan.nounCounts.set(from, group(4) ? count * 2 : count);
-    for (let i = from + 1; i <= to; i += 1) scan.letters[i] = '_';
+    for (let i = from + 1; i <= to; i += 1) blank(scan, i);
     return 'claimed';
   });
 }

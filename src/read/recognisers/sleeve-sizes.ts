@@ -4,7 +4,7 @@
  */
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Fact, Measure } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 
 const SIZE = '((?:n/)?n[-.]?f)';
 const NICKNAMED = /(ns|m)(B|T)/dg;
@@ -51,7 +51,7 @@ export function readNamedSizes(scan: Scan): Fact[] {
     const system = mm === null ? null : systemOf(mm);
     if (mm === null || system === null || scan.tokens[to]?.term?.kind !== 'bar') return false;
     push(system, mm, 'for-bars-of', start, end);
-    for (let i = start; i <= end; i += 1) scan.letters[i] = '_';
+    for (let i = start; i <= end; i += 1) blank(scan, i);
     return 'claimed';
   });
   const worded = (from: number, to: number, size: readonly [number, number] | null, word: number): boolean => {

@@ -1,6 +1,6 @@
 /** Tables with a row of headings: the column of counts and the columns of prices are read by their headings, whatever order they stand in. */
 import type { Price, Quantity } from '../mention.ts';
-import { claim, type Scan, unitBetween, valueAt } from '../text/scan.ts';
+import { blank, claim, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { isCount, isSize } from './notation.ts';
 
 type Role = 'count' | 'each' | 'line' | 'weight' | 'other';
@@ -78,9 +78,9 @@ function readRow(scan: Scan, cells: readonly Cell[], roles: readonly Role[], hea
   const isPriceCell = (token: number): boolean => cells.some((cell, index) => (columns[index] === 'each' || columns[index] === 'line') && numberIn(scan, cell) !== null && token >= cell[0] && token <= cell[1]);
   if (goods && countAt !== null && isCount(count)) {
     readGoods(scan, goods, headings[cells.indexOf(goods)], count, quantities);
-    scan.letters[countAt] = '_';
+    blank(scan, countAt);
     // What else stands in the row (subtotals in pounds) is no quantity.
-    for (let i = goods[1] + 1; i <= (cells[cells.length - 1]?.[1] ?? 0); i += 1) if ('nuh'.includes(scan.letters[i] ?? '_') && columns.length > 0 && !isPriceCell(i)) scan.letters[i] = '_';
+    for (let i = goods[1] + 1; i <= (cells[cells.length - 1]?.[1] ?? 0); i += 1) if ('nuh'.includes(scan.letters[i] ?? '_') && columns.length > 0 && !isPriceCell(i)) blank(scan, i);
   }
   const total = cells.length < roles.length && scan.plain[first[0]] === 'L';
   const last = cells[cells.length - 1];
@@ -94,7 +94,7 @@ function readRow(scan: Scan, cells: readonly Cell[], roles: readonly Role[], hea
     claim(scan, cell[0], cell[1], 'M');
   }
   // Further prices of the row say the same again.
-  if (at('line') && at('each') && !total) for (let i = at('each')?.[0] ?? 0; i <= (at('each')?.[1] ?? -1); i += 1) scan.letters[i] = '_';
+  if (at('line') && at('each') && !total) for (let i = at('each')?.[0] ?? 0; i <= (at('each')?.[1] ?? -1); i += 1) blank(scan, i);
 }
 
 /** Weight and noun of a cell, with the row's count. */
@@ -111,7 +111,7 @@ function readGoods(scan: Scan, [from, to]: Cell, heading: Cell | undefined, coun
   const value = weight === null ? null : valueAt(scan, weight);
   if (weight !== null && value !== null && isSize(value, unit)) {
     quantities.push({ rule: 'table-row', from, to, count, weight: value, unit, noun });
-    for (let i = from; i <= to; i += 1) if ('nuhqsv'.includes(scan.plain[i] ?? '_')) scan.letters[i] = '_';
-    if (noun !== null) scan.letters[noun] = '_';
+    for (let i = from; i <= to; i += 1) if ('nuhqsv'.includes(scan.plain[i] ?? '_')) blank(scan, i);
+    if (noun !== null) blank(scan, noun);
   } else if (noun !== null) scan.nounCounts.set(noun, count);
 }

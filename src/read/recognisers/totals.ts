@@ -1,6 +1,6 @@
 /** Weight of the lot as a whole: "300 lb set", "650# worth of plates", "300 lbs of weights", "255 lb total", "total weight: 300 lb", "(180 lbs)". */
 import type { Quantity, Total } from '../mention.ts';
-import { findAll, type Scan } from '../text/scan.ts';
+import { blank, findAll, type Scan } from '../text/scan.ts';
 import { weightAt } from './notation.ts';
 
 const NUMBER = '(n[-.]?[uh]s?q?|n(?=L)|i[-]?[uh])';
@@ -80,6 +80,6 @@ export function readSubtotals(scan: Scan, quantities: readonly Quantity[]): Tota
 
 /** Uses up the weight but leaves the nouns for those who look for what is on offer. */
 function keepNoun(scan: Scan, from: number, to: number): 'claimed' {
-  for (let i = from; i <= to; i += 1) if (!'kmCt'.includes(scan.plain[i] ?? '_')) scan.letters[i] = '_';
+  for (let i = from; i <= to; i += 1) if (!'kmCt'.includes(scan.plain[i] ?? '_')) blank(scan, i);
   return 'claimed';
 }

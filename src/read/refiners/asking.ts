@@ -216,7 +216,7 @@ function isUnknownGoods(scan: Scan, price: Price): boolean {
   if (price.from < 0) return false;
   const line = scan.tokens[price.from]?.line ?? 0;
   let start = price.from;
-  while (start > 0 && scan.tokens[start - 1]?.line === line) start -= 1;
+  while (start > Math.max(0, price.from - 60) && scan.tokens[start - 1]?.line === line) start -= 1;
   const before = scan.plain.slice(start, price.from);
   const ends = /^[.!)e]{0,3}(?:l|$)/.test(scan.plain.slice(price.to + 1, price.to + 5));
   return line > 0 && ends && /[zk]/.test(before) && !/[AFLW]/.test(before);
@@ -230,7 +230,7 @@ const isConcession = (scan: Scan, price: Price): boolean =>
 /** A word of update stands before the price on its line. */
 function isUpdated(scan: Scan, price: Price): boolean {
   const line = scan.tokens[price.from]?.line;
-  for (let i = price.from - 1; i >= 0 && scan.tokens[i]?.line === line; i -= 1) {
+  for (let i = price.from - 1; i >= Math.max(0, price.from - 60) && scan.tokens[i]?.line === line; i -= 1) {
     const token = scan.tokens[i];
     if (token?.term?.sense === 'update' || token?.text === 'now' || /^(reduced|dropped|lowered|price drop)/.test(token?.text ?? '')) return true;
   }

@@ -71,17 +71,19 @@ function before(scan: Scan, quantity: Quantity): number | null {
 }
 
 /** The noun of the nearest heading above: a line that names goods and no quantity of its own. */
-function heading(scan: Scan, quantity: Quantity, quantities: readonly Quantity[]): number | null {
+function heading(scan: Scan, quantity: Quantity, busy: ReadonlySet<number | undefined>): number | null {
   const line = scan.tokens[quantity.from]?.line ?? 0;
-  const busy = new Set(quantities.map(({ from }) => scan.tokens[from]?.line));
   let i = quantity.from - 1;
   while (i >= 0 && scan.tokens[i]?.line === line) i -= 1;
   for (let steps = 0; i >= 0 && steps < 400; i -= 1, steps += 1) {
     const at = scan.tokens[i]?.line ?? 0;
     const kind = kindAt(scan, i);
     if (kind && !busy.has(at) && at > 0 && WEIGHED.includes(kind)) {
-      const length = scan.tokens.filter((token) => token.line === at).length;
-      if (length <= 8) return i;
+      let first = i;
+      let last = i;
+      while (i - first < 9 && scan.tokens[first - 1]?.line === at) first -= 1;
+      while (last - i < 9 && scan.tokens[last + 1]?.line === at) last += 1;
+      if (last - first < 8) return i;
     }
   }
   return null;
@@ -118,10 +120,11 @@ function ownerOf(scan: Scan, quantity: Quantity): number | null {
 
 export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assigned[] {
   const dominant = dominantKind(scan);
+  const busy = new Set(quantities.map(({ from }) => scan.tokens[from]?.line));
   return quantities.map((quantity) => {
     const owner = quantity.noun === null && behind(scan, quantity) === null ? ownerOf(scan, quantity) : null;
     const inside = quantity.noun ?? owner ?? titled(scan, quantity);
-    const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, quantities);
+    const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, busy);
     if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
     const kind = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);
     return { kind, at: found, assumed: false };

@@ -144,11 +144,15 @@ export function spreadFits(drafts: readonly Draft[]): void {
   }
 }
 
+const MOST_MAKES = 300;
+
 /** "Olympic", "cast iron", "rubber coated" and the like: by the adjective's own noun, else by clause, else for the whole lot. */
 export function attachMakes(scan: Scan, drafts: readonly Draft[]): void {
+  let left = MOST_MAKES;
   scan.tokens.forEach((token, at) => {
     const term = token.term;
-    if (!term || (!term.fits && !term.material && !term.grade)) return;
+    if (!term || (!term.fits && !term.material && !term.grade) || left === 0) return;
+    left -= 1;
     if (/N[a-z]{0,1}$/.test(scan.plain.slice(Math.max(0, at - 2), at)) && scan.clause[at - 1] === scan.clause[at]) return;
     const place = { rule: 'make', from: at, to: at };
     if (term.fits) attachFits(scan, drafts, at, term.fits);

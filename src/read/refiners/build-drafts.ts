@@ -2,7 +2,7 @@
 import { isPlate } from '../../listing/reading.ts';
 import type { Noun, Quantity, Total } from '../mention.ts';
 import { countBefore, isAside } from '../recognisers/nouns.ts';
-import type { Scan } from '../text/scan.ts';
+import { blank, type Scan } from '../text/scan.ts';
 import { assignKinds, sizeKind } from './assign-kinds.ts';
 import { type Draft, draft } from './draft.ts';
 
@@ -60,7 +60,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     // The noun of a bar or a bench tells how many there are, and is used up so that it makes no second item.
     const owned = quantity.count === null && !isPlate(assigned.kind) && scan.letters[assigned.at] === 'k';
     const told = owned ? countBefore(scan, assigned.at) : null;
-    if (owned) scan.letters[assigned.at] = '_';
+    if (owned) blank(scan, assigned.at);
     const one = owned && scan.tokens[assigned.at]?.term?.plural !== true && assigned.kind !== 'dumbbell';
     const pieces = quantity.count === null && told !== null ? (told.count ?? (one ? 1 : null)) : quantity.count === null ? (factor === 2 && quantity.rule !== 'weight-alone' ? 1 : null) : quantity.count;
     const single = assigned.kind === 'kettlebell' && pieces === null && quantity.weight !== null && !'sv'.includes(scan.plain[quantity.to] ?? '_');

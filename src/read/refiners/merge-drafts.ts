@@ -52,7 +52,7 @@ function apart(scan: Scan, a: Draft, b: Draft): boolean {
     const first = firstToken(item);
     const line = scan.tokens[first]?.line ?? 0;
     let begin = first;
-    while (begin > 0 && scan.tokens[begin - 1]?.line === line) begin -= 1;
+    while (begin > Math.max(0, first - 30) && scan.tokens[begin - 1]?.line === line) begin -= 1;
     return line > 0 && !/[^•amCnd()Ux-]/.test(scan.plain.slice(begin, first));
   };
   return starts(a) && starts(b) && scan.tokens[firstToken(a)]?.line !== scan.tokens[firstToken(b)]?.line;

@@ -13,7 +13,7 @@ const KILOGRAM_MONEY = ['GBP', 'EUR', 'AUD', 'NZD', 'CHF'];
 function lineUnit(scan: Scan, item: Draft): MassUnit | null {
   const first = firstToken(item);
   const line = scan.tokens[first]?.line ?? 0;
-  for (let i = first - 1; i >= 0; i -= 1) {
+  for (let i = first - 1; i >= Math.max(0, first - 60); i -= 1) {
     const token = scan.tokens[i];
     if (!token || token.line < line - 1) return null;
     if (token.line < line && token.type !== 'line' && scan.plain.slice(i + 1, first).split('l').length > 2) return null;

@@ -16,16 +16,22 @@ export interface Scan {
   readonly plain: string;
   /** Letters with used-up tokens blanked; recognisers change it by `claim`. */
   readonly letters: string[];
+  /** The letters as one string, as long as none has changed. */
+  joined: string | null;
   /** Pieces told behind a noun, by the noun's token. */
   readonly nounCounts: Map<number, number>;
   /** Number of the clause that each token stands in. */
   readonly clause: Uint32Array;
 }
 
+/** A clause without an end is cut, so that text of one endless line stays quick to read. */
+const LONGEST_CLAUSE = 300;
+
 /** Clauses end at line ends, table rows, bullets, ";", and at "." "!" "?" before a space. */
 function clausesOf(tokens: readonly Token[], letters: string, text: string): Uint32Array {
   const clause = new Uint32Array(tokens.length);
   let current = 0;
+  let length = 0;
   for (let i = 0; i < tokens.length; i += 1) {
     clause[i] = current;
     const letter = letters[i] ?? '';
@@ -34,7 +40,11 @@ function clausesOf(tokens: readonly Token[], letters: string, text: string): Uin
     const abbreviated =
       letter === '.' && !capital && 'ufj'.includes(letters[i - 1] ?? '_') && 'kmxp(tCn'.includes(letters[i + 1] ?? '_');
     const stops = letter === 'l' || letter === ';' || letter === '•' || ('.!?'.includes(letter) && !next?.glued && !abbreviated);
-    if (stops) current += 1;
+    length = stops ? 0 : length + 1;
+    if (stops || length > LONGEST_CLAUSE) {
+      current += 1;
+      length = 0;
+    }
   }
   return clause;
 }
@@ -52,12 +62,19 @@ export function scanText(text: string, language: Language): Scan {
   );
   const letters = classify(tokens);
   const plain = language.unitsTakeNoPoint ? letters.replace(/(?<=[uf])\.(?=[^n])/g, ';') : letters;
-  return { text, language, tokens, plain, letters: [...plain], nounCounts: new Map(), clause: clausesOf(tokens, plain, text) };
+  return { text, language, tokens, plain, letters: [...plain], joined: plain, nounCounts: new Map(), clause: clausesOf(tokens, plain, text) };
 }
 
 /** Marks tokens as used up; the first may keep a letter by which later recognisers know what stood there. */
 export function claim(scan: Scan, from: number, to: number, first = '_'): void {
   for (let i = from; i <= to; i += 1) scan.letters[i] = i === from ? first : '_';
+  scan.joined = null;
+}
+
+/** Marks one token as used up. */
+export function blank(scan: Scan, at: number): void {
+  scan.letters[at] = '_';
+  scan.joined = null;
 }
 
 export const span = (scan: Scan, from: number, to: number): Span => spanOf(scan.tokens, from, to);
@@ -91,7 +108,8 @@ export interface Match {
  * where it returns true the tokens are used up (but for those that `take` claimed otherwise itself when it returns "claimed").
  */
 export function findAll(scan: Scan, pattern: RegExp, take: (match: Match) => boolean | 'claimed'): void {
-  const letters = scan.letters.join('');
+  scan.joined ??= scan.letters.join('');
+  const letters = scan.joined;
   pattern.lastIndex = 0;
   for (let found = pattern.exec(letters); found; found = pattern.exec(letters)) {
     const from = found.index;
