@@ -16,6 +16,7 @@ import { claimNoise } from './recognisers/noise.ts';
 import { readNounCounts } from './recognisers/noun-counts.ts';
 import { readNouns } from './recognisers/nouns.ts';
 import { readPairs } from './recognisers/pairs.ts';
+import { readPieces } from './recognisers/pieces.ts';
 import { readPlace } from './recognisers/place.ts';
 import { readLonePrices, readPrices } from './recognisers/prices.ts';
 import { readSideBySide } from './recognisers/side-by-side.ts';
@@ -43,6 +44,7 @@ import { mergeDrafts } from './refiners/merge-drafts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
 import { settleBareBars } from './refiners/same-bar.ts';
+import { recallGoods } from './refiners/recall.ts';
 import { settleOrder } from './refiners/settle-order.ts';
 import { settleUnits } from './refiners/settle-units.ts';
 import { isOfTrade } from './refiners/trade.ts';
@@ -57,6 +59,7 @@ const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
   readBrackets,
   readPairs,
   readDashes,
+  readPieces,
   readSideBySide,
   readLists,
   readSingleWeights,
@@ -103,6 +106,7 @@ export function read(listing: PageListing): Reading {
   settleFits(drafts);
   spreadFits(drafts);
   markSold(scan, drafts, struck);
+  recallGoods(drafts);
   const asked = settleAsking(scan, prices, drafts, totals);
   const merged = mergeDrafts(scan, drafts);
   settleConditions(merged);

@@ -14,7 +14,7 @@ const PAIRS_FIRST = new RegExp(
   'dg',
 );
 const PAIRS_BEHIND = new RegExp(
-  `(${LIST})[-,]?${MODIFIERS}(k?)[-:,]{0,2}\\(?(?:(${COUNT})x?(?:e?E|e|oe)|a?(${COUNT})?(p)(?:E|eo?|oe|e)?|x(${COUNT})(?:e|E))\\)?`,
+  `(${LIST})[-,]?${MODIFIERS}(k?)[-:,]{0,2}\\(?(?:(${COUNT})x?(?:e?E|e|oe)|a?(${COUNT})?(p)(?:E|eo?|oe|e)?|x(${COUNT})(?:e|E)|e(${COUNT})(?:[jp](?!n)|(?![$¤uhqsfnxkmCjp])))\\)?`,
   'dg',
 );
 const SET_FIRST = new RegExp(`t[o:]{0,2}${MODIFIERS}(k)[-:(]{0,2}(${LIST})`, 'dg');
@@ -77,7 +77,7 @@ export function readEachOf(scan: Scan): Quantity[] {
   });
   findAll(scan, PAIRS_BEHIND, (match) => {
     const pairs = match.group(5) !== null;
-    const count = numberOf(match.group(3), match.group(4), match.group(6)) ?? 1;
+    const count = numberOf(match.group(3), match.group(4), match.group(6), match.group(7)) ?? 1;
     return take('list-each', match.group(1), pairs ? count * 2 : count, nounOf(match));
   });
   findAll(scan, SET_FIRST, (match) => take('set-list', match.group(2), 2, match.group(1)?.[0] ?? null, true));

@@ -8,6 +8,7 @@ import { isCount } from './notation.ts';
 /** Places of nouns that are not on offer: "no bar", "bench not included", "fits any bar", "for your rack". */
 /** Prepositions behind which a bar, rack or bench is a place and not goods ("they lean on the bar"). */
 const ABOUT = ['on', 'onto', 'from', 'off', 'under', 'against', 'into', 'around', 'like', 'than', 'unlike', 'beside', 'behind', 'off of', 'where', 'when', 'if', 'in', 'inside', 'through'];
+const RESTS = /^(?:sits|rests|rides|path|height|is fixed|moves|is guided|catch|catches|rolls up)/;
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
 
 /** The word before a noun and its adjectives and article. */
@@ -26,18 +27,20 @@ export function isAside(scan: Scan, at: number): boolean {
   const behind = scan.plain.slice(at + 1, at + 7);
   const end = behind.search(/[l.;!?]/);
   const after = end === -1 ? behind : behind.slice(0, end);
-  if (/N[amoCz]{0,2}$/.test(near)) return true;
+  if (/N[amoCz]{0,2}(?:k[zc,][amC]{0,2}){0,2}$/.test(near)) return true;
   if (/Q[amozCkc,]{0,4}$/.test(near)) return true;
-  if (/X[amCXndf/]{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
+  if (/X[amCXndf/"']{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", but "$50 takes the rack".
   const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
   if ((ABOUT.includes(tokenBefore(scan, at)?.text ?? '') || tokenBefore(scan, at)?.term?.sense === 'place') && ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')) return true;
-  if (/^[mCz]{0,2}Q/.test(after) || isJoinedToLeftOut(scan, at, after)) return true;
+  if (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isJoinedToLeftOut(scan, at, after)) return true;
+  // "the bar sits in notches" of a rack.
+  if (scan.tokens[at]?.text === 'bar' && scan.plain[at - 1] === 'a' && RESTS.test(scan.tokens.slice(at + 1, at + 3).map(({ text }) => text).join(' '))) return true;
   if (
-    /w[am]{0,3}$/.test(near) &&
+    /w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near) &&
     !/[M_]+w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
-    /[kuz]w[am]{0,3}$/.test(near)
+    /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near)
   )
     return true;
   return false;

@@ -1,10 +1,10 @@
 /** "pair of 45s", "2 pairs of 45#", "pair 25lb plates", "45 lb plates, pair", "set of 45s" (two, implied), "set of 4 45s", "set of four 45 lb". */
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
-import { COUNT, findLetter, isCount, isSize, MODIFIERS, SURE_WEIGHT, WEIGHT, weightAt } from './notation.ts';
+import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, SURE_WEIGHT, WEIGHT, weightAt } from './notation.ts';
 
 const OF = new RegExp(
-  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
+  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E|e)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
   'dg',
 );
 /** "pair of hex dumbbells 40s". */
@@ -57,8 +57,10 @@ export function readPairs(scan: Scan): Quantity[] {
     const noun = group(2)?.[0] ?? null;
     const times = group(3) ? valueAt(scan, group(3)?.[0] ?? from) : 1;
     if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
-    if (end === start && scan.plain[start] === 'n' && weight.value < 5) return false;
+    if (end === start && scan.plain[start] === 'n' && !isPlateSize(weight.value)) return false;
     if (end === start && scan.plain[start] === 'n' && noun === null && (!/[-:lp|(]/.test(scan.plain[end + 1] ?? 'l') || scan.plain[start - 1] === '(')) return false;
+    // "10 Paar" counts pairs where nobody names plates by bare numbers.
+    if (end === start && scan.plain[start] === 'n' && scan.language.code === 'de') return false;
     if (findLetter(scan, from, to, 'M') !== null) return false;
     found.push({ rule: 'weight-pair', from, to, count: times * 2, weight: weight.value, unit: weight.unit, noun });
     return true;

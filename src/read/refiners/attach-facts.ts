@@ -83,6 +83,15 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
   return only && bars.length === 1 ? [only] : [];
 }
 
+/** A sleeve size said of some goods holds for the rest as far as no other is named; one said of a bar alone for bars. */
+function spreadSize(drafts: readonly Draft[], fact: Fact, told: readonly Draft[]): void {
+  if (fact.measure !== 'fits50' && fact.measure !== 'fits25') return;
+  if (fact.rule.startsWith('bar') || fact.rule === 'thirty-millimetre-bar' || !told.some((item) => isPlate(item.kind))) return;
+  const value = fact.measure === 'fits50' ? '50mm' : '25mm';
+  for (const item of drafts)
+    if ((isPlate(item.kind) || isBar(item.kind)) && !told.includes(item)) item.spread.push({ value, rule: fact.rule, from: fact.from, to: fact.to });
+}
+
 export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: readonly Fact[]): void {
   const bores = new Set(facts.filter(({ measure }) => measure === 'boreMm').map(({ value }) => value));
   for (const fact of facts) {
@@ -96,6 +105,7 @@ export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: read
       const known = item.measures.get(fact.measure);
       if (!known) item.measures.set(fact.measure, fact);
     }
+    spreadSize(drafts, fact, list);
   }
 }
 

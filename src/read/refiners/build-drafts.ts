@@ -58,7 +58,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     if (isKept(scan, quantity) || excluded.has(scan.tokens[from]?.line ?? -1)) return;
     const factor = isPlate(assigned.kind) && quantity.weight !== null ? sides(scan, quantity) : 1;
     // The noun of a bar or a bench tells how many there are, and is used up so that it makes no second item.
-    const owned = quantity.count === null && !isPlate(assigned.kind) && scan.letters[assigned.at] === 'k';
+    const owned = quantity.count === null && !isPlate(assigned.kind) && (scan.letters[assigned.at] === 'k' || quantity.noun === assigned.at);
     const told = owned ? countBefore(scan, assigned.at) : null;
     if (owned) blank(scan, assigned.at);
     const one = owned && scan.tokens[assigned.at]?.term?.plural !== true && assigned.kind !== 'dumbbell';

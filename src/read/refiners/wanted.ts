@@ -38,8 +38,9 @@ export function isWanted(scan: Scan, hasPrice: boolean): boolean {
     if (sense === 'sell') {
       if (!seeks || hasPrice) return false;
     } else if (sense !== null && !seeks) {
-      const next = scan.tokens.findIndex(({ start }) => start >= word.end);
-      const letters = next === -1 ? '' : scan.letters.slice(next, next + 8).join('');
+      let next = at + 1;
+      while ((scan.tokens[next]?.start ?? Number.POSITIVE_INFINITY) < word.end) next += 1;
+      const letters = scan.letters.slice(next, next + 8).join('');
       if (scan.plain[at - 1] === 'N' || swapClause === clause || isSum(letters)) continue;
       const beside =
         firstGoods === null || (clause === scan.clause[firstGoods] && (scan.tokens[at]?.line ?? 0) === 0 && sense !== 'needs');

@@ -50,7 +50,7 @@ export const NOUNS: readonly Entry[] = spelt([
   ),
   ...nouns(
     'bumper',
-    `bumper plate/bumper plates|bumperplate/bumperplates|bumper platte/bumper platten|bumper scheibe/bumper scheiben|bumper gewicht/bumper gewichte|bumper disc/bumper discs|hi temp plate/hi temp plates|training plate/training plates|${compounds('bumper', PLATE)}|${compounds('bumper', TRADE_PLATE)}`,
+    `bumper plate/bumper plates|bumperplate/bumperplates|bumper platte/bumper platten|bumper scheibe/bumper scheiben|bumper gewicht/bumper gewichte|bumper disc/bumper discs|training plate/training plates|${compounds('bumper', PLATE)}|${compounds('bumper', TRADE_PLATE)}`,
   ),
   ...nouns('bumper', '/bumperset|/bumper set|/bumper plate set|/bumper plates set|/bumpersatz', { sense: 'set' }),
   ...nouns('plate', '/scheibenset|/hantelscheibenset|/hantelscheiben set|/scheibensatz|/scheiben set|/gewichtsscheiben set|/hantelscheiben satz|/gewichtscheiben set', { sense: 'set' }),
@@ -101,7 +101,7 @@ export const NOUNS: readonly Entry[] = spelt([
   ...nouns('bench', 'bank/bänke|bench/-', weak),
   ...nouns(
     'collars',
-    `${compounds('feder|stern|schraub|hantel|langhantel|kurzhantel|schnell|clip|spann|stangen|hantelstangen|klemm|gewinde|scheiben|sicherheits|olympia|klick|hebel|dreh', 'verschluss/verschlüsse')}|${compounds('hantel|feder|langhantel|olympia|schnell', 'klemme/klemmen|klammer/klammern|clip/clips')}|verschluss/verschlüsse|stellring/stellringe|collar/collars|hantel verschluss/hantel verschlüsse|spinlock/spinlocks|sternmutter/sternmuttern|sternschraube/sternschrauben|olympia verschluss/olympia verschlüsse|lock jaw/-|feststeller/-|schraubmutter/schraubmuttern|hantelmutter/hantelmuttern|scheibensicherung/scheibensicherungen`,
+    `${compounds('feder|stern|schraub|hantel|langhantel|kurzhantel|schnell|clip|spann|stangen|hantelstangen|klemm|gewinde|scheiben|sicherheits|olympia|klick|hebel|dreh', 'verschluss/verschlüsse')}|${compounds('hantel|feder|langhantel|olympia|schnell', 'klemme/klemmen|klammer/klammern|clip/clips')}|verschluss/verschlüsse|stellring/stellringe|collar/collars|hantel verschluss/hantel verschlüsse|spinlock/spinlocks|sternmutter/sternmuttern|sternschraube/sternschrauben|olympia verschluss/olympia verschlüsse|feststeller/-|schraubmutter/schraubmuttern|hantelmutter/hantelmuttern|scheibensicherung/scheibensicherungen`,
   ),
   ...nouns('collars', 'klemme/klemmen|clip/clips|klammer/klammern', weak),
   ...nouns(

@@ -41,7 +41,7 @@ export const RELATIONS: readonly Entry[] = [
   ['update|updated|edit|price drop alert|bump', { code: 'z', sense: 'update' }],
   ['if you take|if you buy|when you buy|if you want|if you need|take at least', { code: 'z' }],
   [
-    'free standing|freestanding|feel free|toll free|drug free|pet free|smoke free|free bench|free motion|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
+    'feel free|toll free|drug free|pet free|smoke free|free bench|free motion|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
     { code: 'z' },
   ],
   [
@@ -53,11 +53,11 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'N' },
   ],
   [
-    "not included|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but",
+    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but",
     { code: 'Q' },
   ],
   [
-    'sold|gone|sold already|already sold|are sold|is sold|have sold|has sold|been sold|pending|spoken for|no longer available|are gone|is gone|already gone|sold out|sale pending|spf|pending pickup',
+    'sold|gone|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|pending|spoken for|no longer available|are gone|is gone|already gone|sold out|sale pending|spf|pending pickup',
     { code: 'Y' },
   ],
   [
@@ -105,7 +105,7 @@ export const MEASURES: readonly Entry[] = [
   ],
   ['psi|tensile|tensile strength|psi tensile', { code: 'I' }],
   [
-    "squat|squats|squatted|deadlift|deadlifts|deadlifted|benched|bench pressed|bench pressing|lifted|lifts|press|pressed|my max|personal record|maxed|maxing|rep|reps|one rep max|repping|i weigh|weigh|weighed|weighs|weighing|body weight|bodyweight|lost|gained|i'm|im|year old|years old|yr old|yrs old|clean and jerk|snatch",
+    "squat|squats|squatted|rack pulls|rack pull|bench presses|bench pressing|deadlift|deadlifts|deadlifted|benched|bench pressed|bench pressing|lifted|lifts|press|pressed|my max|personal record|maxed|maxing|rep|reps|one rep max|repping|i weigh|weigh|weighed|weighs|weighing|body weight|bodyweight|lost|gained|i'm|im|year old|years old|yr old|yrs old|clean and jerk|snatch",
     { code: 'P' },
   ],
   [
