@@ -20,7 +20,6 @@ import type { Kind } from '../../listing/reading.ts';
 import type { Quantity, Total } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
-import { joinTerms } from '../text/terms.ts';
 import type { Token } from '../text/tokens.ts';
 
 /** Kinds whose names other trades use too ("spring clip", "storage rack"). */
@@ -65,16 +64,18 @@ function goodsOf(scan: Scan, strangers: ReadonlySet<number>, wanted: boolean): E
 /** Clauses that name a trade; the offsets at which they begin and end. */
 function swapsOf(scan: Scan, words: readonly Token[]): (start: number) => boolean {
   const starts = new Set(words.filter(({ term }) => term?.sense === 'swap').map(({ start }) => start));
+  if (starts.size === 0) return () => false;
   const clauses = new Set(scan.tokens.flatMap(({ start }, at) => (starts.has(start) ? [scan.clause[at]] : [])));
   const inside = new Set(scan.tokens.flatMap(({ start }, at) => (clauses.has(scan.clause[at]) ? [start] : [])));
   return (start) => inside.has(start);
 }
 
 export function isOfTrade(scan: Scan, quantities: readonly Quantity[], totals: readonly Total[], wanted: boolean): boolean {
-  const { topics } = scan.language;
-  const words = topics ? joinTerms(scan.tokens, topics) : scan.tokens;
+  const { words } = scan;
   const swapped = swapsOf(scan, words);
-  const told = [...scan.tokens, ...words].filter(({ term, start }) => term?.sense !== undefined && !swapped(start));
+  const told = [scan.tokens, words].flatMap((tokens) =>
+    tokens.filter(({ term, start }) => term?.sense !== undefined && !swapped(start)),
+  );
   const evidence = (worth: Readonly<Record<string, number>>): Evidence[] =>
     told.flatMap(({ term, text, start }) => {
       const points = worth[term?.sense ?? ''];

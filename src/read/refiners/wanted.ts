@@ -5,7 +5,6 @@
  */
 import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
-import { joinTerms } from '../text/terms.ts';
 import type { Token } from '../text/tokens.ts';
 
 type Sense = 'seek' | 'may-seek' | 'needs' | 'sell';
@@ -23,14 +22,12 @@ function isSum(letters: string): boolean {
 }
 
 export function isWanted(scan: Scan, hasPrice: boolean): boolean {
-  const { topics } = scan.language;
-  const words = topics ? joinTerms(scan.tokens, topics) : scan.tokens;
-  const places = new Map(scan.tokens.map(({ start }, at) => [start, at]));
   let swapClause = -1;
   let seeks = false;
   let firstGoods: number | null = null;
-  for (const word of words) {
-    const at = places.get(word.start) ?? 0;
+  let at = 0;
+  for (const word of scan.words) {
+    while ((scan.tokens[at + 1]?.start ?? Number.POSITIVE_INFINITY) <= word.start) at += 1;
     const clause = scan.clause[at] ?? 0;
     const sense = senseOf(word);
     if (word.term?.sense === 'swap') swapClause = clause;

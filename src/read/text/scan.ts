@@ -12,6 +12,8 @@ export interface Scan {
   readonly text: string;
   readonly language: Language;
   readonly tokens: readonly Token[];
+  /** The tokens with the language's topics joined in their turn (see refiners/trade.ts). */
+  readonly words: readonly Token[];
   /** Letters as read; stays as it is. */
   readonly plain: string;
   /** Letters with used-up tokens blanked; recognisers change it by `claim`. */
@@ -62,7 +64,17 @@ export function scanText(text: string, language: Language): Scan {
   );
   const letters = classify(tokens);
   const plain = language.unitsTakeNoPoint ? letters.replace(/(?<=[uf])\.(?=[^n])/g, ';') : letters;
-  return { text, language, tokens, plain, letters: [...plain], joined: plain, nounCounts: new Map(), clause: clausesOf(tokens, plain, text) };
+  return {
+    text,
+    language,
+    tokens,
+    words: language.topics ? joinTerms(tokens, language.topics) : tokens,
+    plain,
+    letters: [...plain],
+    joined: plain,
+    nounCounts: new Map(),
+    clause: clausesOf(tokens, plain, text),
+  };
 }
 
 /** Marks tokens as used up; the first may keep a letter by which later recognisers know what stood there. */
