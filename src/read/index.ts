@@ -106,7 +106,7 @@ export function read(listing: PageListing): Reading {
   settleFits(drafts);
   spreadFits(drafts);
   markSold(scan, drafts, struck);
-  recallGoods(drafts);
+  recallGoods(scan, drafts);
   const asked = settleAsking(scan, prices, drafts, totals);
   const merged = mergeDrafts(scan, drafts);
   settleConditions(merged);

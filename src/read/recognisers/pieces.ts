@@ -4,7 +4,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const PIECES_BEHIND = new RegExp(
-  `(?<!j|je|[xep])(n${UNIT}|v)${MODIFIERS}(k?)[-:=,]?(${COUNT})j(?![\\d:=]|[aeo]?${MODIFIERS}[nvk])`,
+  `(?<!j\\.?|je|[xep])(n${UNIT}|v)${MODIFIERS}(k?)[-:=,]?(${COUNT})j(?![\\d:=]|\\.?[aeo]?${MODIFIERS}[nvk])`,
   'dg',
 );
 
