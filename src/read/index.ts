@@ -40,7 +40,7 @@ import { firstToken } from './refiners/draft.ts';
 import { finishItem, nameDrafts } from './refiners/finish.ts';
 import { finishAsking } from './refiners/finish-asking.ts';
 import { markSold } from './refiners/mark-sold.ts';
-import { mergeDrafts } from './refiners/merge-drafts.ts';
+import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
 import { settleBareBars } from './refiners/same-bar.ts';
@@ -106,6 +106,7 @@ export function read(listing: PageListing): Reading {
   settleFits(drafts);
   spreadFits(drafts);
   markSold(scan, drafts, struck);
+  spreadSold(scan, drafts);
   recallGoods(scan, drafts);
   const asked = settleAsking(scan, prices, drafts, totals);
   const merged = mergeDrafts(scan, drafts);

@@ -24,7 +24,9 @@ export function readPairs(scan: Scan): Quantity[] {
     const noun = group(5)?.[0] ?? null;
     const marked = end > start || scan.plain[start] === 'v' || noun !== null;
     if (!marked && !isPair && within === null) return false;
-    if (!marked && (scan.plain[word + 1] !== 'o' || /[uhxfnJ]/.test(scan.plain[end + 1] ?? ''))) return false;
+    const ended = isPlateSize(weight.value) && weight.value >= 5 && /[,.;lc)]/.test(scan.plain[end + 1] ?? 'l');
+    const followed = /[uhxfnJ]/.test(scan.plain[end + 1] ?? '');
+    if (!marked && ((scan.plain[word + 1] !== 'o' && !ended) || followed)) return false;
     if (!isPair && within === null && weight.value > 60 && weight.unit !== 'kg') return false;
     const count = isPair ? times * (within ?? 2) : within === null ? times * 2 : times * within;
     if (!isCount(count)) return false;

@@ -240,7 +240,9 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   if (/(?:^|[^ndj])j[:=-]?$/.test(before)) return 'each';
   if (/e[:=-]{0,2}$/.test(before) && !/[nd]e[:=-]{0,2}$/.test(before)) return 'each';
   // The word behind the last price belongs to that one: "$550 the lot, or $300 for the cage".
-  const spent = previous !== undefined && lead === 'L' && price.from - (before.length - before.lastIndexOf('L')) <= previous.to + 3;
+  const whole = price.from - before.length + before.lastIndexOf('L');
+  const begins = /L[w:=U]{0,2}$/.test(before) && previous !== undefined && /[.,;!]/.test(scan.plain.slice(previous.to + 1, whole));
+  const spent = previous !== undefined && lead === 'L' && whole <= previous.to + 3 && !begins;
   if (lead === 'L' && !spent) {
     price.whole = true;
     return 'all';

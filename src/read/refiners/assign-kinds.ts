@@ -48,7 +48,7 @@ function behind(scan: Scan, quantity: Quantity): number | null {
     if (kind) {
       if (WEIGHED.includes(kind)) return joined && i - quantity.to > 1 && 'ca'.includes(scan.plain[i - 1] ?? '_') ? null : i;
       if (kind === 'collars' && !joined && (quantity.weight ?? 99) <= 5) return i;
-      return !joined && BARS.includes(kind) && i - quantity.to <= 3 ? i : null;
+      return !joined && quantity.count === null && BARS.includes(kind) && i - quantity.to <= 3 ? i : null;
     }
     if (scan.clause[i] !== scan.clause[quantity.to] || letter === 'l' || letter === '|') return null;
     if (letter === 'c' || letter === ',' || letter === '/') joined = true;
@@ -62,7 +62,7 @@ function before(scan: Scan, quantity: Quantity): number | null {
   const line = scan.tokens[quantity.from]?.line;
   for (let i = quantity.from - 1; i >= 0 && scan.tokens[i]?.line === line && quantity.from - i < 80; i -= 1) {
     const kind = kindAt(scan, i);
-    if (kind && BARS.includes(kind) && scan.tokens[i]?.term?.plural && quantity.count !== null && scan.clause[i] !== scan.clause[quantity.from]) return i;
+    if (kind && BARS.includes(kind) && (quantity.weight ?? 0) >= (quantity.unit === 'kg' ? 5 : 10) && scan.tokens[i]?.term?.plural && quantity.count !== null && scan.clause[i] !== scan.clause[quantity.from]) return i;
     if (kind === 'collars' && quantity.from - i <= 2 && (quantity.weight ?? 99) <= 5) return i;
     if (kind && WEIGHED.includes(kind)) return i;
     if (kind && !WEIGHED.includes(kind) && /[:(]/.test(scan.plain.slice(i + 1, i + 3))) return null;

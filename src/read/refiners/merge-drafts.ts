@@ -7,14 +7,9 @@ const keyOf = (item: Draft): string => `${item.kind}|${item.weight?.value ?? '-'
 
 function absorb(into: Draft, other: Draft): void {
   into.places.push(...other.places);
-  into.fits ??= other.fits;
-  into.material ??= other.material;
-  into.grade ??= other.grade;
+  takeFacts(into, other);
   into.total ??= other.total;
   if (into.kindAssumed && !other.kindAssumed) into.kindAssumed = false;
-  for (const [measure, fact] of other.measures) if (!into.measures.has(measure)) into.measures.set(measure, fact);
-  for (const condition of other.conditions)
-    if (!into.conditions.some((known) => known.value === condition.value)) into.conditions.push(condition);
 }
 
 /** Count of two mentions of one size: the same said twice, or two lots. */
@@ -80,31 +75,49 @@ export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
   return dropVague(merged);
 }
 
-/** A noun with no weight says nothing beside weighed goods of its kind; a bar without a weight is the bar that has one. */
+/** A noun with no weight says nothing beside weighed goods of its kind but what holds for all of them; a bar without a weight is the bar that has one. */
 function dropVague(drafts: readonly Draft[]): Draft[] {
   const kept: Draft[] = [];
+  const weighed = drafts.filter((other) => !other.sold && other.weight !== null);
   for (const item of drafts) {
     const vague = item.weight === null && item.total === null && !item.sold;
-    const plates = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'].includes(item.kind);
-    const telling = drafts.filter(
-      (other) =>
-        other !== item &&
-        !other.sold &&
-        other.weight !== null &&
-        (other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind))),
-    );
+    const plates = WEIGHED.includes(item.kind);
+    const telling = vague ? weighed.filter((other) => other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind))) : [];
     const [first] = telling;
-    if (vague && first && (plates || telling.length === 1)) {
-      absorb(first, item);
-      if (!plates) joinVagueCount(first, item);
-      if (item.ownPrice && !first.ownPrice && telling.length === 1) first.ownPrice = item.ownPrice;
+    if (!first || (!plates && telling.length !== 1)) {
+      kept.push(item);
       continue;
     }
-    kept.push(item);
+    for (const other of telling) if (!plates || other === first || other.kind === first.kind) takeFacts(other, item);
+    first.places.push(...item.places);
+    if (telling.length === 1) {
+      joinVagueCount(first, item);
+      if (item.ownPrice && !first.ownPrice) first.ownPrice = item.ownPrice;
+    }
   }
   return kept;
 }
 
+/** What "rubber plates, 50 mm holes, no rust" says of the plates listed elsewhere. */
+function takeFacts(into: Draft, from: Draft): void {
+  into.fits ??= from.fits;
+  into.material ??= from.material;
+  into.grade ??= from.grade;
+  for (const [measure, fact] of from.measures) if (!into.measures.has(measure)) into.measures.set(measure, fact);
+  for (const condition of from.conditions) if (!into.conditions.some(({ value }) => value === condition.value)) into.conditions.push(condition);
+}
+
 function joinVagueCount(into: Draft, other: Draft): void {
   if (other.count && !other.count.implied && (into.count === null || into.count.implied)) into.count = other.count;
+}
+
+/** "UPDATE: the bench is gone" holds for the bench wherever it is named; "the other 45s are sold" only for those. */
+export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
+  for (const gone of drafts) {
+    if (!gone.sold || (gone.count !== null && !gone.count.implied)) continue;
+    const before = scan.tokens.slice(Math.max(0, firstToken(gone) - 3), firstToken(gone) + 1).map(({ text }) => text).join(' ');
+    if (/\b(other|another|extra|more|second|last|some)\b/.test(before)) continue;
+    const alike = drafts.filter((item) => !item.sold && item.kind === gone.kind && item.weight?.value === gone.weight?.value);
+    for (const item of alike) item.sold = true;
+  }
 }
