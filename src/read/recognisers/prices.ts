@@ -117,7 +117,8 @@ export function readPrices(scan: Scan): Price[] {
     const perWeight = scan.tokens[from]?.term?.unit !== undefined;
     if ((value < 5 && scan.plain[at + 1] !== 'r' && !perWeight) || (scan.plain[from] !== 'A' && !told)) return false;
     const now = scan.tokens[from]?.text === 'now' && value >= 20;
-    if (!now && !told && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is/.test(scan.tokens[from]?.text ?? '')) return false;
+    if (!now && !told && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is/.test(scan.tokens[from]?.text ?? ''))
+      return false;
     push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
     return 'claimed';
   });
@@ -128,7 +129,15 @@ export function readPrices(scan: Scan): Price[] {
   });
   findAll(scan, BUCK, ({ from, to }) => {
     if (!/^(buck|dollar|euro|quid)$/.test(scan.tokens[to]?.text ?? '')) return false;
-    const price: Price = { rule: 'price-of-one', from, to, amount: 1, currency: scan.tokens[to]?.term?.currency ?? null, role: 'asking', sure: true };
+    const price: Price = {
+      rule: 'price-of-one',
+      from,
+      to,
+      amount: 1,
+      currency: scan.tokens[to]?.term?.currency ?? null,
+      role: 'asking',
+      sure: true,
+    };
     found.push(price);
     claim(scan, from, to, 'M');
     return 'claimed';
@@ -142,7 +151,15 @@ export function readPrices(scan: Scan): Price[] {
     const hundreds = valueAt(scan, group(1)?.[0] ?? from) ?? 0;
     const rest = valueAt(scan, to) ?? 0;
     if (hundreds > 9 || rest < 10 || rest > 99) return false;
-    const price: Price = { rule: 'price-spoken', from: group(1)?.[0] ?? from, to, amount: hundreds * 100 + rest, currency: null, role: 'asking', sure: true };
+    const price: Price = {
+      rule: 'price-spoken',
+      from: group(1)?.[0] ?? from,
+      to,
+      amount: hundreds * 100 + rest,
+      currency: null,
+      role: 'asking',
+      sure: true,
+    };
     found.push(price);
     claim(scan, price.from, to, 'M');
     return 'claimed';
@@ -163,7 +180,15 @@ export function readPrices(scan: Scan): Price[] {
     const next = found[index + 1];
     price.role = roleOf(scan, price, found[index - 1], next);
     // "$1,000 $780": the first of two prices side by side is crossed out.
-    if (next && next.from === price.to + 1 && next.amount < price.amount && price.role === 'asking' && price.currency && next.currency) price.role = 'former';
+    if (
+      next &&
+      next.from === price.to + 1 &&
+      next.amount < price.amount &&
+      price.role === 'asking' &&
+      price.currency &&
+      next.currency
+    )
+      price.role = 'former';
   }
   return found;
 }
@@ -233,22 +258,34 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
     if (role === 'former' && (price.rule === 'price-told' || (next && next.from <= price.to + 1 + match[0].length + 1))) continue;
     // "50 €, zusammen 100 €": the word speaks of the price behind it.
     if (role === 'all' && match[0].startsWith(',') && next && next.from <= price.to + match[0].length + 2) continue;
-    if (role === 'all') price.whole = /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(wordsBehind(scan, price.to));
+    if (role === 'all')
+      price.whole = /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(
+        wordsBehind(scan, price.to),
+      );
     return role;
   }
-  if (scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]?.term?.sense === 'per' && /p[:=-]?$/.test(before)) return 'pair';
+  if (scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]?.term?.sense === 'per' && /p[:=-]?$/.test(before))
+    return 'pair';
   if (/(?:^|[^ndj])j[:=-]?$/.test(before)) return 'each';
   if (/e[:=-]{0,2}$/.test(before) && !/[nd]e[:=-]{0,2}$/.test(before)) return 'each';
   // The word behind the last price belongs to that one: "$550 the lot, or $300 for the cage".
   const whole = price.from - before.length + before.lastIndexOf('L');
-  const begins = /L[w:=U]{0,2}$/.test(before) && previous !== undefined && /[.,;!]/.test(scan.plain.slice(previous.to + 1, whole));
+  const begins =
+    /L[w:=U]{0,2}$/.test(before) && previous !== undefined && /[.,;!]/.test(scan.plain.slice(previous.to + 1, whole));
   const spent = previous !== undefined && lead === 'L' && whole <= previous.to + 3 && !begins;
   if (lead === 'L' && !spent) {
     price.whole = true;
     return 'all';
   }
   // "all three for $700", "4 for $150".
-  if (/\b(?:all|both) ?(?:two|three|four|five|six|seven|eight|\d+)?\b[^.]{0,12}[:=-]?$/.test(wordsBefore(scan, price.from).split(/[.;\n]/).at(-1) ?? '') && /[ndiz][:=-]?$/.test(before)) {
+  if (
+    /\b(?:all|both) ?(?:two|three|four|five|six|seven|eight|\d+)?\b[^.]{0,12}[:=-]?$/.test(
+      wordsBefore(scan, price.from)
+        .split(/[.;\n]/)
+        .at(-1) ?? '',
+    ) &&
+    /[ndiz][:=-]?$/.test(before)
+  ) {
     price.whole = true;
     return 'all';
   }

@@ -35,10 +35,7 @@ const UNIT_ROLES = ['per-pound', 'per-kilogram', 'each', 'pair'] as const;
 
 /** $1, $123, $1234, $12345, $9999, $1111 stand for "ask". */
 export const isPlaceholder = (amount: number): boolean =>
-  amount <= 1 ||
-  [123, 1234, 12345, 123456, 1234567].includes(amount) ||
-  /^(\d)\1{3,}$/.test(String(amount)) ||
-  amount >= 99_999;
+  amount <= 1 || [123, 1234, 12345, 123456, 1234567].includes(amount) || /^(\d)\1{3,}$/.test(String(amount)) || amount >= 99_999;
 
 /** Weight in pounds of what a price per pound covers, or null. */
 function weightOf(drafts: readonly Draft[], totals: readonly Total[]): { pounds: number; stated: boolean } | null {
@@ -149,14 +146,17 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
 }
 
 /** "Free" said of the goods, with no price anywhere. */
-const isFree = (scan: Scan): boolean => [...scan.plain.matchAll(/Z/g)].some(({ index }) => !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, index - 2), index)));
+const isFree = (scan: Scan): boolean =>
+  [...scan.plain.matchAll(/Z/g)].some(({ index }) => !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, index - 2), index)));
 
 /** "Everything is $5 unless marked": that price for each line of goods that has none of its own. */
 function defaults(prices: readonly Price[], asks: readonly Price[], drafts: readonly Draft[], scan: Scan): Cover[] {
   const price = prices.find(({ role }) => role === 'default');
   if (!price) return [];
   const priced = new Set(coverPrices(scan, asks, drafts).flatMap(({ drafts: goods }) => goods));
-  return drafts.filter((item) => !priced.has(item) && !item.sold).map((item): Cover => ({ price: { ...price, role: 'asking' }, drafts: [item] }));
+  return drafts
+    .filter((item) => !priced.has(item) && !item.sold)
+    .map((item): Cover => ({ price: { ...price, role: 'asking' }, drafts: [item] }));
 }
 
 /** "for the pair", "for both" and the like are for the goods of their own line when other lines have prices too. */
@@ -184,14 +184,22 @@ function itemised(
     for (const item of fresh) seen.add(item);
     own.push({ price: cover.price, drafts: fresh });
   }
-  const sameTwice = own.length === 2 && own[0]?.price.amount === own[1]?.price.amount && (scan.tokens[own[0]?.price.from ?? 0]?.line ?? 0) === 0;
+  const sameTwice =
+    own.length === 2 && own[0]?.price.amount === own[1]?.price.amount && (scan.tokens[own[0]?.price.from ?? 0]?.line ?? 0) === 0;
   if (own.length < 2 || sameTwice) return null;
   const used = new Set(own.map(({ price }) => price.amount));
   const header =
-    covers.find(({ price, drafts }) => drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknownGoods(scan, price))?.price ?? null;
-  const all = live.every((item) => item.kind === 'other' || item.kind === 'collars' || item.kind === 'storage' || isCovered(item, seen));
+    covers.find(
+      ({ price, drafts }) =>
+        drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknownGoods(scan, price),
+    )?.price ?? null;
+  const all = live.every(
+    (item) => item.kind === 'other' || item.kind === 'collars' || item.kind === 'storage' || isCovered(item, seen),
+  );
   // A line with a price and words that we know no goods by ("rope ... $8") is for sale too.
-  const unknown = covers.filter(({ price, drafts }) => drafts.length === 0 && price !== header && price.role === 'asking' && isUnknownGoods(scan, price));
+  const unknown = covers.filter(
+    ({ price, drafts }) => drafts.length === 0 && price !== header && price.role === 'asking' && isUnknownGoods(scan, price),
+  );
   let sum: number | null = 0;
   for (const cover of own) {
     const amount = groupAmount(cover);
@@ -225,14 +233,22 @@ function isUnknownGoods(scan: Scan, price: Price): boolean {
 /** One price, or several for the same goods: the last one marked as new stands, else the first. */
 /** "I'd take 40" behind an asking price is room to haggle, not the price. */
 const isConcession = (scan: Scan, price: Price): boolean =>
-  price.from > 0 && scan.tokens.slice(Math.max(0, price.from - 4), price.from).some(({ text }) => /^(take|takes|accept|would take|nehme)$/.test(text));
+  price.from > 0 &&
+  scan.tokens
+    .slice(Math.max(0, price.from - 4), price.from)
+    .some(({ text }) => /^(take|takes|accept|would take|nehme)$/.test(text));
 
 /** A word of update stands before the price on its line. */
 function isUpdated(scan: Scan, price: Price): boolean {
   const line = scan.tokens[price.from]?.line;
   for (let i = price.from - 1; i >= Math.max(0, price.from - 60) && scan.tokens[i]?.line === line; i -= 1) {
     const token = scan.tokens[i];
-    if (token?.term?.sense === 'update' || token?.text === 'now' || /^(reduced|dropped|lowered|price drop)/.test(token?.text ?? '')) return true;
+    if (
+      token?.term?.sense === 'update' ||
+      token?.text === 'now' ||
+      /^(reduced|dropped|lowered|price drop)/.test(token?.text ?? '')
+    )
+      return true;
   }
   return false;
 }
@@ -252,10 +268,15 @@ function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[]
         : live.filter((item) => isPlate(item.kind) || live.length === 1);
     const priced = goods.length > 0 ? goods : live;
     const amount = groupAmount({ price: unit, drafts: priced });
-    const other = lots.find((price) => price.amount > unit.amount * 1.5 && (amount === null || (price.amount > amount * 0.5 && price.amount < amount * 1.3)));
+    const other = lots.find(
+      (price) =>
+        price.amount > unit.amount * 1.5 && (amount === null || (price.amount > amount * 0.5 && price.amount < amount * 1.3)),
+    );
     const basis = unit.role === 'pair' ? 'pair' : 'each';
     const seen = new Set(priced);
-    const rest = live.filter((item) => item.kind !== 'other' && !isCovered(item, seen) && !priced.some((same) => isAgain(item, same)));
+    const rest = live.filter(
+      (item) => item.kind !== 'other' && !isCovered(item, seen) && !priced.some((same) => isAgain(item, same)),
+    );
     if (other && amount !== null && Math.abs(other.amount - amount) > 0.01)
       return { ...NOTHING, amount: other.amount, basis: 'lot', unitAmount: unit.amount, price: other, unitPrice: unit };
     if (rest.length > 0 && cover && cover.drafts.length > 0) setOwnPrices([{ price: unit, drafts: priced }], false);
@@ -276,7 +297,11 @@ function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[]
   const [first] = lots;
   if (!first) return NOTHING;
   const updated = lots.findLast((price) => price.from >= 0 && isUpdated(scan, price));
-  const newer = updated ?? lots.find((price) => (price.rule === 'price-told' || price.rule === 'price-now') && price !== first && !isConcession(scan, price));
+  const newer =
+    updated ??
+    lots.find(
+      (price) => (price.rule === 'price-told' || price.rule === 'price-now') && price !== first && !isConcession(scan, price),
+    );
   const price = newer ?? first;
   const rivals = lots.filter((other) => other !== price && other.amount !== price.amount);
   return {
