@@ -22,8 +22,8 @@ import { readLonePrices, readPrices } from './recognisers/prices.ts';
 import { readSideBySide } from './recognisers/side-by-side.ts';
 import { readSingleWeights } from './recognisers/single-weights.ts';
 import { readBareSizes, readNamedSizes } from './recognisers/sleeve-sizes.ts';
-import { readTerms } from './recognisers/terms.ts';
 import { readTables } from './recognisers/tables.ts';
+import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
 import { settleAsking } from './refiners/asking.ts';
@@ -43,8 +43,8 @@ import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
-import { settleBareBars } from './refiners/same-bar.ts';
 import { recallGoods } from './refiners/recall.ts';
+import { settleBareBars } from './refiners/same-bar.ts';
 import { settleOrder } from './refiners/settle-order.ts';
 import { settleUnits } from './refiners/settle-units.ts';
 import { isOfTrade } from './refiners/trade.ts';
@@ -84,7 +84,9 @@ export function read(listing: PageListing): Reading {
   const sizes = [...readNamedSizes(scan), ...readMeasures(scan)];
   const facts = most([...sizes, ...readBareSizes(scan, sizes)]);
   const table = readTables(scan);
-  const written = [...table.prices, ...readPrices(scan)].sort((a, b) => a.from - b.from).map((price) => strike(scan, price, struck));
+  const written = [...table.prices, ...readPrices(scan)]
+    .sort((a, b) => a.from - b.from)
+    .map((price) => strike(scan, price, struck));
   const totals = readTotals(scan);
   readNounCounts(scan);
   const noted = [...table.quantities, ...QUANTITIES.flatMap((recognise) => recognise(scan))].sort((a, b) => a.from - b.from);

@@ -22,7 +22,8 @@ export function readDashes(scan: Scan): Quantity[] {
     const bare = start === end && scan.plain[start] === 'n' && group(2) === null;
     const told = scan.plain.slice(from, to + 1).includes('j');
     if (bare && told && !isPlateSize(weight.value)) return false;
-    if (bare && !told && !(isPlateSize(weight.value) && (weight.value >= 12.5 || !isCount(weight.value)) && count <= 12)) return false;
+    if (bare && !told && !(isPlateSize(weight.value) && (weight.value >= 12.5 || !isCount(weight.value)) && count <= 12))
+      return false;
     const pairs = scan.plain[to] === 'p';
     found.push({
       rule: 'weight-dash-count',

@@ -3,7 +3,8 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount } from './notation.ts';
 
-const LATER = /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
+const LATER =
+  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
 
@@ -18,7 +19,12 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
     const behind = counted.findIndex((quantity) => quantity.from > from && quantity.from - from < 6);
     const at = before === -1 ? behind : before;
     const last = counted[at];
-    const morePairs = last?.count === 2 && last.rule.includes('pair') && pairs && (pieces ?? 0) > 1 && scan.plain.slice(last.to + 1, from).length <= 2;
+    const morePairs =
+      last?.count === 2 &&
+      last.rule.includes('pair') &&
+      pairs &&
+      (pieces ?? 0) > 1 &&
+      scan.plain.slice(last.to + 1, from).length <= 2;
     if (!last || !isCount(count) || (last.count !== null && !last.countImplied && !morePairs)) return false;
     counted[at] = { ...last, count, countImplied: false, rule: `${last.rule}-counted-later` };
     return true;

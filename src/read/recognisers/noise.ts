@@ -49,7 +49,8 @@ export function claimNoise(scan: Scan): void {
     if (!token || token.text.includes(',')) return false;
     const previous = scan.tokens[from - 1];
     // "M16", "BT9", "L4": part of a name.
-    if (token.glued && previous?.type === 'word' && previous.term === null && previous.text.length <= 3 && previous.text !== 'x') return true;
+    if (token.glued && previous?.type === 'word' && previous.term === null && previous.text.length <= 3 && previous.text !== 'x')
+      return true;
     if (digits(scan, from) >= 7) return true;
     const before = scan.plain[from - 1] ?? 'l';
     const after = scan.plain[from + 1] ?? 'l';

@@ -7,7 +7,28 @@ import { isCount } from './notation.ts';
 
 /** Places of nouns that are not on offer: "no bar", "bench not included", "fits any bar", "for your rack". */
 /** Prepositions behind which a bar, rack or bench is a place and not goods ("they lean on the bar"). */
-const ABOUT = ['on', 'onto', 'from', 'off', 'under', 'against', 'into', 'around', 'like', 'than', 'unlike', 'beside', 'behind', 'off of', 'where', 'when', 'if', 'in', 'inside', 'through'];
+const ABOUT = [
+  'on',
+  'onto',
+  'from',
+  'off',
+  'under',
+  'against',
+  'into',
+  'around',
+  'like',
+  'than',
+  'unlike',
+  'beside',
+  'behind',
+  'off of',
+  'where',
+  'when',
+  'if',
+  'in',
+  'inside',
+  'through',
+];
 const RESTS = /^(?:sits|rests|rides|path|height|is fixed|moves|is guided|catch|catches|rolls up)/;
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
 
@@ -33,10 +54,24 @@ export function isAside(scan: Scan, at: number): boolean {
   // "takes Olympic plates", but "$50 takes the rack".
   const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
-  if ((ABOUT.includes(tokenBefore(scan, at)?.text ?? '') || tokenBefore(scan, at)?.term?.sense === 'place') && ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')) return true;
+  if (
+    (ABOUT.includes(tokenBefore(scan, at)?.text ?? '') || tokenBefore(scan, at)?.term?.sense === 'place') &&
+    ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')
+  )
+    return true;
   if (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isJoinedToLeftOut(scan, at, after)) return true;
   // "the bar sits in notches" of a rack.
-  if (scan.tokens[at]?.text === 'bar' && scan.plain[at - 1] === 'a' && RESTS.test(scan.tokens.slice(at + 1, at + 3).map(({ text }) => text).join(' '))) return true;
+  if (
+    scan.tokens[at]?.text === 'bar' &&
+    scan.plain[at - 1] === 'a' &&
+    RESTS.test(
+      scan.tokens
+        .slice(at + 1, at + 3)
+        .map(({ text }) => text)
+        .join(' '),
+    )
+  )
+    return true;
   if (
     /w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near) &&
     !/[M_]+w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
@@ -48,7 +83,10 @@ export function isAside(scan: Scan, at: number): boolean {
 
 /** "Bar and weights not included": both are left out. */
 function isJoinedToLeftOut(scan: Scan, at: number, after: string): boolean {
-  return /^c[amC]{0,2}k[mCz]{0,2}Q/.test(after) && ['and', '&', '+', 'or', 'und', 'u', 'sowie'].includes(scan.tokens[at + 1]?.text ?? '');
+  return (
+    /^c[amC]{0,2}k[mCz]{0,2}Q/.test(after) &&
+    ['and', '&', '+', 'or', 'und', 'u', 'sowie'].includes(scan.tokens[at + 1]?.text ?? '')
+  );
 }
 
 /** Pieces told before a noun ("2 benches", "a pair of collars"), and the token where the count begins. */

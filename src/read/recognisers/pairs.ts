@@ -50,7 +50,15 @@ export function readPairs(scan: Scan): Quantity[] {
     if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
     const kind = scan.tokens[group(3)?.[0] ?? to]?.term?.kind;
     if (kind !== 'dumbbell' && kind !== 'plate' && kind !== 'bumper' && kind !== 'kettlebell') return false;
-    found.push({ rule: 'pair-of-noun', from, to, count: times * 2, weight: weight.value, unit: weight.unit, noun: group(3)?.[0] ?? null });
+    found.push({
+      rule: 'pair-of-noun',
+      from,
+      to,
+      count: times * 2,
+      weight: weight.value,
+      unit: weight.unit,
+      noun: group(3)?.[0] ?? null,
+    });
     return true;
   });
   findAll(scan, BEHIND, ({ from, to, group }) => {
@@ -60,7 +68,13 @@ export function readPairs(scan: Scan): Quantity[] {
     const times = group(3) ? valueAt(scan, group(3)?.[0] ?? from) : 1;
     if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
     if (end === start && scan.plain[start] === 'n' && !isPlateSize(weight.value)) return false;
-    if (end === start && scan.plain[start] === 'n' && noun === null && (!/[-:lp|(]/.test(scan.plain[end + 1] ?? 'l') || scan.plain[start - 1] === '(')) return false;
+    if (
+      end === start &&
+      scan.plain[start] === 'n' &&
+      noun === null &&
+      (!/[-:lp|(]/.test(scan.plain[end + 1] ?? 'l') || scan.plain[start - 1] === '(')
+    )
+      return false;
     // "10 Paar" counts pairs where nobody names plates by bare numbers.
     if (end === start && scan.plain[start] === 'n' && scan.language.code === 'de') return false;
     if (findLetter(scan, from, to, 'M') !== null) return false;

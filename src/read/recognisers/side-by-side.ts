@@ -8,7 +8,10 @@ const COUNTED = new RegExp(
   'dg',
 );
 /** The noun between count and weight: "3 plates 45 lb", "2 dumbbells of 25", "4 plates 20kg". */
-const NOUN_BETWEEN = new RegExp(`(${COUNT})${MODIFIERS}(k)(?:o|@|z?e|z|c)?[-:(,]?(n${UNIT}?|v)(?![xf$"'-]|\\(|${MODIFIERS}k)`, 'dg');
+const NOUN_BETWEEN = new RegExp(
+  `(${COUNT})${MODIFIERS}(k)(?:o|@|z?e|z|c)?[-:(,]?(n${UNIT}?|v)(?![xf$"'-]|\\(|${MODIFIERS}k)`,
+  'dg',
+);
 /** "2 ea 10, 2 ea 15". */
 const EACH_BARE = /([nd])e(n)(?=[,.;l)c(]|$)/dg;
 /** "eight marked 45". */
@@ -107,7 +110,8 @@ export function readSideBySide(scan: Scan): Quantity[] {
     const single = token?.term?.sense === 'one';
     const one = token?.text === 'a' || token?.text === 'an' || single;
     if (!one || (bare && noun === null && !isPlateSize(weight.value))) return false;
-    if ((scan.plain[end] === 's' && !single) || scan.plain[start] === 'v' || (noun !== null && scan.tokens[noun]?.term?.plural)) return false;
+    if ((scan.plain[end] === 's' && !single) || scan.plain[start] === 'v' || (noun !== null && scan.tokens[noun]?.term?.plural))
+      return false;
     if (scan.plain[to + 1] === 't' || scan.plain[to + 1] === 'o') return false;
     found.push({ rule: 'a-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun });
     return true;

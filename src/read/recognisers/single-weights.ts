@@ -4,7 +4,10 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
-const BAR_WEIGHT = new RegExp(`(k)(?:__[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zP]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`, 'dg');
+const BAR_WEIGHT = new RegExp(
+  `(k)(?:__[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zP]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
+  'dg',
+);
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
@@ -18,7 +21,16 @@ export function readSingleWeights(scan: Scan): Quantity[] {
   findAll(scan, BAR_BARE, ({ from, to }) => {
     const value = valueAt(scan, to);
     if (kindAt(from) !== 'bar' || value === null || !BAR_WEIGHTS.includes(value)) return false;
-    found.push({ rule: 'bar-weight', from, to, count: 1, countImplied: true, weight: value, unit: value > 20 ? 'lb' : 'kg', noun: from });
+    found.push({
+      rule: 'bar-weight',
+      from,
+      to,
+      count: 1,
+      countImplied: true,
+      weight: value,
+      unit: value > 20 ? 'lb' : 'kg',
+      noun: from,
+    });
     return true;
   });
   findAll(scan, BAR_WEIGHT, ({ from, to, group }) => {
@@ -29,10 +41,24 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     if (!weight || (kind !== 'bar' && kind !== 'curl-bar' && kind !== 'hex-bar') || weight.value > 75 || weight.value < 5)
       return false;
     if (scan.plain[start - 1] === 'P' && !/^weigh/.test(link)) return false;
-    if (scan.plain[start - 1] === 'z' && !['weighs', 'weigh', 'weighing', 'is', 'at'].includes(link) && link !== 'the' && scan.tokens[start - 1]?.term?.sense !== 'weighs')
+    if (
+      scan.plain[start - 1] === 'z' &&
+      !['weighs', 'weigh', 'weighing', 'is', 'at'].includes(link) &&
+      link !== 'the' &&
+      scan.tokens[start - 1]?.term?.sense !== 'weighs'
+    )
       return false;
     const one = scan.tokens[from]?.term?.plural !== true;
-    found.push({ rule: 'bar-weight', from, to, count: one ? 1 : null, countImplied: one, weight: weight.value, unit: weight.unit, noun: from });
+    found.push({
+      rule: 'bar-weight',
+      from,
+      to,
+      count: one ? 1 : null,
+      countImplied: one,
+      weight: weight.value,
+      unit: weight.unit,
+      noun: from,
+    });
     return true;
   });
   findAll(scan, RANGE, ({ from, to, group }) => {
@@ -40,7 +66,11 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const low = valueAt(scan, from);
     const high = valueAt(scan, group(3)?.[0] ?? to);
     if (
-      (link !== '-' && link !== 'to' && link !== 'through' && link !== 'thru' && scan.tokens[group(2)?.[0] ?? from]?.term?.sense !== 'to') ||
+      (link !== '-' &&
+        link !== 'to' &&
+        link !== 'through' &&
+        link !== 'thru' &&
+        scan.tokens[group(2)?.[0] ?? from]?.term?.sense !== 'to') ||
       low === null ||
       high === null ||
       low >= high ||
@@ -63,7 +93,16 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     )
       return false;
     const one = scan.tokens[from]?.term?.plural !== true;
-    found.push({ rule: 'noun-weight', from, to, count: one ? 1 : null, countImplied: one, weight: weight.value, unit: weight.unit, noun: from });
+    found.push({
+      rule: 'noun-weight',
+      from,
+      to,
+      count: one ? 1 : null,
+      countImplied: one,
+      weight: weight.value,
+      unit: weight.unit,
+      noun: from,
+    });
     return true;
   });
   findAll(scan, WEIGHT_NOUN, ({ from, to, group }) => {

@@ -34,7 +34,12 @@ function roleOf(scan: Scan, [from, to]: Cell): Role {
   const words = scan.tokens.slice(from, to + 1).flatMap((token) => token.text.split(' '));
   const whole = words.join(' ');
   if (words.some((word) => LINE_WORDS.test(word))) return 'line';
-  if (COUNT_WORDS.test(whole) || words.some((word) => COUNT_WORDS.test(word) && word !== 'x') || scan.plain.slice(from, to + 1).includes('j')) return 'count';
+  if (
+    COUNT_WORDS.test(whole) ||
+    words.some((word) => COUNT_WORDS.test(word) && word !== 'x') ||
+    scan.plain.slice(from, to + 1).includes('j')
+  )
+    return 'count';
   if (words.some((word) => PRICE_WORDS.test(word)) || scan.plain.slice(from, to + 1).includes('$')) return 'each';
   if (words.some((word) => WEIGHT_WORDS.test(word)) || unitBetween(scan, from, to)) return 'weight';
   return 'other';
@@ -67,30 +72,68 @@ export function readTables(scan: Scan): { quantities: Quantity[]; prices: Price[
   return { quantities, prices };
 }
 
-function readRow(scan: Scan, cells: readonly Cell[], roles: readonly Role[], headings: readonly Cell[], quantities: Quantity[], prices: Price[]): void {
+function readRow(
+  scan: Scan,
+  cells: readonly Cell[],
+  roles: readonly Role[],
+  headings: readonly Cell[],
+  quantities: Quantity[],
+  prices: Price[],
+): void {
   const [first] = cells;
   if (!first) return;
   const columns = cells.length === roles.length ? roles : [];
   const at = (role: Role): Cell | undefined => cells[columns.indexOf(role)];
   const countAt = columns.includes('count') ? numberIn(scan, at('count') ?? first) : null;
   const count = countAt === null ? null : valueAt(scan, countAt);
-  const goods = cells.find((cell, index) => columns[index] !== 'count' && columns[index] !== 'each' && columns[index] !== 'line' && /[knv]/.test(scan.plain.slice(cell[0], cell[1] + 1)));
-  const isPriceCell = (token: number): boolean => cells.some((cell, index) => (columns[index] === 'each' || columns[index] === 'line') && numberIn(scan, cell) !== null && token >= cell[0] && token <= cell[1]);
+  const goods = cells.find(
+    (cell, index) =>
+      columns[index] !== 'count' &&
+      columns[index] !== 'each' &&
+      columns[index] !== 'line' &&
+      /[knv]/.test(scan.plain.slice(cell[0], cell[1] + 1)),
+  );
+  const isPriceCell = (token: number): boolean =>
+    cells.some(
+      (cell, index) =>
+        (columns[index] === 'each' || columns[index] === 'line') &&
+        numberIn(scan, cell) !== null &&
+        token >= cell[0] &&
+        token <= cell[1],
+    );
   if (goods && countAt !== null && isCount(count)) {
     readGoods(scan, goods, headings[cells.indexOf(goods)], count, quantities);
     blank(scan, countAt);
     // What else stands in the row (subtotals in pounds) is no quantity.
-    for (let i = goods[1] + 1; i <= (cells[cells.length - 1]?.[1] ?? 0); i += 1) if ('nuh'.includes(scan.letters[i] ?? '_') && columns.length > 0 && !isPriceCell(i)) blank(scan, i);
+    for (let i = goods[1] + 1; i <= (cells[cells.length - 1]?.[1] ?? 0); i += 1)
+      if ('nuh'.includes(scan.letters[i] ?? '_') && columns.length > 0 && !isPriceCell(i)) blank(scan, i);
   }
   const total = cells.length < roles.length && scan.plain[first[0]] === 'L';
   const last = cells[cells.length - 1];
-  const priceCells: readonly (readonly [Cell | undefined, Price['role']])[] = total ? [[last, 'all']] : at('line') ? [[at('line'), 'asking']] : [[at('each'), 'each']];
+  const priceCells: readonly (readonly [Cell | undefined, Price['role']])[] = total
+    ? [[last, 'all']]
+    : at('line')
+      ? [[at('line'), 'asking']]
+      : [[at('each'), 'each']];
   for (const [cell, role] of priceCells) {
     const number = cell ? numberIn(scan, cell) : null;
     if (!cell || number === null) continue;
     const heading = headings[cells.indexOf(cell)];
-    const currency = [...(heading ? scan.tokens.slice(heading[0], heading[1] + 1) : []), ...scan.tokens.slice(cell[0], cell[1] + 1)].map(({ text, term }) => ({ '$': 'USD', '€': 'EUR', '£': 'GBP' })[text] ?? term?.currency).find(Boolean);
-    prices.push({ rule: 'table-price', from: cell[0], to: cell[1], amount: valueAt(scan, number) ?? 0, currency: currency ?? null, role, sure: true });
+    const currency = [
+      ...(heading ? scan.tokens.slice(heading[0], heading[1] + 1) : []),
+      ...scan.tokens.slice(cell[0], cell[1] + 1),
+    ]
+      .map(({ text, term }) => ({ $: 'USD', '€': 'EUR', '£': 'GBP' })[text] ?? term?.currency)
+      .find(Boolean);
+    prices.push({
+      rule: 'table-price',
+      from: cell[0],
+      to: cell[1],
+      amount: valueAt(scan, number) ?? 0,
+      currency: currency ?? null,
+      role,
+      sure: true,
+    });
     claim(scan, cell[0], cell[1], 'M');
   }
   // Further prices of the row say the same again.
@@ -107,7 +150,8 @@ function readGoods(scan: Scan, [from, to]: Cell, heading: Cell | undefined, coun
     const measured = i < to && 'f"\''.includes(letter);
     if ('nv'.includes(scan.plain[i] ?? '_') && weight === null && !measured) weight = i;
   }
-  const unit = weight === null ? null : (unitBetween(scan, weight, to) ?? (heading ? unitBetween(scan, heading[0], heading[1]) : null));
+  const unit =
+    weight === null ? null : (unitBetween(scan, weight, to) ?? (heading ? unitBetween(scan, heading[0], heading[1]) : null));
   const value = weight === null ? null : valueAt(scan, weight);
   if (weight !== null && value !== null && isSize(value, unit)) {
     quantities.push({ rule: 'table-row', from, to, count, weight: value, unit, noun });

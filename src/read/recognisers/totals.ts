@@ -6,13 +6,13 @@ import { weightAt } from './notation.ts';
 const NUMBER = '(n[-.]?[uh]s?q?|n(?=L)|i[-]?[uh])';
 const SET = new RegExp(`${NUMBER}[mkCac]{0,6}(t)`, 'dg');
 /** The size behind the set: "Langhantelset 80 kg", "bumper set (230 lb)". */
-const SET_FIRST = new RegExp('([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])', 'dg');
+const SET_FIRST = /([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])/dg;
 const SET_NOUN = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
 const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?[mC]{0,4}(k)`, 'dg');
 const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L`, 'dg');
 const TOTAL_FIRST = /L[mkoCz]{0,2}[-:=aoU]{0,3}(n[-.]?[uh]s?)/dg;
 /** "Hantelscheiben 150 kg". */
-const HEAVY_BEHIND = new RegExp('(k)[-:,]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])', 'dg');
+const HEAVY_BEHIND = /(k)[-:,]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])/dg;
 const HEAVY = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
 const BRACKETED = /(?<=_|k|m)[-=]?\(?[=U]{0,2}(n[uh]s?)\)/dg;
 const EQUALS = /(?<=_|[)km])[=](?:U)?(n[uh]s?)/dg;
@@ -55,12 +55,17 @@ export function readTotals(scan: Scan): Total[] {
     const set = scan.tokens[group(2)?.[0] ?? to]?.term?.sense === 'set';
     return set && take('set-size', from, to, group(1), 10, { set: true }) && keepNoun(scan, from, to);
   });
-  findAll(scan, TOTAL_BEHIND, ({ from, to, group }) => scan.tokens[to]?.term?.sense !== 'told' && take('total-behind', from, to, group(1), 20) && keepNoun(scan, from, to));
+  findAll(
+    scan,
+    TOTAL_BEHIND,
+    ({ from, to, group }) =>
+      scan.tokens[to]?.term?.sense !== 'told' && take('total-behind', from, to, group(1), 20) && keepNoun(scan, from, to),
+  );
   findAll(scan, TOTAL_FIRST, ({ from, to, group }) => take('total-first', from, to, group(1), 20) && keepNoun(scan, from, to));
   findAll(scan, HEAVY, ({ from, to, group }) => {
     const noun = scan.tokens[group(2)?.[0] ?? to]?.term;
     const goods = noun?.plural && (noun.kind === 'plate' || noun.kind === 'bumper');
-    const kilograms = scan.tokens[(group(1)?.[1] ?? from)]?.term?.unit === 'kg';
+    const kilograms = scan.tokens[group(1)?.[1] ?? from]?.term?.unit === 'kg';
     return Boolean(goods) && take('heavy-goods', from, to, group(1), kilograms ? 51 : 105) && keepNoun(scan, from, to);
   });
   findAll(scan, HEAVY_BEHIND, ({ from, to, group }) => {

@@ -253,10 +253,6 @@ function isUpdated(scan: Scan, price: Price): boolean {
   return false;
 }
 
-/** The same size of the same goods, named again. */
-const isAgain = (item: Draft, same: Draft): boolean =>
-  item.kind === same.kind && item.weight !== null && item.weight.value === same.weight?.value && item.unit === same.unit;
-
 function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[], live: readonly Draft[]): Asked {
   const unit = distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
   const lots = distinct.filter((price) => price.role === 'asking' || price.role === 'all');
@@ -274,9 +270,7 @@ function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[]
     );
     const basis = unit.role === 'pair' ? 'pair' : 'each';
     const seen = new Set(priced);
-    const rest = live.filter(
-      (item) => item.kind !== 'other' && !isCovered(item, seen) && !priced.some((same) => isAgain(item, same)),
-    );
+    const rest = live.filter((item) => item.kind !== 'other' && !isCovered(item, seen));
     if (other && amount !== null && Math.abs(other.amount - amount) > 0.01)
       return { ...NOTHING, amount: other.amount, basis: 'lot', unitAmount: unit.amount, price: other, unitPrice: unit };
     if (rest.length > 0 && cover && cover.drafts.length > 0) setOwnPrices([{ price: unit, drafts: priced }], false);

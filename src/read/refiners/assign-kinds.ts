@@ -62,7 +62,15 @@ function before(scan: Scan, quantity: Quantity): number | null {
   const line = scan.tokens[quantity.from]?.line;
   for (let i = quantity.from - 1; i >= 0 && scan.tokens[i]?.line === line && quantity.from - i < 80; i -= 1) {
     const kind = kindAt(scan, i);
-    if (kind && BARS.includes(kind) && (quantity.weight ?? 0) >= (quantity.unit === 'kg' ? 5 : 10) && scan.tokens[i]?.term?.plural && quantity.count !== null && scan.clause[i] !== scan.clause[quantity.from]) return i;
+    if (
+      kind &&
+      BARS.includes(kind) &&
+      (quantity.weight ?? 0) >= (quantity.unit === 'kg' ? 5 : 10) &&
+      scan.tokens[i]?.term?.plural &&
+      quantity.count !== null &&
+      scan.clause[i] !== scan.clause[quantity.from]
+    )
+      return i;
     if (kind === 'collars' && quantity.from - i <= 2 && (quantity.weight ?? 99) <= 5) return i;
     if (kind && WEIGHED.includes(kind)) return i;
     if (kind && !WEIGHED.includes(kind) && /[:(]/.test(scan.plain.slice(i + 1, i + 3))) return null;
@@ -108,10 +116,15 @@ function titled(scan: Scan, quantity: Quantity): number | null {
 /** A lone weight with a unit and no count ("Bar. 45lb. Straight.") is that of the bar, rack or bench named before it. */
 function ownerOf(scan: Scan, quantity: Quantity, bareOfPlates: boolean): number | null {
   const article = quantity.rule === 'a-weight' && /^(is|was|it's|its|it)$/.test(scan.tokens[quantity.from - 1]?.text ?? '');
-  if ((quantity.rule !== 'weight-alone' && !article) || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_')) return null;
+  if ((quantity.rule !== 'weight-alone' && !article) || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_'))
+    return null;
   const line = scan.tokens[quantity.from]?.line;
   const reach = bareOfPlates ? 60 : 16;
-  for (let i = quantity.from - 1; i >= 0 && (bareOfPlates || scan.tokens[i]?.line === line) && quantity.from - i < reach; i -= 1) {
+  for (
+    let i = quantity.from - 1;
+    i >= 0 && (bareOfPlates || scan.tokens[i]?.line === line) && quantity.from - i < reach;
+    i -= 1
+  ) {
     const kind = isAside(scan, i) ? undefined : kindAt(scan, i);
     const crowded = !bareOfPlates && scan.clause[i] !== scan.clause[quantity.from] && quantity.from - i > 4 && !article;
     if (kind) return WEIGHED.includes(kind) || kind === 'collars' || crowded || scan.letters[i] !== 'k' ? null : i;
@@ -122,7 +135,11 @@ function ownerOf(scan: Scan, quantity: Quantity, bareOfPlates: boolean): number 
 export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assigned[] {
   const dominant = dominantKind(scan);
   // With no plates or dumbbells anywhere a lone weight is that of the bar or bench, however far.
-  const bareOfPlates = !quantities.some(({ count }) => count !== null) && ![...scan.plain].some((letter, i) => letter === 'k' && WEIGHED.includes(scan.tokens[i]?.term?.kind ?? 'other') && !isAside(scan, i));
+  const bareOfPlates =
+    !quantities.some(({ count }) => count !== null) &&
+    ![...scan.plain].some(
+      (letter, i) => letter === 'k' && WEIGHED.includes(scan.tokens[i]?.term?.kind ?? 'other') && !isAside(scan, i),
+    );
   const busy = new Set(quantities.map(({ from }) => scan.tokens[from]?.line));
   return quantities.map((quantity) => {
     const owner = quantity.noun === null && behind(scan, quantity) === null ? ownerOf(scan, quantity, bareOfPlates) : null;

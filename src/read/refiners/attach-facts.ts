@@ -55,11 +55,14 @@ const CONDITIONED: Partial<Record<Condition, readonly Kind[]>> = {
 /** A bore speaks of the plates of its clause; one that stands apart says what the lot, or what follows the heading, is made for. */
 function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: boolean): void {
   const plates = drafts.filter((item) => isPlate(item.kind));
-  const near = plates.filter((item) => item.weight !== null && item.places.some((place) => scan.clause[place.from] === scan.clause[fact.from]));
+  const near = plates.filter(
+    (item) => item.weight !== null && item.places.some((place) => scan.clause[place.from] === scan.clause[fact.from]),
+  );
   const value = fact.value >= 45 ? '50mm' : fact.value <= 33 ? '25mm' : null;
   const targets = near.length > 0 ? near : only ? plates : [];
   for (const item of targets) if (!item.measures.has('boreMm')) item.measures.set('boreMm', fact);
-  if (near.length === 0 && value) for (const item of plates) item.spread.push({ value, rule: 'bore', from: fact.from, to: fact.to });
+  if (near.length === 0 && value)
+    for (const item of plates) item.spread.push({ value, rule: 'bore', from: fact.from, to: fact.to });
 }
 
 const BAR_MEASURES: readonly Measure[] = ['shaftMm', 'sleeveMm', 'lengthMm', 'tensilePsi'];
@@ -67,7 +70,8 @@ const BAR_MEASURES: readonly Measure[] = ['shaftMm', 'sleeveMm', 'lengthMm', 'te
 /** Bars that a measure speaks of: the noun right behind it, else the last noun before it; the only bar when no noun is near. */
 function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
   const bars = drafts.filter((item) => isBar(item.kind) || (item.kind === 'bench' && fact.rule === 'length'));
-  const holding = (at: number): Draft[] => bars.filter((item) => item.places.some((place) => at >= place.from && at <= place.to) || item.kindAt === at);
+  const holding = (at: number): Draft[] =>
+    bars.filter((item) => item.places.some((place) => at >= place.from && at <= place.to) || item.kindAt === at);
   for (let i = fact.to + 1; i <= fact.to + 4 && scan.clause[i] === scan.clause[fact.from]; i += 1) {
     if (scan.plain[i] === 'k') return holding(i);
     if (',()c'.includes(scan.plain[i] ?? 'l')) break;
@@ -89,7 +93,8 @@ function spreadSize(drafts: readonly Draft[], fact: Fact, told: readonly Draft[]
   if (fact.rule.startsWith('bar') || fact.rule === 'thirty-millimetre-bar' || !told.some((item) => isPlate(item.kind))) return;
   const value = fact.measure === 'fits50' ? '50mm' : '25mm';
   for (const item of drafts)
-    if ((isPlate(item.kind) || isBar(item.kind)) && !told.includes(item)) item.spread.push({ value, rule: fact.rule, from: fact.from, to: fact.to });
+    if ((isPlate(item.kind) || isBar(item.kind)) && !told.includes(item))
+      item.spread.push({ value, rule: fact.rule, from: fact.from, to: fact.to });
 }
 
 export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: readonly Fact[]): void {

@@ -58,12 +58,24 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     if (isKept(scan, quantity) || excluded.has(scan.tokens[from]?.line ?? -1)) return;
     const factor = isPlate(assigned.kind) && quantity.weight !== null ? sides(scan, quantity) : 1;
     // The noun of a bar or a bench tells how many there are, and is used up so that it makes no second item.
-    const owned = quantity.count === null && !isPlate(assigned.kind) && (scan.letters[assigned.at] === 'k' || quantity.noun === assigned.at);
+    const owned =
+      quantity.count === null && !isPlate(assigned.kind) && (scan.letters[assigned.at] === 'k' || quantity.noun === assigned.at);
     const told = owned ? countBefore(scan, assigned.at) : null;
     if (owned) blank(scan, assigned.at);
     const one = owned && scan.tokens[assigned.at]?.term?.plural !== true && assigned.kind !== 'dumbbell';
-    const pieces = quantity.count === null && told !== null ? (told.count ?? (one ? 1 : null)) : quantity.count === null ? (factor === 2 && quantity.rule !== 'weight-alone' ? 1 : null) : quantity.count;
-    const single = assigned.kind === 'kettlebell' && pieces === null && quantity.weight !== null && !'sv'.includes(scan.plain[quantity.to] ?? '_');
+    const pieces =
+      quantity.count === null && told !== null
+        ? (told.count ?? (one ? 1 : null))
+        : quantity.count === null
+          ? factor === 2 && quantity.rule !== 'weight-alone'
+            ? 1
+            : null
+          : quantity.count;
+    const single =
+      assigned.kind === 'kettlebell' &&
+      pieces === null &&
+      quantity.weight !== null &&
+      !'sv'.includes(scan.plain[quantity.to] ?? '_');
     drafts.push(
       draft(
         assigned.kind,
@@ -71,11 +83,16 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
         {
           kindAt: assigned.at,
           kindAssumed: assigned.assumed,
-          count: pieces === null ? (single ? known(1, quantity, true) : null) : known(pieces * factor, quantity, quantity.countImplied),
+          count:
+            pieces === null
+              ? single
+                ? known(1, quantity, true)
+                : null
+              : known(pieces * factor, quantity, quantity.countImplied),
           weight: quantity.weight === null ? null : known(quantity.weight, quantity),
           unit: quantity.unit,
           partitive: quantity.partitive === true,
-        either: quantity.either === true,
+          either: quantity.either === true,
           list: quantity.list ?? null,
         },
       ),
@@ -86,13 +103,15 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
 
 export function draftsOfNouns(scan: Scan, nouns: readonly Noun[]): Draft[] {
   const excluded = excludedLines(scan);
-  return nouns.filter((noun) => !excluded.has(scan.tokens[noun.from]?.line ?? -1)).map((noun) => {
-    const place = { rule: noun.rule, from: noun.from, to: noun.to };
-    const pairs = noun.kind === 'collars' || noun.kind === 'stands';
-    const single = !noun.plural && !isPlate(noun.kind) && noun.kind !== 'dumbbell' && noun.kind !== 'kettlebell';
-    const count = noun.count ?? (pairs ? 2 : single ? 1 : null);
-    return draft(noun.kind, place, { count: count === null ? null : known(count, place, noun.count === null) });
-  });
+  return nouns
+    .filter((noun) => !excluded.has(scan.tokens[noun.from]?.line ?? -1))
+    .map((noun) => {
+      const place = { rule: noun.rule, from: noun.from, to: noun.to };
+      const pairs = noun.kind === 'collars' || noun.kind === 'stands';
+      const single = !noun.plural && !isPlate(noun.kind) && noun.kind !== 'dumbbell' && noun.kind !== 'kettlebell';
+      const count = noun.count ?? (pairs ? 2 : single ? 1 : null);
+      return draft(noun.kind, place, { count: count === null ? null : known(count, place, noun.count === null) });
+    });
 }
 
 /** A total of goods with no pieces told is the plates' total. */

@@ -39,6 +39,8 @@ export interface Draft {
   /** Made up from a set's usual composition. */
   implied: boolean;
   list: number | null;
+  /** Names goods again that the ad counts elsewhere (see recall.ts). */
+  again?: boolean;
 }
 
 export function draft(kind: Kind, place: Place, more: Partial<Draft> = {}): Draft {

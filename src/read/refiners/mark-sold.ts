@@ -31,7 +31,12 @@ function together(scan: Scan, before: readonly Draft[], ends: (item: Draft) => n
   const [last] = before;
   if (!last) return [];
   const goods = [last];
-  const plural = /\b(are|have|both|all)\b/.test(scan.tokens.slice(Math.max(0, at - 2), at + 1).map(({ text }) => text).join(' '));
+  const plural = /\b(are|have|both|all)\b/.test(
+    scan.tokens
+      .slice(Math.max(0, at - 2), at + 1)
+      .map(({ text }) => text)
+      .join(' '),
+  );
   for (const item of before.slice(1)) {
     const next = goods[goods.length - 1];
     if (!next || !plural) break;

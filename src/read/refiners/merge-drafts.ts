@@ -32,7 +32,8 @@ function joinCounts(into: Draft, other: Draft, scan: Scan): void {
   const sameLine = lineA === lineB;
   const title = lineA === 0 || lineB === 0;
   const differ = into.count.value !== other.count.value;
-  if (sameLine || ownPrices || (listed && !title) || (differ && !title)) into.count = { ...into.count, value: into.count.value + other.count.value };
+  if (sameLine || ownPrices || (listed && !title) || (differ && !title))
+    into.count = { ...into.count, value: into.count.value + other.count.value };
   else if (differ) into.count = other.count;
 }
 
@@ -82,7 +83,9 @@ function dropVague(drafts: readonly Draft[]): Draft[] {
   for (const item of drafts) {
     const vague = item.weight === null && item.total === null && !item.sold;
     const plates = WEIGHED.includes(item.kind);
-    const telling = vague ? weighed.filter((other) => other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind))) : [];
+    const telling = vague
+      ? weighed.filter((other) => other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind)))
+      : [];
     const [first] = telling;
     if (!first || (!plates && telling.length !== 1)) {
       kept.push(item);
@@ -104,7 +107,8 @@ function takeFacts(into: Draft, from: Draft): void {
   into.material ??= from.material;
   into.grade ??= from.grade;
   for (const [measure, fact] of from.measures) if (!into.measures.has(measure)) into.measures.set(measure, fact);
-  for (const condition of from.conditions) if (!into.conditions.some(({ value }) => value === condition.value)) into.conditions.push(condition);
+  for (const condition of from.conditions)
+    if (!into.conditions.some(({ value }) => value === condition.value)) into.conditions.push(condition);
 }
 
 function joinVagueCount(into: Draft, other: Draft): void {
@@ -115,7 +119,10 @@ function joinVagueCount(into: Draft, other: Draft): void {
 export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
   for (const gone of drafts) {
     if (!gone.sold || (gone.count !== null && !gone.count.implied)) continue;
-    const before = scan.tokens.slice(Math.max(0, firstToken(gone) - 3), firstToken(gone) + 1).map(({ text }) => text).join(' ');
+    const before = scan.tokens
+      .slice(Math.max(0, firstToken(gone) - 3), firstToken(gone) + 1)
+      .map(({ text }) => text)
+      .join(' ');
     if (/\b(other|another|extra|more|second|last|some)\b/.test(before)) continue;
     const alike = drafts.filter((item) => !item.sold && item.kind === gone.kind && item.weight?.value === gone.weight?.value);
     for (const item of alike) item.sold = true;

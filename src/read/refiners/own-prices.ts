@@ -64,6 +64,12 @@ function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Draft 
   return null;
 }
 
+/** "4 x 20, 4 x 10. The 10s are $15 each": a price behind goods named again speaks of those alone. */
+function spoken(group: readonly Draft[]): readonly Draft[] {
+  const last = group.at(-1);
+  return last?.again && group.some((item) => !item.again) ? [last] : group;
+}
+
 function coverLine(events: readonly Event[]): Cover[] {
   const covers: Cover[] = [];
   const first = events[0];
@@ -77,7 +83,7 @@ function coverLine(events: readonly Event[]): Cover[] {
     if (priceFirst) {
       if (open) covers.push({ price: open, drafts: [...new Set(group)] });
       open = event.price;
-    } else covers.push({ price: event.price, drafts: [...new Set(group)] });
+    } else covers.push({ price: event.price, drafts: spoken([...new Set(group)]) });
     group = [];
   }
   if (open) covers.push({ price: open, drafts: [...new Set(group)] });
@@ -94,7 +100,8 @@ export function groupAmount(cover: Cover): number | null {
   let pieces = 0;
   for (const item of drafts) {
     // "45s $80 a pair" offers a pair at least.
-    if (item.count === null && price.role === 'pair' && item.weight !== null) item.count = { value: 2, rule: 'priced-by-pair', from: price.from, to: price.to, implied: true };
+    if (item.count === null && price.role === 'pair' && item.weight !== null)
+      item.count = { value: 2, rule: 'priced-by-pair', from: price.from, to: price.to, implied: true };
     if (item.count === null) return null;
     pieces += item.count.value;
   }

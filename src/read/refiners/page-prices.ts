@@ -40,7 +40,9 @@ export function pagePrices(listing: PageListing, written: readonly Price[]): Pri
 /** Currency of the ad: as written, by the page, by its words; null when there is only a bare number. */
 export function settleCurrency(scan: Scan, listing: PageListing, prices: readonly Price[]): string | null {
   // "AUD obviously" anywhere tells which dollars the signs mean.
-  const told = scan.tokens.find(({ term, text }) => term?.code === '$' && DOLLARS.includes(term.currency ?? '') && !/dollar|buck/.test(text))?.term?.currency;
+  const told = scan.tokens.find(
+    ({ term, text }) => term?.code === '$' && DOLLARS.includes(term.currency ?? '') && !/dollar|buck/.test(text),
+  )?.term?.currency;
   const special = prices.find((price) => price.currency !== null && price.currency !== 'USD');
   const written = special ?? prices.find((price) => price.currency !== null);
   const offered = listing.offers.find((offer) => offer.currency && /^[A-Z]{3}$/.test(offer.currency))?.currency ?? null;

@@ -22,6 +22,9 @@ export function recallGoods(scan: Scan, drafts: readonly Draft[]): void {
     const [same, ...others] = counted.get(keyOf(item)) ?? [];
     if (!same?.count || others.length > 0 || same.sold) continue;
     if (item.sold) same.sold = !isOther(scan, item.places[0]?.from ?? 0);
-    else item.count = { ...same.count, implied: true };
+    else {
+      item.count = { ...same.count, implied: true };
+      item.again = true;
+    }
   }
 }

@@ -4,7 +4,8 @@ import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
 const family = (kind: Kind): string => (isPlate(kind) ? 'plate' : kind);
-const holds = (item: Draft, at: number): boolean => item.kindAt === at || item.places.some((place) => at >= place.from && at <= place.to);
+const holds = (item: Draft, at: number): boolean =>
+  item.kindAt === at || item.places.some((place) => at >= place.from && at <= place.to);
 
 /** Drafts named by a noun: its own, and with a plural noun all of its kind. */
 function namedBy(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
@@ -26,45 +27,48 @@ function clauseAround(scan: Scan, at: number): readonly [number, number] {
 }
 
 export function subjectOf(scan: Scan, drafts: readonly Draft[], at: number, fitting: (kind: Kind) => boolean): Draft[] {
-  const fit = (list: readonly Draft[]): Draft[] => list.filter((item) => fitting(item.kind));
+  const apt = (list: readonly Draft[]): Draft[] => list.filter((item) => fitting(item.kind));
   const [from, to] = clauseAround(scan, at);
   // An adjective right before its noun, or in a list of adjectives before it.
   for (let i = at + 1; i <= Math.min(to, at + 4); i += 1) {
-    const holding = fit(drafts.filter((item) => item.places.some((place) => i >= place.from && i <= place.to)));
-    if (holding.length > 0) return sameList(drafts, holding, fit);
+    const holding = apt(drafts.filter((item) => item.places.some((place) => i >= place.from && i <= place.to)));
+    if (holding.length > 0) return sameList(drafts, holding, apt);
     if (scan.plain[i] === 'k') {
-      const named = fit(namedBy(scan, drafts, i));
+      const named = apt(namedBy(scan, drafts, i));
       if (named.length > 0) return named;
     }
     if (!'mCnduhs-x(p'.includes(scan.plain[i] ?? '_')) break;
   }
-  const inClause = fit(drafts.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
+  const inClause = apt(drafts.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
   // The nearest goods or noun before the word in its clause.
   for (let i = at - 1; i >= from; i -= 1) {
     const holding = inClause.filter((item) => item.places.some((place) => place.to === i));
-    if (holding.length > 0) return scan.plain.slice(i + 1, at).match(/^[(:-]|^z?[mC]$/) || inClause.length === 1 || i >= at - 2 ? sameList(drafts, holding, fit) : inClause;
+    if (holding.length > 0)
+      return scan.plain.slice(i + 1, at).match(/^[(:-]|^z?[mC]$/) || inClause.length === 1 || i >= at - 2
+        ? sameList(drafts, holding, apt)
+        : inClause;
     if (scan.plain[i] === 'k') {
-      const named = fit(namedBy(scan, drafts, i));
+      const named = apt(namedBy(scan, drafts, i));
       if (named.length > 0) return named;
     }
   }
   if (inClause.length > 0) return inClause;
   for (let i = at + 1; i <= to; i += 1) {
-    const named = scan.plain[i] === 'k' ? fit(namedBy(scan, drafts, i)) : [];
+    const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
     if (named.length > 0) return named;
   }
   const pronoun = scan.tokens.slice(from, to + 1).some(({ text }) => /^(it|it's|its|one|this|that|he|she)$/.test(text));
   if (pronoun) {
     for (let i = from - 1; i >= 0 && from - i < 60; i -= 1) {
-      const holding = fit(drafts.filter((item) => holds(item, i)));
+      const holding = apt(drafts.filter((item) => holds(item, i)));
       if (holding.length > 0) return holding;
     }
   }
-  return fit(drafts);
+  return apt(drafts);
 }
 
 /** Members of one list share what is said of any of them ("rubber coated 45, 35 and 25 lb plates"). */
-function sameList(drafts: readonly Draft[], found: readonly Draft[], fit: (list: readonly Draft[]) => Draft[]): Draft[] {
+function sameList(drafts: readonly Draft[], found: readonly Draft[], apt: (list: readonly Draft[]) => Draft[]): Draft[] {
   const lists = new Set(found.flatMap(({ list }) => (list === null ? [] : [list])));
-  return fit(drafts.filter((item) => found.includes(item) || (item.list !== null && lists.has(item.list))));
+  return apt(drafts.filter((item) => found.includes(item) || (item.list !== null && lists.has(item.list))));
 }

@@ -27,7 +27,7 @@ const SPECIAL = new Map<string, string>([
 ]);
 
 /** Characters with no width or only a direction: zero-width, joiners, bidi marks, soft hyphen, variation selectors, combining marks. */
-const INVISIBLE = /[\u00ad\u034f\u061c\u180e\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff\ufe00-\ufe0f\p{Mn}\p{Me}]/gu;
+const INVISIBLE = /\u00ad|\u034f|\u061c|\u180e|[\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff]|[\ufe00-\ufe0f]|\p{Mn}|\p{Me}/gu;
 const SPACE = /^[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]$/;
 
 function foldCharacter(character: string): string {

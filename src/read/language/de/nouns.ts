@@ -53,7 +53,11 @@ export const NOUNS: readonly Entry[] = spelt([
     `bumper plate/bumper plates|bumperplate/bumperplates|bumper platte/bumper platten|bumper scheibe/bumper scheiben|bumper gewicht/bumper gewichte|bumper disc/bumper discs|training plate/training plates|${compounds('bumper', PLATE)}|${compounds('bumper', TRADE_PLATE)}`,
   ),
   ...nouns('bumper', '/bumperset|/bumper set|/bumper plate set|/bumper plates set|/bumpersatz', { sense: 'set' }),
-  ...nouns('plate', '/scheibenset|/hantelscheibenset|/hantelscheiben set|/scheibensatz|/scheiben set|/gewichtsscheiben set|/hantelscheiben satz|/gewichtscheiben set', { sense: 'set' }),
+  ...nouns(
+    'plate',
+    '/scheibenset|/hantelscheibenset|/hantelscheiben set|/scheibensatz|/scheiben set|/gewichtsscheiben set|/hantelscheiben satz|/gewichtscheiben set',
+    { sense: 'set' },
+  ),
   ...nouns('bumper', 'bumper/bumpers', weak),
   ...nouns(
     'micro',
@@ -78,7 +82,11 @@ export const NOUNS: readonly Entry[] = spelt([
     'dumbbell',
     `kurzhantel/kurzhanteln|kurz hantel/kurz hanteln|dumbbell/dumbbells|dumbell/dumbells|hexhantel/hexhanteln|hex hantel/hex hanteln|hex kurzhantel/hex kurzhanteln|hex dumbbell/hex dumbbells|${compounds('kompakt|rund|sechskant|gymnastik|chrom|gummi|vinyl|neopren|verstell|studio|gewichts|handhantel|aerobic|fitness|hexagon|eisen|guss|stahl', 'hantel/hanteln|kurzhantel/kurzhanteln')}|handgewicht/handgewichte`,
   ),
-  ...nouns('dumbbell', '/kurzhantelset|/kurzhantel set|/kurzhantelsets|/kurzhantelsatz|/dumbbell set|/kurzhanteln set|/hexhantel set', { sense: 'set' }),
+  ...nouns(
+    'dumbbell',
+    '/kurzhantelset|/kurzhantel set|/kurzhantelsets|/kurzhantelsatz|/dumbbell set|/kurzhanteln set|/hexhantel set',
+    { sense: 'set' },
+  ),
   ...nouns('dumbbell', 'hantel/hanteln', { ...weak, sense: 'loosely' }),
   ...nouns(
     'kettlebell',

@@ -37,10 +37,7 @@ export const COUNTS: readonly Entry[] = spelt([
     'der|die|das|den|dem|des|diese|dieser|dieses|diesen|mein|meine|meinen|meiner|meinem|meines|unser|unsere|unseren|unserer|seine|ihre',
     { code: 'a' },
   ],
-  [
-    'und|u|sowie|plus|samt|nebst|dazu|dazu noch|außerdem|zusätzlich|zzgl|zuzüglich|und noch|und dazu|plus noch',
-    { code: 'c' },
-  ],
+  ['und|u|sowie|plus|samt|nebst|dazu|dazu noch|außerdem|zusätzlich|zzgl|zuzüglich|und noch|und dazu|plus noch', { code: 'c' }],
   ['mit', { code: 'c', sense: 'with' }],
   ['zu je|mit je|von je|mit jeweils|zu jeweils|von jeweils|à je|je à|zu', { code: 'z', sense: 'weighs' }],
   ['inkl|inklusive|incl|inclusive|einschließlich|schon inklusive|bereits inkl', { code: 'c', sense: 'included' }],
