@@ -24,7 +24,7 @@ const NUMBER = new RegExp(
 );
 
 /** Value of digits that `NUMBER` matched. */
-function valueOf(digits: string): number {
+function amountOf(digits: string): number {
   const plain = digits.replaceAll("'", '');
   const parted = /^[1-9]\d{0,2}(?:\.\d{3})+(?:,\d+)?$/.test(plain) ? plain.replaceAll('.', '') : plain;
   const english = /^[1-9]\d{0,2}(?:,\d{3})+\.\d+$/.test(parted) ? parted.replaceAll(',', '') : parted;
@@ -35,7 +35,7 @@ export const GERMAN: Language = {
   code: 'de',
   currency: 'EUR',
   number: NUMBER,
-  valueOf,
+  valueOf: amountOf,
   noCents: /[.,] ?-{1,2}(?![\d-])/y,
   hyphenates: true,
   unitsTakeNoPoint: true,

@@ -17,7 +17,7 @@ const INHERENT: readonly (readonly [RegExp, Partial<Term>])[] = [
 ];
 
 const inherent = (phrase: string): Partial<Term> =>
-  INHERENT.filter(([pattern]) => pattern.test(phrase)).reduce((all, [, meaning]) => ({ ...all, ...meaning }), {});
+  Object.assign({}, ...INHERENT.filter(([pattern]) => pattern.test(phrase)).map(([, meaning]) => meaning));
 
 /** Phrases "one/many"; "one/-" has no plural of its own, "/many" no singular. Dative plurals are made of plurals in -e. */
 function nouns(kind: Kind, phrases: string, more: Partial<Term> = {}): Entry[] {
