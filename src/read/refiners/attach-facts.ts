@@ -90,7 +90,7 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
 /** A sleeve size said of some goods holds for the rest as far as no other is named; one said of a bar alone for bars. */
 function spreadSize(drafts: readonly Draft[], fact: Fact, told: readonly Draft[]): void {
   if (fact.measure !== 'fits50' && fact.measure !== 'fits25') return;
-  if (fact.rule.startsWith('bar') || fact.rule === 'thirty-millimetre-bar' || !told.some((item) => isPlate(item.kind))) return;
+  if (fact.rule.startsWith('bar-') || fact.rule === 'thirty-millimetre-bar' || !told.some((item) => isPlate(item.kind))) return;
   const value = fact.measure === 'fits50' ? '50mm' : '25mm';
   for (const item of drafts)
     if ((isPlate(item.kind) || isBar(item.kind)) && !told.includes(item))
