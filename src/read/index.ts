@@ -26,7 +26,7 @@ import { readTables } from './recognisers/tables.ts';
 import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
-import { settleAsking } from './refiners/asking.ts';
+import { NOTHING, settleAsking } from './refiners/asking.ts';
 import {
   attachConditions,
   attachMakes,
@@ -122,7 +122,7 @@ export function read(listing: PageListing): Reading {
   return {
     text,
     language: language.code,
-    asking: finishAsking(scan, asked, prices, currency),
+    asking: finishAsking(scan, wanted ? NOTHING : asked, prices, currency),
     items: named.map(({ id, item }) => finishItem(scan, id, item, money)),
     sold: nameDrafts(merged.filter((item) => item.sold)).map(({ id, item }) => finishItem(scan, id, item, money)),
     statedTotal: aboutThisTrade ? finishTotal(scan, totals, live) : null,

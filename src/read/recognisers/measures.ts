@@ -4,12 +4,12 @@ import type { Fact, Measure } from '../mention.ts';
 import { blank, findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 
 const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|'))";
-const GAP = '[azmCocyU:=.(-]{0,4}';
+const GAP = '[azmCocyU:=.(|-]{0,4}';
 const CAPACITY = /K[azoUw:]{0,4}(n[-]?(?:[uh]|(?!n)))|(n[-]?[uh])[mzck]{0,3}K/dg;
 const TENSILE = /(n)(?:z)?I|I[az:]{0,2}(n)/dg;
 const FEET = /(n[-]?(?:f|'))-?(?:c)?(n[-]?(?:f|"|''))?/dg;
 const BORE_BEHIND = new RegExp(`${LENGTH}[mzaco]{0,3}B`, 'dg');
-const BORE_FIRST = new RegExp(`B[azmCocyU:=.(k-]{0,5}${LENGTH}`, 'dg');
+const BORE_FIRST = new RegExp(`B[azmCocyU:=.(k|-]{0,5}${LENGTH}`, 'dg');
 const SLEEVE_BEHIND = new RegExp(`${LENGTH}[mzaoCD]{0,2}T`, 'dg');
 const SLEEVE_FIRST = new RegExp(`T${GAP}${LENGTH}`, 'dg');
 const SHAFT_BEHIND = new RegExp(`${LENGTH}[ma]{0,2}S`, 'dg');

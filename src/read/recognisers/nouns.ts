@@ -120,7 +120,8 @@ export function readNouns(scan: Scan): Noun[] {
   const kinds = new Set(scan.tokens.flatMap(({ term }) => (term?.code === 'k' && term.kind !== 'other' ? [term.kind] : [])));
   scan.tokens.forEach((token, at) => {
     const kind = token.term?.kind;
-    if (!kind || scan.letters[at] !== 'k' || isAside(scan, at)) return;
+    // "with weight on" names no goods; "weights" do.
+    if (!kind || token.text === 'weight' || scan.letters[at] !== 'k' || isAside(scan, at)) return;
     const { count, from } = countBefore(scan, at);
     // "Hanteln" with no count beside other goods is the trade's word for all of them.
     if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;

@@ -93,6 +93,8 @@ export function readBareSizes(scan: Scan, facts: readonly Fact[]): Fact[] {
     const system = mm === null ? null : systemOf(mm);
     if (mm === null || system === null || 'xGK'.includes(scan.plain[from - 1] ?? 'l') || scan.tokens[to]?.term?.length !== 'mm')
       return false;
+    // In English a bare "28 mm" is as likely a shaft: only plates named before it make it a hole.
+    if (system === 'fits25' && scan.language.code === 'en' && !isPlate(kindBefore(scan, from) ?? 'bar')) return false;
     found.push({ measure: system, value: mm, rule: 'bare-size', from, to });
     return true;
   });

@@ -9,6 +9,7 @@ type Cell = readonly [from: number, to: number];
 const COUNT_WORDS = /^(?:qty|quantity|how many|no|number|pieces|pcs|count|anzahl|menge|stk|stuck|x|units)$/;
 const PRICE_WORDS = /^(?:price|preis|each|ea|cost|asking|per|je|stuckpreis|einzelpreis|apiece)$/;
 const LINE_WORDS = /^(?:line|total|subtotal|sum|gesamt|summe|together|amount)$/;
+const PRICED: readonly Role[] = ['count', 'each', 'line'];
 const WEIGHT_WORDS = /^(?:weight|size|plate|plates|item|gewicht|scheibe|artikel|what|description|was)$/;
 
 /** Lines of the text that hold cells: for each its cells as token ranges. */
@@ -82,31 +83,44 @@ function readRow(
 ): void {
   const [first] = cells;
   if (!first) return;
-  const columns = cells.length === roles.length ? roles : [];
+  // A row may lack its last cells when they are empty; a row that begins with "total" is no row of goods.
+  const sums = cells.length < roles.length && scan.plain[first[0]] === 'L';
+  const columns = sums || cells.length > roles.length || cells.length < 2 ? [] : roles.slice(0, cells.length);
   const at = (role: Role): Cell | undefined => cells[columns.indexOf(role)];
   const countAt = columns.includes('count') ? numberIn(scan, at('count') ?? first) : null;
   const count = countAt === null ? null : valueAt(scan, countAt);
-  const goods = cells.find(
-    (cell, index) =>
-      columns[index] !== 'count' &&
-      columns[index] !== 'each' &&
-      columns[index] !== 'line' &&
-      /[knv]/.test(scan.plain.slice(cell[0], cell[1] + 1)),
-  );
-  const isPriceCell = (token: number): boolean =>
-    cells.some(
-      (cell, index) =>
-        (columns[index] === 'each' || columns[index] === 'line') &&
-        numberIn(scan, cell) !== null &&
-        token >= cell[0] &&
-        token <= cell[1],
+  // The weight may stand in a column of its own beside the name of the goods, whatever its heading ("Each: 45 lb").
+  const told = (cell: Cell, letters: RegExp): boolean => letters.test(scan.plain.slice(cell[0], cell[1] + 1));
+  const weightCell =
+    cells.find((cell) => told(cell, /n[uh]/)) ??
+    cells.find((cell, index) => !PRICED.includes(columns[index] ?? 'other') && told(cell, /[nv]/));
+  const nounCell = cells.find((cell) => told(cell, /k/));
+  if ((weightCell || nounCell) && countAt !== null && isCount(count)) {
+    readGoods(
+      scan,
+      {
+        weightCell,
+        nounCell,
+        heading: weightCell ? headings[cells.indexOf(weightCell)] : undefined,
+        row: [first[0], cells[cells.length - 1]?.[1] ?? first[1]],
+      },
+      count,
+      quantities,
     );
-  if (goods && countAt !== null && isCount(count)) {
-    readGoods(scan, goods, headings[cells.indexOf(goods)], count, quantities);
     blank(scan, countAt);
     // What else stands in the row (subtotals in pounds) is no quantity.
-    for (let i = goods[1] + 1; i <= (cells[cells.length - 1]?.[1] ?? 0); i += 1)
-      if ('nuh'.includes(scan.letters[i] ?? '_') && columns.length > 0 && !isPriceCell(i)) blank(scan, i);
+    const priced = (token: number): boolean =>
+      cells.some(
+        (cell, index) =>
+          PRICED.includes(columns[index] ?? 'other') &&
+          columns[index] !== 'count' &&
+          cell !== weightCell &&
+          numberIn(scan, cell) !== null &&
+          token >= cell[0] &&
+          token <= cell[1],
+      );
+    for (let i = (weightCell ?? nounCell ?? first)[1] + 1; i <= (cells[cells.length - 1]?.[1] ?? 0); i += 1)
+      if ('nuh'.includes(scan.letters[i] ?? '_') && columns.length > 0 && !priced(i)) blank(scan, i);
   }
   const total = cells.length < roles.length && scan.plain[first[0]] === 'L';
   const last = cells[cells.length - 1];
@@ -140,22 +154,32 @@ function readRow(
   if (at('line') && at('each') && !total) for (let i = at('each')?.[0] ?? 0; i <= (at('each')?.[1] ?? -1); i += 1) blank(scan, i);
 }
 
-/** Weight and noun of a cell, with the row's count. */
-function readGoods(scan: Scan, [from, to]: Cell, heading: Cell | undefined, count: number, quantities: Quantity[]): void {
-  let noun: number | null = null;
-  let weight: number | null = null;
-  for (let i = from; i <= to; i += 1) {
-    if (scan.plain[i] === 'k' && noun === null) noun = i;
-    const letter = scan.plain[i + 1] ?? 'l';
-    const measured = i < to && 'f"\''.includes(letter);
-    if ('nv'.includes(scan.plain[i] ?? '_') && weight === null && !measured) weight = i;
-  }
+interface Goods {
+  readonly weightCell: Cell | undefined;
+  readonly nounCell: Cell | undefined;
+  readonly heading: Cell | undefined;
+  readonly row: Cell;
+}
+
+/** Weight and noun of a row, with the row's count. */
+function readGoods(scan: Scan, { weightCell, nounCell, heading, row }: Goods, count: number, quantities: Quantity[]): void {
+  const find = (cell: Cell | undefined, test: (at: number) => boolean): number | null => {
+    for (let i = cell?.[0] ?? 1; i <= (cell?.[1] ?? 0); i += 1) if (test(i)) return i;
+    return null;
+  };
+  const noun = find(nounCell, (i) => scan.plain[i] === 'k');
+  const measured = (i: number): boolean => i < row[1] && 'f"\''.includes(scan.plain[i + 1] ?? 'l');
+  const weight = find(weightCell, (i) => 'nv'.includes(scan.plain[i] ?? '_') && !measured(i));
   const unit =
-    weight === null ? null : (unitBetween(scan, weight, to) ?? (heading ? unitBetween(scan, heading[0], heading[1]) : null));
+    weight === null || !weightCell
+      ? null
+      : (unitBetween(scan, weight, weightCell[1]) ?? (heading ? unitBetween(scan, heading[0], heading[1]) : null));
   const value = weight === null ? null : valueAt(scan, weight);
-  if (weight !== null && value !== null && isSize(value, unit)) {
+  if (weightCell && weight !== null && value !== null && isSize(value, unit)) {
+    const from = Math.min(weightCell[0], noun ?? weightCell[0]);
+    const to = Math.max(weightCell[1], noun ?? weightCell[1]);
     quantities.push({ rule: 'table-row', from, to, count, weight: value, unit, noun });
-    for (let i = from; i <= to; i += 1) if ('nuhqsv'.includes(scan.plain[i] ?? '_')) blank(scan, i);
+    for (let i = weightCell[0]; i <= weightCell[1]; i += 1) if ('nuhqsv'.includes(scan.plain[i] ?? '_')) blank(scan, i);
     if (noun !== null) blank(scan, noun);
   } else if (noun !== null) scan.nounCounts.set(noun, count);
 }

@@ -20,7 +20,7 @@ export interface Asked {
   readonly rivals: readonly Price[];
 }
 
-const NOTHING: Asked = {
+export const NOTHING: Asked = {
   amount: null,
   basis: 'none',
   unitAmount: null,
@@ -184,8 +184,11 @@ function itemised(
     for (const item of fresh) seen.add(item);
     own.push({ price: cover.price, drafts: fresh });
   }
+  const [one, two] = own;
+  const again = one && two && own.length === 2 && one.price.amount === two.price.amount;
+  const terms = again && /^[,(]?[OR£]/.test(scan.plain.slice(two.price.to + 1, two.price.to + 4));
   const sameTwice =
-    own.length === 2 && own[0]?.price.amount === own[1]?.price.amount && (scan.tokens[own[0]?.price.from ?? 0]?.line ?? 0) === 0;
+    again && (terms || (scan.tokens[one.price.from]?.line ?? 0) <= 1 || one.drafts[0]?.kind === two.drafts[0]?.kind);
   if (own.length < 2 || sameTwice) return null;
   const used = new Set(own.map(({ price }) => price.amount));
   const header =

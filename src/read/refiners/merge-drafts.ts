@@ -43,7 +43,7 @@ const WEIGHED = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
 function apart(scan: Scan, a: Draft, b: Draft): boolean {
   if (a.fits && b.fits && a.fits.value !== b.fits.value && WEIGHED.includes(a.kind)) return true;
   if (WEIGHED.includes(a.kind)) return false;
-  if (a.ownPrice && b.ownPrice) return a.ownPrice.place.from !== b.ownPrice.place.from;
+  if (a.ownPrice && b.ownPrice && a.ownPrice.amount !== b.ownPrice.amount) return true;
   const starts = (item: Draft): boolean => {
     const first = firstToken(item);
     const line = scan.tokens[first]?.line ?? 0;
