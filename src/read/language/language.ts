@@ -14,8 +14,6 @@ export interface Language {
   readonly noCents?: RegExp;
   /** Folded words behind which a point ends no sentence ("ca."). */
   readonly abbreviations?: ReadonlySet<string>;
-  /** Units are written without a point: one behind a unit ends the sentence ("2 x 10 kg. Stange …"). */
-  readonly unitsTakeNoPoint?: boolean;
   /** Hyphens join words to compounds ("20-kg-Scheibe") and are no marks. */
   readonly hyphenates?: boolean;
   /** Words that tell what an ad is about and nothing else; kept apart, so that they may also stand in the dictionary. */

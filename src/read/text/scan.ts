@@ -62,8 +62,7 @@ export function scanText(text: string, language: Language): Scan {
   const tokens = joinConversions(joinTerms(tokenise(fold(text), language), language.dictionary)).map((token) =>
     heedCapitals(token, text),
   );
-  const letters = classify(tokens);
-  const plain = language.unitsTakeNoPoint ? letters.replace(/(?<=[uf])\.(?=[^n])/g, ';') : letters;
+  const plain = classify(tokens);
   return {
     text,
     language,

@@ -66,6 +66,15 @@ describe('counts and weights', () => {
     ]);
   });
 
+  it('parts a list of whole numbers at its commas, and decimals nowhere', () => {
+    expect(items('Hantelscheiben 25,20,15 kg').map((item) => item.slice(0, 12))).toEqual([
+      '? plate 25 k',
+      '? plate 20 k',
+      '? plate 15 k',
+    ]);
+    expect(items('Hantelscheiben 2x1,25 kg')).toEqual(['2 plate 1.25 kg <count-times-weight>']);
+  });
+
   it('takes plates for kilograms, and for pounds only when told', () => {
     expect(items('Kurzhanteln 2x7,5 2x10')).toEqual([
       '2 dumbbell 7.5 kg <count-times-weight>',

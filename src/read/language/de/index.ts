@@ -38,7 +38,6 @@ export const GERMAN: Language = {
   valueOf: amountOf,
   noCents: /[.,] ?-{1,2}(?![\d-])/y,
   hyphenates: true,
-  unitsTakeNoPoint: true,
   abbreviations: new Set(
     'ca inkl incl exkl excl zzgl max min mind fr sfr stk stck st ggf evtl bzw ggfs gebr div versch urspr std nr tel ges gesamt durchm orig usw vers u z d h zb'.split(
       ' ',
