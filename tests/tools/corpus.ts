@@ -1,46 +1,57 @@
-/** `npm run corpus`: reads every corpus ad and prints precision and recall per field, then the ads that differ, worst first. `-- --all` prints every one, `-- WORD` only those whose name holds it. */
+/**
+ * `npm run corpus`: reads every corpus ad, prints precision and recall per field, then the ads that differ, worst first; exit code 1 below a floor.
+ *   -- --all     every ad that differs, not the worst 25      -- --quiet   none of them
+ *   -- WORD      only ads whose name holds it (no floors)     -- --raise   raises the floors to what is measured
+ */
 import { read } from '../../src/read/index.ts';
 import { listingOf, loadCases } from '../corpus/case.ts';
-import { judge, type Tally, type Verdict } from '../corpus/score.ts';
+import { measure, raised, readFloors, shortfalls, writeFloors } from '../corpus/floors.ts';
+import { judge } from '../corpus/score.ts';
+import { measuresOf, type Tally } from '../corpus/tally.ts';
+import type { Verdict } from '../corpus/verdict.ts';
 
 const root = process.env.IRONSIFT_ROOT ?? process.cwd();
 const words = process.argv.slice(2).filter((word) => !word.startsWith('--'));
-const all = process.argv.includes('--all');
-const quiet = process.argv.includes('--quiet');
+const asked = (option: string): boolean => process.argv.includes(`--${option}`);
 
 const cases = loadCases(`${root}/tests/corpus/ads`).filter(
   ({ name }) => words.length === 0 || words.some((word) => name.includes(word)),
 );
 const verdicts: Verdict[] = [];
 for (const one of cases) verdicts.push(judge(one.name, read(await listingOf(one)), one.label));
+const measured = measure(verdicts);
 
-const sums = new Map<string, Tally>();
-for (const verdict of verdicts) {
-  for (const [field, tally] of verdict.fields) {
-    const sum = sums.get(field) ?? { right: 0, wrong: 0, missed: 0 };
-    sums.set(field, { right: sum.right + tally.right, wrong: sum.wrong + tally.wrong, missed: sum.missed + tally.missed });
-  }
-}
-const share = (part: number, rest: number): string => (part + rest === 0 ? '-' : (part / (part + rest)).toFixed(3));
-console.log(`${cases.length} ads\n${'field'.padEnd(22)}  right  wrong missed  precision recall    F1`);
-for (const [field, { right, wrong, missed }] of [...sums].sort((a, b) => a[0].localeCompare(b[0]))) {
-  const f1 = right === 0 ? 0 : (2 * right) / (2 * right + wrong + missed);
+const share = (value: number | null): string => (value === null ? '-' : value.toFixed(3));
+
+function printField(field: string, tally: Tally): void {
+  const { precision, recall, f1 } = measuresOf(tally);
+  const counts = [tally.right, tally.wrong, tally.missed].map((count) => String(count).padStart(6)).join(' ');
   console.log(
-    `${field.padEnd(22)} ${String(right).padStart(6)} ${String(wrong).padStart(6)} ${String(missed).padStart(6)}  ${share(right, wrong).padStart(9)} ${share(right, missed).padStart(6)} ${f1.toFixed(3).padStart(5)}`,
+    `${field.padEnd(22)} ${counts}  ${share(precision).padStart(9)} ${share(recall).padStart(6)} ${share(f1).padStart(5)}`,
   );
 }
-const confident = verdicts.filter((verdict) => verdict.confidentlyWrong.length > 0);
-console.log(
-  `confidently wrong: ${confident.length} of ${cases.length} ads (${((100 * confident.length) / Math.max(1, cases.length)).toFixed(1)} %)`,
-);
-if (!quiet) {
+
+function printVerdict({ name, faults, confidentlyWrong }: Verdict): void {
+  console.log(`\n${name}${confidentlyWrong.length > 0 ? `  CONFIDENTLY WRONG: ${confidentlyWrong.join(', ')}` : ''}`);
+  for (const fault of faults) console.log(`  ${fault}`);
+}
+
+console.log(`${cases.length} ads\n${'field'.padEnd(22)}  right  wrong missed  precision recall    F1`);
+for (const [field, tally] of measured.fields) printField(field, tally);
+const confident = verdicts.filter((verdict) => verdict.confidentlyWrong.length > 0).length;
+console.log(`confidently wrong: ${confident} of ${cases.length} ads (${(100 * measured.confidentlyWrong).toFixed(1)} %)`);
+
+if (!asked('quiet')) {
   const faulty = verdicts
     .filter((verdict) => verdict.faults.length > 0)
     .sort((a, b) => b.confidentlyWrong.length - a.confidentlyWrong.length || b.faults.length - a.faults.length);
-  for (const verdict of all ? faulty : faulty.slice(0, 25)) {
-    console.log(
-      `\n${verdict.name}${verdict.confidentlyWrong.length > 0 ? `  CONFIDENTLY WRONG: ${verdict.confidentlyWrong.join(', ')}` : ''}`,
-    );
-    for (const fault of verdict.faults) console.log(`  ${fault}`);
-  }
+  for (const verdict of asked('all') ? faulty : faulty.slice(0, 25)) printVerdict(verdict);
+}
+
+if (words.length === 0) {
+  if (asked('raise')) writeFloors(root, raised(measured, readFloors(root)));
+  const short = shortfalls(measured, readFloors(root));
+  if (short.length > 0)
+    console.log(`\nbelow the floors of tests/corpus/floors.json:\n${short.map((line) => `  ${line}`).join('\n')}`);
+  process.exitCode = short.length > 0 ? 1 : 0;
 }
