@@ -63,5 +63,8 @@ export function fold(original: string): Folded {
   return { text: parts.join(''), map: Uint32Array.from(map) };
 }
 
+/** Phrases that folding only puts into lower case. */
+const PLAIN_PHRASE = /^[ -_a-~]*$/;
+
 /** A dictionary phrase folded the way ads are. */
-export const foldPhrase = (phrase: string): string => fold(phrase).text;
+export const foldPhrase = (phrase: string): string => (PLAIN_PHRASE.test(phrase) ? phrase.toLowerCase() : fold(phrase).text);

@@ -1,4 +1,4 @@
-import { dictionary } from '../../text/terms.ts';
+import { type Dictionary, dictionary } from '../../text/terms.ts';
 import type { Language } from '../language.ts';
 import { CONDITIONS } from './conditions.ts';
 import { NOUNS } from './nouns.ts';
@@ -31,6 +31,10 @@ function amountOf(digits: string): number {
   return Number(english.replace(',', '.'));
 }
 
+/** Built when the first German ad comes: most sessions meet none, and it takes longer than reading one. */
+let built: Dictionary | undefined;
+let topics: Dictionary | undefined;
+
 export const GERMAN: Language = {
   code: 'de',
   currency: 'EUR',
@@ -43,6 +47,12 @@ export const GERMAN: Language = {
       ' ',
     ),
   ),
-  dictionary: dictionary([NOUNS, OTHER_GOODS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]),
-  topics: dictionary([TOPICS]),
+  get dictionary() {
+    built ??= dictionary([NOUNS, OTHER_GOODS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]);
+    return built;
+  },
+  get topics() {
+    topics ??= dictionary([TOPICS]);
+    return topics;
+  },
 };
