@@ -18,7 +18,7 @@ const kindAt = (scan: Scan, at: number): Kind | undefined => (scan.plain[at] ===
 /** "weights" and the like beside a more telling noun of the ad give way to it. */
 function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
   if (kind !== 'plate') return kind;
-  const weak = scan.tokens[at]?.term?.weak === true && !/plate|disc|disk/.test(scan.tokens[at]?.text ?? '');
+  const weak = scan.tokens[at]?.term?.weak === true && !/plate|disc|disk|scheibe|platte/.test(scan.tokens[at]?.text ?? '');
   return weak ? dominant : kind;
 }
 
