@@ -7,8 +7,8 @@ import { findAll, type Match, type Scan, unitBetween, valueAt } from '../text/sc
 import { COUNT, findLetter, isCount, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const MEMBER = `(?:n${UNIT}?|v)(?![xnoejp]|-?[xn])`;
-const BETWEEN = '(?:,?c|,|/|l?•|l)';
-const LIST = `(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}`;
+const BETWEEN = '(?:,?c|,|/)';
+const LIST = `(?:(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}|n(?:l[•-]?n(?![uhqsxf])){2,14})`;
 const PAIRS_FIRST = new RegExp(
   `(?:(${COUNT})-?(?:e?E|eo?|p(?:E|o)|o?E)|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
   'dg',

@@ -3,7 +3,7 @@ import { FOOT_IN_MILLIMETRES, INCH_IN_MILLIMETRES } from '../../units/length.ts'
 import type { Fact, Measure } from '../mention.ts';
 import { blank, findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 
-const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|'))";
+const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|')|[da]f)";
 const GAP = '[azmCocyU:=.(|-]{0,4}';
 const CAPACITY = /K[azoUw:]{0,4}(n[-]?(?:[uh]|(?!n)))|(n[-]?[uh])[mzck]{0,3}K/dg;
 const TENSILE = /(n)(?:z)?I|I[az:]{0,2}(n)/dg;
@@ -23,7 +23,8 @@ const OVERALL = new RegExp(`${LENGTH}-?G|G${GAP}${LENGTH}`, 'dg');
 /** Millimetres of the length between two tokens ("1 1/4 in", "28mm", "7'", `2"`), or null. */
 function millimetres(scan: Scan, group: readonly [number, number] | null): number | null {
   if (!group) return null;
-  const value = valueAt(scan, group[0]);
+  // "an inch" is one.
+  const value = scan.plain[group[0]] === 'a' ? 1 : valueAt(scan, group[0]);
   const unit = scan.tokens[group[1]];
   if (value === null || !unit) return null;
   const length =
@@ -128,7 +129,7 @@ export function readMeasures(scan: Scan): Fact[] {
   // A bare length behind a bar in a list of its measures: "20 kg, 28 mm, 2.2 m".
   near(ALONE, 'bar-measure', (mm, from, to) => {
     let i = from - 1;
-    while (i >= 0 && from - i < 14 && scan.plain[i] !== 'k' && scan.tokens[i]?.line === scan.tokens[from]?.line) i -= 1;
+    while (i >= 0 && from - i < 30 && scan.plain[i] !== 'k') i -= 1;
     const bar = scan.plain[i] === 'k' && BARS.includes(kindAt(i) ?? 'other');
     if (!bar || scan.plain[to + 1] === 'x' || scan.plain[from - 1] === 'x') return null;
     return mm > 1100 && mm < 2600 ? 'lengthMm' : mm >= 24 && mm <= 40 ? 'shaftMm' : null;

@@ -121,6 +121,10 @@ export function readNouns(scan: Scan): Noun[] {
   scan.tokens.forEach((token, at) => {
     const kind = token.term?.kind;
     // "with weight on" names no goods; "weights" do.
+    // "weights bench", "squat stand style rack": the first noun is an adjective.
+    const adjective = token.term?.weak && scan.plain[at + 1] === 'k' && kind === 'plate';
+    const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && /^(style|type)$/.test(scan.tokens[at + 1]?.text ?? '');
+    if (adjective || styled) return;
     if (!kind || token.text === 'weight' || scan.letters[at] !== 'k' || isAside(scan, at)) return;
     const { count, from } = countBefore(scan, at);
     // "Hanteln" with no count beside other goods is the trade's word for all of them.

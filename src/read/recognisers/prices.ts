@@ -16,7 +16,7 @@ const TOLD = /[AORLe][a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
 const PER_WEIGHT = /(n)(?=r[uh])/dg;
 /** "500 now". */
 const NOW = /([ni])(?=A[.,;!l)])/dg;
-const FOR_ALL = /([ni])(?=L)/dg;
+const FOR_ALL = /([ni])(?=L|wap)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?[l.])|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
@@ -229,7 +229,7 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const before = line.slice(Math.max(line.lastIndexOf('l'), line.search(/[.;!?](?=[^.;!?]*$)/)) + 1);
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
   const word = lead === undefined ? '' : (scan.tokens[price.from - (before.length - before.lastIndexOf(lead))]?.text ?? '');
-  if (/b[:a-zA-Z]{0,1}$/.test(before)) return 'former';
+  if (/b[:aU]?$/.test(before)) return 'former';
   if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
   if (/%U?$/.test(before) && /^f?z/.test(behind)) return 'former';
   const denied = /N[a-z]{0,2}$/.test(before);

@@ -12,6 +12,8 @@ const FOR_BARS = new RegExp(`X[azmC]{0,3}${SIZE}[mC]{0,2}k`, 'dg');
 const WORD_BEHIND = new RegExp(`${SIZE}[mazoCD]{0,2}([TS])`, 'dg');
 const WORD_FIRST = new RegExp(`([TS])[azmCocyU:=.(-]{0,4}${SIZE}`, 'dg');
 const METRES = /(nfn)(?![uhqfx$s¤])/dg;
+/** "... 1 inch. Clips included": a size that is a sentence of its own. */
+const INCHES_ALONE = /(?<=^|[.;l(]z?)(n)(?:-?f|")(?=[.;l)]|$)/dg;
 const BARE = new RegExp(`${SIZE}(?=[,.;:l)(c|C•m/]|$)`, 'dg');
 
 /** Sleeve that a hole or shaft end of so many millimetres belongs to: 48 to 53 is the 50 mm one, 24 to 32 the one-inch family. */
@@ -96,6 +98,13 @@ export function readBareSizes(scan: Scan, facts: readonly Fact[]): Fact[] {
     // In English a bare "28 mm" is as likely a shaft: only plates named before it make it a hole.
     if (system === 'fits25' && scan.language.code === 'en' && !isPlate(kindBefore(scan, from) ?? 'bar')) return false;
     found.push({ measure: system, value: mm, rule: 'bare-size', from, to });
+    return true;
+  });
+  findAll(scan, INCHES_ALONE, ({ from, to, group }) => {
+    const [start] = group(1) ?? [from];
+    const value = valueAt(scan, start);
+    if ((value !== 1 && value !== 2) || scan.tokens[to]?.term?.length === 'ft') return false;
+    found.push({ measure: value === 2 ? 'fits50' : 'fits25', value: value * 25.4, rule: 'inches-alone', from: start, to });
     return true;
   });
   if (scan.language.code !== 'de') return found;

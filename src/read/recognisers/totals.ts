@@ -1,4 +1,6 @@
 /** Weight of the lot as a whole: "300 lb set", "650# worth of plates", "300 lbs of weights", "255 lb total", "total weight: 300 lb", "(180 lbs)". */
+
+import { inPounds } from '../../units/mass.ts';
 import type { Quantity, Total } from '../mention.ts';
 import { blank, findAll, type Scan } from '../text/scan.ts';
 import { weightAt } from './notation.ts';
@@ -28,7 +30,7 @@ export function readTotals(scan: Scan): Total[] {
     more: Partial<Total> = {},
   ): boolean => {
     const weight = group ? weightAt(scan, group[0], group[1]) : null;
-    if (!weight || weight.value < least || weight.value > 20_000) return false;
+    if (!weight || inPounds({ value: weight.value, unit: weight.unit ?? 'lb' }) < least || weight.value > 20_000) return false;
     found.push({ rule, from, to, weight: weight.value, unit: weight.unit, set: false, ...more });
     return true;
   };

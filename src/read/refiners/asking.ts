@@ -188,7 +188,11 @@ function itemised(
   const again = one && two && own.length === 2 && one.price.amount === two.price.amount;
   const terms = again && /^[,(]?[OR£]/.test(scan.plain.slice(two.price.to + 1, two.price.to + 4));
   const sameTwice =
-    again && (terms || (scan.tokens[one.price.from]?.line ?? 0) <= 1 || one.drafts[0]?.kind === two.drafts[0]?.kind);
+    again &&
+    (terms ||
+      ((scan.tokens[one.price.from]?.line ?? 0) <= 1 &&
+        scan.tokens[one.price.from]?.line !== scan.tokens[two.price.from]?.line) ||
+      one.drafts[0]?.kind === two.drafts[0]?.kind);
   if (own.length < 2 || sameTwice) return null;
   const used = new Set(own.map(({ price }) => price.amount));
   const header =

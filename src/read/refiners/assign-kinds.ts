@@ -136,7 +136,7 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
   const dominant = dominantKind(scan);
   // With no plates or dumbbells anywhere a lone weight is that of the bar or bench, however far.
   const bareOfPlates =
-    !quantities.some(({ count }) => count !== null) &&
+    !quantities.some(({ count, noun }) => count !== null && (noun === null || WEIGHED.includes(kindAt(scan, noun) ?? 'plate'))) &&
     ![...scan.plain].some(
       (letter, i) => letter === 'k' && WEIGHED.includes(scan.tokens[i]?.term?.kind ?? 'other') && !isAside(scan, i),
     );

@@ -1,6 +1,7 @@
 /** Attaches measures, makes and conditions to the drafts they speak of: same clause first, then the line, then the ad as a whole. */
 import { type Condition, isPlate, type Kind } from '../../listing/reading.ts';
 import type { Fact, Finding, Measure } from '../mention.ts';
+import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
 import { subjectOf } from './subject.ts';
@@ -123,7 +124,8 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const near50 = scan.tokens.slice(Math.max(0, at - 3), at + 5).some(({ term }) => term?.fits === '50mm');
   if (scan.tokens[at]?.term?.sense === 'standard' && near50) return;
   const own = nounOf(scan, at);
-  const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other');
+  // "all fit an Olympic bar" speaks of the plates.
+  const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other') && !isAside(scan, own);
   const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind) || kind === 'collars');
   const near = drafts.filter(
     (item) => fitting(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]),

@@ -73,11 +73,13 @@ export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
     }
     absorb(known, item);
   }
-  return dropVague(merged);
+  return dropVague(scan, merged);
 }
 
 /** A noun with no weight says nothing beside weighed goods of its kind but what holds for all of them; a bar without a weight is the bar that has one. */
-function dropVague(drafts: readonly Draft[]): Draft[] {
+const LOOSE = /^(?:free )?weights?$|^gewichte?$/;
+
+function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const kept: Draft[] = [];
   const weighed = drafts.filter((other) => !other.sold && other.weight !== null);
   for (const item of drafts) {
@@ -87,6 +89,16 @@ function dropVague(drafts: readonly Draft[]): Draft[] {
       ? weighed.filter((other) => other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind)))
       : [];
     const [first] = telling;
+    // "Weights" over a list of dumbbells names those.
+    if (
+      vague &&
+      !first &&
+      item.kind === 'plate' &&
+      item.ownPrice === null &&
+      weighed.some(({ kind }) => kind === 'dumbbell' || kind === 'kettlebell') &&
+      LOOSE.test(scan.tokens[item.kindAt]?.text ?? '')
+    )
+      continue;
     if (!first || (!plates && telling.length !== 1)) {
       kept.push(item);
       continue;

@@ -40,9 +40,12 @@ export function pagePrices(listing: PageListing, written: readonly Price[]): Pri
 /** Currency of the ad: as written, by the page, by its words; null when there is only a bare number. */
 export function settleCurrency(scan: Scan, listing: PageListing, prices: readonly Price[]): string | null {
   // "AUD obviously" anywhere tells which dollars the signs mean.
-  const told = scan.tokens.find(
-    ({ term, text }) => term?.code === '$' && DOLLARS.includes(term.currency ?? '') && !/dollar|buck/.test(text),
-  )?.term?.currency;
+  const sign = /(?:^|[\s(])(a|au|c|ca|nz)\$(?!\d)/i.exec(scan.text)?.[1]?.toLowerCase();
+  const signed = sign === undefined ? undefined : { a: 'AUD', au: 'AUD', c: 'CAD', ca: 'CAD', nz: 'NZD' }[sign];
+  const told =
+    signed ??
+    scan.tokens.find(({ term, text }) => term?.code === '$' && DOLLARS.includes(term.currency ?? '') && !/dollar|buck/.test(text))
+      ?.term?.currency;
   const special = prices.find((price) => price.currency !== null && price.currency !== 'USD');
   const written = special ?? prices.find((price) => price.currency !== null);
   const offered = listing.offers.find((offer) => offer.currency && /^[A-Z]{3}$/.test(offer.currency))?.currency ?? null;

@@ -26,6 +26,12 @@ function nouns(kind: Kind, phrases: string, more: Partial<Term> = {}): Entry[] {
 const weak = { weak: true } as const;
 
 export const NOUNS: readonly Entry[] = [
+  ...nouns(
+    'other',
+    'plate peg|weight peg|plate horn|weight horn|plate post|storage peg|plate storage peg|weight storage peg|bar catch/bar catches|plate loader|chin bar|safety bar|safety arm|spotter arm|spotter bar|safety pin|j hook|j cup|safety catch/safety catches|pull up attachment/-|lat attachment|tricep rope|triceps rope|cable handle|cable attachment',
+    weak,
+  ),
+  ...nouns('collars', 'star nut|star lock|spin lock nut|spinlock nut|screw on collar|screw collar|spin collar|star nut collar'),
   ...nouns('plate', 'plate|weight/-|disc|disk|lb plate/-|weight disc|weight disk|free weight', weak),
   ...nouns('plate', '/weights|/wieghts|/wights|/iron weights', weak),
   ...nouns(

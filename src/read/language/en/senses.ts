@@ -22,7 +22,7 @@ export const PRICES: readonly Entry[] = [
     { code: 'L' },
   ],
   [
-    'obo|o b o|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|or trade|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers',
+    'obo|o b o|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers',
     { code: 'O' },
   ],
   [
