@@ -2,6 +2,7 @@
  * `npm run corpus`: reads every corpus ad, prints precision and recall per field, then the ads that differ, worst first; exit code 1 below a floor.
  *   -- --all     every ad that differs, not the worst 25      -- --quiet   none of them
  *   -- WORD      only ads whose name holds it (no floors)     -- --raise   raises the floors to what is measured
+ *   -- --letters how each ad was cut up, and which rule read what
  */
 import { read } from '../../src/read/index.ts';
 import { listingOf, loadCases } from '../corpus/case.ts';
@@ -9,6 +10,7 @@ import { measure, raised, readFloors, shortfalls, writeFloors } from '../corpus/
 import { judge } from '../corpus/score.ts';
 import { measuresOf, type Tally } from '../corpus/tally.ts';
 import type { Verdict } from '../corpus/verdict.ts';
+import { lettersOf, rulesOf } from './letters.ts';
 
 const root = process.env.IRONSIFT_ROOT ?? process.cwd();
 const words = process.argv.slice(2).filter((word) => !word.startsWith('--'));
@@ -18,7 +20,12 @@ const cases = loadCases(`${root}/tests/corpus/ads`).filter(
   ({ name }) => words.length === 0 || words.some((word) => name.includes(word)),
 );
 const verdicts: Verdict[] = [];
-for (const one of cases) verdicts.push(judge(one.name, read(await listingOf(one)), one.label));
+for (const one of cases) {
+  const listing = await listingOf(one);
+  const reading = read(listing);
+  verdicts.push(judge(one.name, reading, one.label));
+  if (asked('letters')) console.log([one.name, ...lettersOf(listing), ...rulesOf(reading)].join('\n  '), '\n');
+}
 const measured = measure(verdicts);
 
 const share = (value: number | null): string => (value === null ? '-' : value.toFixed(3));
