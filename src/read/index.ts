@@ -39,6 +39,7 @@ import { applyTotals, draftsOfNouns, draftsOfQuantities, settleKinds } from './r
 import { firstToken } from './refiners/draft.ts';
 import { finishItem, nameDrafts } from './refiners/finish.ts';
 import { finishAsking } from './refiners/finish-asking.ts';
+import { implySet, withSetPlates } from './refiners/implied-sets.ts';
 import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
@@ -97,7 +98,9 @@ export function read(listing: PageListing): Reading {
   const currency = settleCurrency(scan, listing, prices);
 
   const weighed = draftsOfQuantities(scan, quantities);
-  const drafts = [...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))].sort((a, b) => firstToken(a) - firstToken(b));
+  const drafts = withSetPlates([...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))], totals).sort(
+    (a, b) => firstToken(a) - firstToken(b),
+  );
   settleUnits(scan, drafts, currency, language.code);
   settleKinds(drafts);
   settleBareBars(scan, drafts);
@@ -111,7 +114,7 @@ export function read(listing: PageListing): Reading {
   spreadSold(scan, drafts);
   recallGoods(scan, drafts);
   const asked = settleAsking(scan, prices, drafts, totals);
-  const merged = mergeDrafts(scan, drafts);
+  const merged = implySet(mergeDrafts(scan, drafts), totals);
   settleConditions(merged);
 
   const wanted = isWanted(scan, asked.amount !== null);

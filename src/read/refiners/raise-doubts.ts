@@ -88,21 +88,40 @@ export function raiseDoubts(
     );
   }
   priceBasis(named, asked, currency, push);
-  const set = totals.find((total) => total.set);
-  const bar = named.some(({ item }) => item.kind === 'bar');
-  if (set && bar && named.some(({ item }) => item.implied)) {
-    push(
-      'statedTotal',
-      'set_bar',
-      [
-        { says: message('choice_bar_counted'), corrections: [] },
-        { says: message('choice_bar_extra'), corrections: [{ path: 'set.bar', value: 'extra' }] },
-      ],
-      set.from,
-      set.to,
-    );
-  }
+  doubts.push(...setDoubts(scan, named, totals));
   return doubts;
+}
+
+/** Whether the bar is counted in the weight of a set, or comes with it at all. */
+function setDoubts(scan: Scan, named: readonly Named[], totals: readonly Total[]): Doubt[] {
+  const set = totals.find((total) => total.set);
+  const plates = named.filter(({ item }) => item.implied && item.weight !== null);
+  if (!set || plates.length === 0) return [];
+  const evidence = [span(scan, set.from, set.to)];
+  const weight = { value: set.weight, unit: set.unit ?? 'lb' };
+  if (!named.some(({ item }) => item.kind === 'bar')) {
+    const bar = [
+      { path: 'added-1.kind', value: 'bar' },
+      { path: 'added-1.unitWeight', value: 45, unit: 'lb' },
+      { path: 'added-1.fits', value: '50mm' },
+    ];
+    const choices = [
+      { says: message('choice_no_bar'), corrections: [] },
+      { says: message('choice_bar_included'), corrections: bar },
+    ];
+    return [{ id: 'set_no_bar:items', about: 'items', why: message('doubt_set_no_bar'), choices, evidence }];
+  }
+  const onTop = [
+    ...plates.map(({ id }) => ({ path: id, value: null })),
+    { path: 'added-1.kind', value: 'plate' },
+    { path: 'added-1.totalWeight', value: weight.value, unit: weight.unit },
+    { path: 'added-1.fits', value: '50mm' },
+  ];
+  const choices = [
+    { says: message('choice_bar_counted'), corrections: [] },
+    { says: message('choice_bar_extra'), corrections: onTop },
+  ];
+  return [{ id: 'set_bar:statedTotal', about: 'statedTotal', why: message('doubt_set_bar'), choices, evidence }];
 }
 
 /** A lot price that makes a pound too cheap may be the price of each. */
