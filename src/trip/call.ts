@@ -23,7 +23,12 @@ const WITHIN_TALK = 0.6;
 /** A firm price moves this little. An assumption. */
 const FIRM_GIVES = 0.95;
 
-const call = (kind: Call['kind'], says: Message, ...because: readonly Message[]): Call => ({ kind, says, because });
+/** A call with its reasons, each said once however many items give it. */
+const call = (kind: Call['kind'], says: Message, ...because: readonly Message[]): Call => ({
+  kind,
+  says,
+  because: [...new Map(because.map((reason) => [JSON.stringify(reason), reason])).values()],
+});
 const leave = (...because: readonly Message[]): Call => call('leave', message('call_leave'), ...because);
 
 /** There is nothing to value: why. */

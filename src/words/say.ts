@@ -38,7 +38,11 @@ export function speaker(strings: Strings, locale: string): Speaker {
     if ('money' in value) return money(value.money);
     if ('rate' in value) return `${money(value.rate, 'cents')}/${value.per}`;
     if ('weight' in value) return `${number(value.weight.value)} ${value.weight.unit}`;
-    if ('mm' in value) return `${number(value.mm, 1)} mm (${number(millimetresToInches(value.mm), 2)} in)`;
+    if ('mm' in value) {
+      // A bar's length needs no tenths, a hole does.
+      const long = value.mm >= 300;
+      return `${number(value.mm, long ? 0 : 1)} mm (${number(millimetresToInches(value.mm), long ? 1 : 2)} in)`;
+    }
     if ('degrees' in value) return `${number(value.degrees, 1)}°`;
     if ('distance' in value) return `${number(value.distance.value, 0)} ${value.distance.unit}`;
     if ('percent' in value) return `${number(value.percent, 0)} %`;

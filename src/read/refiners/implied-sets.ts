@@ -16,7 +16,6 @@ const USUAL: readonly (readonly [count: number, pounds: number])[] = [
   [2, 2.5],
 ];
 const SET_POUNDS = 300;
-const BAR_POUNDS = 45;
 
 /** A set named by its size with no plates told has plates all the same: without weights of their own, so that its total counts for something. */
 export function withSetPlates(drafts: readonly Draft[], totals: readonly Total[]): Draft[] {
@@ -25,7 +24,7 @@ export function withSetPlates(drafts: readonly Draft[], totals: readonly Total[]
   return [...drafts, draft('plate', { rule: 'set-size', from: set.from, to: set.to }, { implied: true })];
 }
 
-/** The set's plates, and its bar where the ad names none, in place of the noun that stood for them. */
+/** The set's plates in place of the noun that stood for them. */
 export function implySet(drafts: readonly Draft[], totals: readonly Total[]): Draft[] {
   const set = totals.find((total) => total.set && total.weight === SET_POUNDS && total.unit !== 'kg');
   const told = drafts.some((item) => !item.sold && isPlate(item.kind) && (item.weight !== null || item.total !== null));
@@ -51,10 +50,5 @@ export function implySet(drafts: readonly Draft[], totals: readonly Total[]): Dr
     ),
   );
   const rest = drafts.filter((item) => item !== vague);
-  const bar = rest.find((item) => item.kind === 'bar' && !item.sold);
-  if (bar && bar.weight === null) {
-    bar.weight = known(BAR_POUNDS);
-    bar.unit = 'lb';
-  }
   return [...rest, ...plates];
 }

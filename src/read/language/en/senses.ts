@@ -44,6 +44,7 @@ export const RELATIONS: readonly Entry[] = [
     'feel free|toll free|drug free|pet free|smoke free|free bench|free motion|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
     { code: 'z' },
   ],
+  ['well kept|was kept|been kept|is kept|are kept|were kept|kept up', { code: 'z' }],
   [
     'unless|unless noted|unless otherwise noted|unless marked|unless otherwise marked|unless stated|otherwise noted|if not marked|unless priced',
     { code: 'z', sense: 'unless' },
@@ -53,7 +54,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'N' },
   ],
   [
-    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but",
+    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but",
     { code: 'Q' },
   ],
   [
@@ -69,7 +70,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'W' },
   ],
   [
-    'fit|fits|fitting|compatible with|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
+    'fit|fits|fitting|compatible with|came with|came with the|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
     { code: 'X' },
   ],
   [
