@@ -1,0 +1,48 @@
+/** What holds of every reading, and the same ad in other characters, over the whole corpus. Relations need no labels and no source. */
+import { describe, it } from 'vitest';
+import type { Reading } from '../../src/listing/reading.ts';
+import { read } from '../../src/read/index.ts';
+import { DISGUISES } from './disguises.ts';
+import { essence, faultsOfForm } from './essence.ts';
+import { type Ad, holds, rewritten } from './relation.ts';
+
+describe('every reading', () => {
+  const twice = 'two doubts about the asking price have the same id';
+  it('cites spans inside its text that are not empty, and gives ids once', () =>
+    holds(({ reading }) => faultsOfForm(reading), 300, {
+      'bars-racks/cage-with-cable-attachment.txt': twice,
+      'long/line-breaks-and-emphasis-moving-sale.html': twice,
+      'negatives/griddle-plate-with-offer-data.html': twice,
+    }));
+  it('is the same the second time', () =>
+    holds((ad) => (JSON.stringify(read(ad.listing)) === JSON.stringify(ad.reading) ? [] : ['differs']), 300));
+});
+
+describe('the same ad in other characters is read the same', () => {
+  const differences = (ad: Ad, put: (text: string) => string): string[] | null => {
+    const [text, title] = [put(ad.listing.text), put(ad.listing.title)];
+    if (text === ad.listing.text && title === ad.listing.title) return null;
+    // A place is known by its capitals: it may come and go with them, and is written as it is written.
+    const same = (reading: Reading): object => ({ ...essence(reading), place: null });
+    const [before, after] = [same(ad.reading), same(rewritten(ad, text, title))];
+    return Object.entries(before)
+      .filter(
+        ([field, value]) => JSON.stringify(value) !== JSON.stringify(Object.entries(after).find(([name]) => name === field)?.[1]),
+      )
+      .map(([field]) => field);
+  };
+  for (const { name, put, except, defect } of DISGUISES) {
+    const relation = (): Promise<void> => holds((ad) => differences(ad, put), 30, except);
+    if (defect === undefined) it(name, relation);
+    else it.fails(`${name}: ${defect}`, relation);
+  }
+
+  // The place is looked for in the text as it came, with the signs for spaces, quotes and marks that it came with.
+  it.fails('place and all', () =>
+    holds(({ listing, reading }) => {
+      if (reading.place === null) return null;
+      const put = (text: string): string => text.replaceAll(' ', '\u00a0').replaceAll("'", '\u2019');
+      const after = read({ ...listing, text: put(listing.text), title: put(listing.title) }).place;
+      return after !== null && after.value.replaceAll('\u00a0', ' ') === reading.place.value ? [] : [reading.place.value];
+    }, 5));
+});
