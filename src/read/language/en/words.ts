@@ -151,7 +151,7 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['odd|mismatched|mismatch|mixed|assorted|misc|random|various', { code: 'm', condition: 'mismatched' }],
   [
-    'adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|heavy|good|nice|great|big|small|large|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|rusty looking|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|flanged|grips|slots|womens|mens|ladies',
+    'adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|heavy|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|rusty looking|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|flanged|grips|slots|womens|mens|ladies',
     { code: 'm' },
   ],
 ];
