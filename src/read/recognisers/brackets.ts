@@ -8,7 +8,7 @@ const BEFORE = new RegExp(
   'dg',
 );
 const AFTER = new RegExp(
-  `(n${UNIT}?|v)[-,]?${MODIFIERS}(k?)[-,:.]?\\((?:[jxU:]{0,2}(${COUNT})(?:x|e|p|j|t|L|oa?L?|k|zz?)?|(?:t?o?)(${COUNT})|a?(p)(?:zz?)?)\\)`,
+  `(n${UNIT}?|v)[-,]?${MODIFIERS}(k?)[-,:.]?\\((?:[jxU:%]{0,2}(${COUNT})(?:x|e|p|j|t|L|oa?L?|&|k|zz?)?|(?:t?o?)(${COUNT})|a?(p)(?:zz?)?)\\)`,
   'dg',
 );
 

@@ -1,6 +1,7 @@
 /** Counts behind a noun: "Bench 1.", "collars x2", "barbell (2)", "Bar straight - 1 pc", "collars, 1 pair": kept for the noun, and used up. */
 import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount, MODIFIERS } from './notation.ts';
+import { countBefore } from './nouns.ts';
 
 const BEHIND = new RegExp(`(k)${MODIFIERS}[-:,|(]{0,2}(?:x(?![nd]u)|j:?)?([nd])(?:(j|x)?(?=[,.;l)|]|$)|(p)(?!o|E))\\)?`, 'dg');
 const OWN = ['bar', 'curl-bar', 'hex-bar', 'rack', 'stands', 'bench', 'collars', 'storage', 'other'];
@@ -11,6 +12,8 @@ export function readNounCounts(scan: Scan): void {
     const at = group(2)?.[0] ?? to;
     const count = valueAt(scan, at);
     if (!kind || !OWN.includes(kind) || !isCount(count) || count > 24) return false;
+    // "two pairs of collars, one pair worn": counted before.
+    if (countBefore(scan, from).count !== null) return false;
     // "bar 20" is the bar's weight.
     if (kind === 'bar' && count >= 15) return false;
     // A bare number behind a comma may be the first of a list of plates.

@@ -22,6 +22,16 @@ export function readPairs(scan: Scan): Quantity[] {
     const weight = weightAt(scan, start, end);
     if (!weight || times === null || !isSize(weight.value, weight.unit)) return false;
     const noun = group(5)?.[0] ?? null;
+    // "set of 4 fractional plates (1 lb x2, 1/2 lb x2)" are four pieces.
+    if (
+      !isPair &&
+      within === null &&
+      end === start &&
+      noun !== null &&
+      scan.tokens[noun]?.term?.plural &&
+      !isPlateSize(weight.value)
+    )
+      return false;
     const marked = end > start || scan.plain[start] === 'v' || noun !== null;
     if (!marked && !isPair && within === null) return false;
     const ended = isPlateSize(weight.value) && weight.value >= 5 && /[,.;lc)]/.test(scan.plain[end + 1] ?? 'l');

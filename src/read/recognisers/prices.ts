@@ -212,7 +212,7 @@ const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
   [/^[,(-]?a?[ra/w]{0,2}e(?!o|E|n)/, 'each'],
   [/^[,(-]?w?a?L/, 'all'],
   [/^[,(]?wap/, 'all'],
-  [/^[,(-]?(?:[ra/]{0,2})p/, 'pair'],
+  [/^[,(-]?(?:[ra/]{0,2})p(?![oE]|n[uhs])/, 'pair'],
   [/^[,(-]?w[a]?t/, 'all'],
   [/^wa?[nd](?![uhqsnx])/, 'all'],
   [/^[,(-]?V/, 'saving'],
@@ -229,6 +229,7 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const before = line.slice(Math.max(line.lastIndexOf('l'), line.search(/[.;!?](?=[^.;!?]*$)/)) + 1);
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
   const word = lead === undefined ? '' : (scan.tokens[price.from - (before.length - before.lastIndexOf(lead))]?.text ?? '');
+  if (price.rule === 'price-now') return 'asking';
   if (/b[:aU]?$/.test(before)) return 'former';
   if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
   if (/%U?$/.test(before) && /^f?z/.test(behind)) return 'former';

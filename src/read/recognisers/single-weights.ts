@@ -5,7 +5,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const BAR_WEIGHT = new RegExp(
-  `(k)(?:__[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zP]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
+  `(k)(?:_{1,3}[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zP]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
   'dg',
 );
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');

@@ -12,6 +12,10 @@ function absorb(into: Draft, other: Draft): void {
   if (into.kindAssumed && !other.kindAssumed) into.kindAssumed = false;
 }
 
+/** "All three bars", "both benches", "the two racks" speak of goods that were told. */
+const isDefinite = (scan: Scan, item: Draft): boolean =>
+  scan.tokens.slice(Math.max(0, firstToken(item) - 1), firstToken(item) + 1).some(({ term }) => term?.sense === 'definite');
+
 /** Count of two mentions of one size: the same said twice, or two lots. */
 function joinCounts(into: Draft, other: Draft, scan: Scan): void {
   if (other.count === null || other.partitive) return;
@@ -32,6 +36,7 @@ function joinCounts(into: Draft, other: Draft, scan: Scan): void {
   const sameLine = lineA === lineB;
   const title = lineA === 0 || lineB === 0;
   const differ = into.count.value !== other.count.value;
+  if (!differ && isDefinite(scan, other)) return;
   if (sameLine || ownPrices || (listed && !title) || (differ && !title))
     into.count = { ...into.count, value: into.count.value + other.count.value };
   else if (differ) into.count = other.count;
@@ -124,7 +129,7 @@ function takeFacts(into: Draft, from: Draft): void {
 }
 
 function joinVagueCount(into: Draft, other: Draft): void {
-  if (other.count && !other.count.implied && (into.count === null || into.count.implied)) into.count = other.count;
+  if (other.count && (into.count === null || (into.count.implied && !other.count.implied))) into.count = other.count;
 }
 
 /** "UPDATE: the bench is gone" holds for the bench wherever it is named; "the other 45s are sold" only for those. */

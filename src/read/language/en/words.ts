@@ -71,8 +71,9 @@ export const COUNTS: readonly Entry[] = [
   ...bigNumbers,
   ['half dozen|half a dozen|a half dozen', { code: 'd', value: 6 }],
   ['dozen|a dozen', { code: 'd', value: 12 }],
-  ['couple|a couple|a couple of|couple of|both', { code: 'd', value: 2 }],
-  ['single|just one|only one|1 single', { code: 'd', value: 1 }],
+  ['couple|a couple|a couple of|couple of', { code: 'd', value: 2 }],
+  ['both', { code: 'd', value: 2, sense: 'definite' }],
+  ['single|just one|only one|1 single|one single', { code: 'd', value: 1 }],
   ['pair|pr|pairs|prs|matching pair|matched pair|matching pairs|matched pairs|pari', { code: 'p' }],
   ['set|sets', { code: 't' }],
   ['each|ea|apiece|a piece|each one|per piece|per plate|per each|per weight|a pop', { code: 'e' }],
@@ -81,7 +82,9 @@ export const COUNTS: readonly Entry[] = [
   ["have|i have|got|i've got|have got|there are|there is|i got|has|having|have about", { code: '%' }],
   ['marked|stamped|labeled|labelled|that say|saying|that are marked|marked as', { code: 'o', sense: 'marked' }],
   ["of em|of 'em|of them|of these|of those|available|left|in stock|remaining|of each available", { code: '&' }],
-  ['a|an|the|my|this|these|some|her|his|our', { code: 'a' }],
+  ['a|an|my|this|some|her|his|our', { code: 'a' }],
+  ['the|these', { code: 'a', sense: 'definite' }],
+  ['all|those', { code: 'z', sense: 'definite' }],
   ['and|plus|also|along with|&|as well as|including|includes|include|comes with|with|w', { code: 'c' }],
   ['qty|quantity|count|pcs|pieces|piece|pc|count of|qty of|how many|no of', { code: 'j' }],
   [
@@ -151,7 +154,7 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['odd|mismatched|mismatch|mixed|assorted|misc|random|various', { code: 'm', condition: 'mismatched' }],
   [
-    'adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|heavy|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|rusty looking|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|flanged|grips|slots|womens|mens|ladies',
+    'adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|heavy|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|rusty looking|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies',
     { code: 'm' },
   ],
 ];
