@@ -89,6 +89,10 @@ function isJoinedToLeftOut(scan: Scan, at: number, after: string): boolean {
   );
 }
 
+/** "2 ea. bench", "3 pcs. bars": the word of pieces and its point between the count and the noun. */
+const isPieceMark = (scan: Scan, at: number): boolean =>
+  scan.plain[at] === '.' ? 'ej'.includes(scan.plain[at - 1] ?? '_') : /^[nd][ej]$/.test(scan.plain.slice(at - 1, at + 1));
+
 /** Pieces told before a noun ("2 benches", "a pair of collars"), and the token where the count begins. */
 export function countBefore(scan: Scan, at: number): { count: number | null; from: number } {
   const behind = scan.nounCounts.get(at);
@@ -97,7 +101,7 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
   let count: number | null = null;
   for (let i = at - 1; i >= Math.max(0, at - 6); i -= 1) {
     const letter = scan.letters[i] ?? '_';
-    if ('mCxoa_()t'.includes(letter)) continue;
+    if ('mCxoa_()t'.includes(letter) || isPieceMark(scan, i)) continue;
     if (letter === 'p') {
       count = 2 * (count ?? 1);
       from = i;

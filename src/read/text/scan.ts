@@ -40,7 +40,7 @@ function clausesOf(tokens: readonly Token[], letters: string, text: string): Uin
     const next = tokens[i + 1];
     const capital = next !== undefined && /\p{Lu}/u.test(text[next.start] ?? ' ');
     const abbreviated =
-      letter === '.' && !capital && 'ufj'.includes(letters[i - 1] ?? '_') && 'kmxp(tCn'.includes(letters[i + 1] ?? '_');
+      letter === '.' && !capital && ('ufj'.includes(letters[i - 1] ?? '_') || tokens[i - 1]?.text === 'ea') && 'kmxp(tCn'.includes(letters[i + 1] ?? '_');
     const stops = letter === 'l' || letter === ';' || letter === '•' || ('.!?'.includes(letter) && !next?.glued && !abbreviated);
     length = stops ? 0 : length + 1;
     if (stops || length > LONGEST_CLAUSE) {

@@ -54,7 +54,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'N' },
   ],
   [
-    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|there was|there were|there used to be",
+    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
     { code: 'Q' },
   ],
   [
