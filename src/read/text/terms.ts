@@ -53,7 +53,9 @@ function build(sections: readonly (readonly Entry[])[]): { root: Map<string, Nod
   const twice: string[] = [];
   for (const [phrases, term] of sections.flat()) {
     for (const phrase of phrases.split('|')) {
-      const words = foldPhrase(phrase.trim()).split(/[\s-]+/);
+      const words = foldPhrase(phrase.trim())
+        .replaceAll('/', ' / ')
+        .split(/[\s-]+/);
       let level = root;
       let node: Node = { next: root, term: null };
       for (const word of words) {

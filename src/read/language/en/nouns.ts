@@ -33,7 +33,7 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns('collars', 'star nut|star lock|spin lock nut|spinlock nut|screw on collar|screw collar|spin collar|star nut collar'),
   ...nouns('plate', 'plate|weight/-|disc|disk|lb plate/-|weight disc|weight disk|free weight', weak),
-  ...nouns('plate', '/weights|/wieghts|/wights|/iron weights', weak),
+  ...nouns('plate', '/weights|/wieghts|/wights|/weigths|/weigts|/wts|/iron weights', weak),
   ...nouns(
     'plate',
     'weight plate|wieght plate|barbell plate|barbell weight|barbell disc|gym plate|gym weight|standard plate|standard weight|lifting plate|bar weight|plate weight|plate wieght',
@@ -86,7 +86,7 @@ export const NOUNS: readonly Entry[] = [
     'bench',
     'weight bench/weight benches|flat bench/flat benches|incline bench/incline benches|adjustable bench/adjustable benches|workout bench/workout benches|exercise bench/exercise benches|lifting bench/lifting benches|press bench/press benches|fid bench/-|decline bench/decline benches|utility bench/utility benches|olympic bench/olympic benches|olympic weight bench/olympic weight benches|weightlifting bench/weightlifting benches|weight lifting bench/weight lifting benches|bench press bench/-|preacher bench/preacher benches|preacher curl bench/-|preacher curl/-|flat weight bench/flat weight benches|adjustable weight bench/adjustable weight benches|flat incline bench/-|incline decline bench/-|flat incline decline bench/-|gym bench/gym benches|competition bench/competition benches|olympic bench press/-|bench press set/-|standard weight bench/-',
   ),
-  ...nouns('bench', 'bench/benches|bench press/bench presses', weak),
+  ...nouns('bench', 'bench/benches|bench press/bench presses|bech/-|weight bech/-|wieght bench/-|wieght bech/-', weak),
   ...nouns(
     'collars',
     'collar|barbell collar|spring collar|spin lock collar|spinlock collar|spin lock|spinlock|star collar|locking collar|lock collar|bar collar|clamp collar|barbell clip|spring clip|bar clip|weight clip|barbell clamp|bar clamp|weight collar|olympic collar|lock jaw collar|screw collar|weight clamp|spring lock|locking clip|spring clamp',
@@ -99,7 +99,7 @@ export const NOUNS: readonly Entry[] = [
   ...nouns('kettlebell', 'kettlebell|kettle bell|kb|kettlebell weight|ketlebell|kettlebel|kettleball|kettle ball'),
   ...nouns(
     'storage',
-    'plate tree|weight tree|weight plate tree|plate rack|weight rack|dumbbell rack|dumbell rack|dumbbell tree|plate storage/-|plate stand|weight storage/-|weight plate rack|weight plate storage/-|bar holder|barbell holder|barbell rack|plate holder|weight holder|weight plate holder|storage rack|bumper rack|bumper tree|rack dumbbell/-|rack dumbbells/-|a frame rack|a frame dumbbell rack|toaster rack|bar storage/-|storage tree|vertical plate rack|vertical weight rack|kettlebell rack|weight tree stand/-|plate toaster|dumbbell storage rack|weight storage rack|weights rack/-|weights tree/-|weight plate stand/-|olympic plate tree|olympic weight tree|olympic tree/-|plate tree rack/-|tree stand/-|bar rack/-|gun rack/-|storage pin/storage pins|rack for weights/-|rack for plates/-|rack for the weights/-|rack for the plates/-|stand for plates/-|stand for weights/-|tree for the weights/-|tree for plates/-|weight plate tree stand/-|rolling rack/-',
+    'plate tree|weight tree|weight plate tree|plate rack|weight rack|dumbbell rack|dumbell rack|dumbbell tree|plate storage/-|plate stand|weight storage/-|weight plate rack|weight plate storage/-|bar holder|barbell holder|barbell rack|plate holder|weight holder|weight plate holder|storage rack|bumper rack|bumper tree|rack dumbbell/-|rack dumbbells/-|a frame rack|a frame dumbbell rack|toaster rack|bar storage/-|storage tree|vertical plate rack|vertical weight rack|kettlebell rack|weight tree stand/-|plate toaster|dumbbell storage rack|weight storage rack|weights rack/-|weights tree/-|weight plate stand/-|olympic plate tree|olympic weight tree|olympic tree/-|plate tree rack/-|tree stand/-|bar rack/-|gun rack/-|storage pin/storage pins|rack for weights/-|rack for plates/-|rack for the weights/-|rack for the plates/-|stand for plates/-|stand for weights/-|tree for the weights/-|tree for plates/-|weight plate tree stand/-|rolling rack/-|tier rack/tier racks|rack for them/-|rack for dumbbells/-|rack for the dumbbells/-',
   ),
   ...nouns('storage', 'tree', weak),
 ];

@@ -4,11 +4,11 @@ import type { Entry } from '../../text/terms.ts';
 export const PRICES: readonly Entry[] = [
   ['per', { code: 'r' }],
   [
-    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|take|takes|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is",
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|take|takes|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it",
     { code: 'A' },
   ],
   [
-    'was|then|were|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|replacement cost|before',
+    'was|then|were|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before',
     { code: 'F' },
   ],
   ['save|savings|saving|off|discount|you save', { code: 'V' }],
@@ -22,11 +22,11 @@ export const PRICES: readonly Entry[] = [
     { code: 'L' },
   ],
   [
-    'obo|o b o|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers|can discuss|we can discuss|can talk about the price|talk about the price|can negotiate|price can be discussed',
+    'obo|oboe|o b o|no reasonable offer refused|no sensible offer refused|can be discussed|we can speak about it|we can talk about it|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers|can discuss|we can discuss|can talk about the price|talk about the price|can negotiate|price can be discussed',
     { code: 'O' },
   ],
   [
-    "not taking less|nothing less|won't take less|will not take less|wont take less|not a penny less|don't lowball|dont lowball|don't low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|nonnegotiable|not negotiable|not really negotiable|not lower|no lower|not going lower|will not dicker|wont dicker|won't dicker|no dickering|that's the bottom|bottom dollar|bottom price|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm",
+    "not taking less|nothing less|won't take less|will not take less|wont take less|not a penny less|don't lowball|dont lowball|don't low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|nonnegotiable|not negotiable|not really negotiable|not lower|no lower|not going lower|will not dicker|wont dicker|won't dicker|no dickering|that's the bottom|bottom dollar|bottom price|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm|price is the price|the price is the price|prices are what they are|price is what it is|not less",
     { code: 'R' },
   ],
   ['cash|cash only|cash money|takes it|takes them|gets it|gets them|cash and carry|cash in hand|or less', { code: '£' }],
@@ -38,8 +38,11 @@ export const RELATIONS: readonly Entry[] = [
     'lumber|timber|board|boards|stud|studs|upright|uprights|tubing|tube|tubes|sheet|sheets|post|posts|profile|footprint|steel tubing|room|garage|bedroom|basement|shed|rug|carpenter|4x4|square tubing|square tube|frame|pad|beam|beams|sheets of',
     { code: 'z', sense: 'sizes' },
   ],
-  ['update|updated|edit|price drop alert|bump', { code: 'z', sense: 'update' }],
-  ['if you take|if you buy|when you buy|if you want|if you need|take at least', { code: 'z' }],
+  ['update|updated|edit|no wait|scratch that|make that|price drop alert|bump', { code: 'z', sense: 'update' }],
+  [
+    'will split|can split|could split|would split|may split|happy to split|willing to split|split up|split into|split them|split it|gone off|plate loaded|bar none|if you take|if you buy|when you buy|if you want|if you need|take at least',
+    { code: 'z' },
+  ],
   [
     'before you offer|before you make an offer|feel free|toll free|drug free|pet free|smoke free|free bench|free motion|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
     { code: 'z' },
@@ -50,11 +53,11 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z', sense: 'unless' },
   ],
   [
-    "no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o",
+    "no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o|w/out",
     { code: 'N' },
   ],
   [
-    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
+    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|trade for|trades for|swap for|swaps for|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
     { code: 'Q' },
   ],
   [

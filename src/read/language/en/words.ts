@@ -54,6 +54,15 @@ function* spelledNumbers(): Generator<readonly [string, number]> {
   }
   yield* [
     ['hundred', 100],
+    ...belowHundred
+      .filter(([, value]) => value % 5 === 0)
+      .flatMap(
+        ([word, value]) =>
+          [
+            [`hundred ${word}`, 100 + value],
+            [`hundred and ${word}`, 100 + value],
+          ] as const,
+      ),
     ['fourty five', 45],
     ['fourty', 40],
     ['two and a half', 2.5],
@@ -85,7 +94,7 @@ export const COUNTS: readonly Entry[] = [
   ['a|an|my|this|some|her|his|our', { code: 'a' }],
   ['the|these', { code: 'a', sense: 'definite' }],
   ['all|those', { code: 'z', sense: 'definite' }],
-  ['and|plus|also|along with|&|as well as|including|includes|include|comes with|with|w', { code: 'c' }],
+  ['and|plus|also|along with|&|as well as|including|includes|include|incl|comes with|with|w', { code: 'c' }],
   ['qty|quantity|count|pcs|pieces|piece|pc|count of|qty of|how many|no of', { code: 'j' }],
   [
     'per side|each side|a side|on each side|on both sides|both sides|on each end|each end|per end|on either side|either side|on either end|both ends',
@@ -120,7 +129,7 @@ export const MONEY: readonly Entry[] = [
 
 export const MODIFIERS: readonly Entry[] = [
   [
-    'olympic|olympics|oly|olympic size|olympic sized|olympic style|olympic grade|two inch|olympic type|olympic hole|fits olympic|50mm|51mm',
+    'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|two inch|olympic type|olympic hole|fits olympic|50mm|51mm',
     { code: 'm', fits: '50mm' },
   ],
   [
