@@ -26,6 +26,7 @@ import { readTables } from './recognisers/tables.ts';
 import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
+import { readWeightCounts } from './recognisers/weight-counts.ts';
 import { NOTHING, settleAsking } from './refiners/asking.ts';
 import {
   attachConditions,
@@ -61,6 +62,7 @@ const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
   readPairs,
   readDashes,
   readPieces,
+  readWeightCounts,
   readSideBySide,
   readLists,
   readSingleWeights,

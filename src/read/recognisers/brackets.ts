@@ -1,7 +1,7 @@
 /** A count in brackets: "(4) 45s", "(2) 10#", "(2x) 45", "45 lb (2)", "45s (x4)", "20 Pound (2X)", "45 lb plates (pair)", "(qty 2) 45 lb". */
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
-import { COUNT, findLetter, isCount, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
+import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
 
 const BEFORE = new RegExp(
   `\\([jx]?(${COUNT})[xje]?p?\\)[-:]?(?:(p|t)o?)?a?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
@@ -25,6 +25,9 @@ export function readBrackets(scan: Scan): Quantity[] {
     const number = at ? valueAt(scan, at[0]) : 2;
     const pairs = at !== null && findLetter(scan, at[1], to, 'p') !== null;
     if (!weight || !isCount(number) || !isSize(weight.value, weight.unit)) return false;
+    // "6 medium plates (25)": the weight stands in the brackets.
+    const bare = end === start && scan.plain[start] === 'n' && group(2) !== null;
+    if (bare && at !== null && number >= 15 && isPlateSize(number) && isCount(weight.value) && weight.value <= 20) return false;
     last = to;
     found.push({
       rule: at ? 'count-behind-in-brackets' : 'pair-behind-in-brackets',

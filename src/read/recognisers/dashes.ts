@@ -1,7 +1,7 @@
 /** A count and a weight joined by a dash or colon: "2 - 45lb", "4-45s", "45 lb plates - 4", "45s: 4", "45 lb = 2", "qty 4: 45 lb", "45 lb qty 2", table cells "45 lb | 4". */
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
-import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
+import { COUNT, isCount, isPlateSize, isSize, isStock, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const COUNT_FIRST = new RegExp(
   `(?<![\\d-])(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?![xn-]|-n)${MODIFIERS}(k?)`,
@@ -18,9 +18,11 @@ export function readDashes(scan: Scan): Quantity[] {
     const [start, end] = group(1) ?? [from, from];
     const weight = weightAt(scan, start, end);
     const count = valueAt(scan, (group(3) ?? group(4))?.[0] ?? to);
-    if (!weight || !isCount(count) || count > 40 || !isSize(weight.value, weight.unit)) return false;
+    // "45 lb ...... 64 pcs": the word may stand behind the count too.
+    const told = scan.plain.slice(from, to + 2).includes('j');
+    const pieces = told ? isStock(count) : isCount(count) && count <= 40;
+    if (!weight || count === null || !pieces || !isSize(weight.value, weight.unit)) return false;
     const bare = start === end && scan.plain[start] === 'n' && group(2) === null;
-    const told = scan.plain.slice(from, to + 1).includes('j');
     if (bare && told && !isPlateSize(weight.value)) return false;
     if (bare && !told && !(isPlateSize(weight.value) && (weight.value >= 12.5 || !isCount(weight.value)) && count <= 12))
       return false;
@@ -43,6 +45,8 @@ export function readDashes(scan: Scan): Quantity[] {
     if (!weight || !isCount(count) || count > 40 || !isSize(weight.value, weight.unit)) return false;
     const bare = start === end && scan.plain[start] === 'n';
     if (bare && !isPlateSize(weight.value) && !(isPlateSize(count) && isCount(weight.value))) return false;
+    // "voted 5-2 against" is a score.
+    if (bare && scan.plain[end + 1] === 'z' && scan.plain[from - 1] === 'z') return false;
     const noun = group(3)?.[0] ?? null;
     const either = bare && isPlateSize(count);
     found.push({ rule: 'count-dash-weight', from, to, count, weight: weight.value, unit: weight.unit, noun, either });

@@ -2,15 +2,30 @@
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount } from './notation.ts';
+import { OWN } from './noun-counts.ts';
+import { countBefore, isAside } from './nouns.ts';
 
 const LATER =
   /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
+/** How far back goods without a weight may stand. */
+const NOUN_REACH = 12;
+
+/** The bar, rack, bench or the like that stands between the last weight and a count, on this line or the one above, and has no count yet. */
+function nounBefore(scan: Scan, last: number, from: number): number | null {
+  const line = scan.tokens[from]?.line ?? 0;
+  for (let i = from - 1; i > last && from - i <= NOUN_REACH && line - (scan.tokens[i]?.line ?? 0) <= 1; i -= 1) {
+    if (scan.plain[i] !== 'k') continue;
+    const own = OWN.includes(scan.tokens[i]?.term?.kind ?? 'plate') && !scan.nounCounts.has(i) && !isAside(scan, i);
+    return own && scan.letters[i] === 'k' && countBefore(scan, i).count === null ? i : null;
+  }
+  return null;
+}
 
 export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   const counted = [...quantities];
-  findAll(scan, LATER, ({ from, group }) => {
+  findAll(scan, LATER, ({ from, to, group }) => {
     const number = group(1) ?? group(3) ?? group(5) ?? group(7) ?? group(9);
     const pairs = group(2) !== null || group(4) !== null || group(6) !== null || group(8) !== null;
     const pieces = valueAt(scan, number?.[0] ?? from);
@@ -25,6 +40,12 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
       pairs &&
       (pieces ?? 0) > 1 &&
       scan.plain.slice(last.to + 1, from).length <= 2;
+    const ends = /[,.;l)(]/.test(scan.plain[to + 1] ?? 'l');
+    const noun = ends && (group(1) || group(7)) ? nounBefore(scan, counted[before]?.to ?? -1, from) : null;
+    if (noun !== null && isCount(count)) {
+      scan.nounCounts.set(noun, count);
+      return true;
+    }
     if (!last || !isCount(count) || (last.count !== null && !last.countImplied && !morePairs)) return false;
     counted[at] = { ...last, count, countImplied: false, rule: `${last.rule}-counted-later` };
     return true;

@@ -35,6 +35,10 @@ export const isPlateSize = (value: number): boolean => COMMON_PLATES.includes(va
 export const isCount = (value: number | null): value is number =>
   value !== null && Number.isInteger(value) && value >= 1 && value <= 60;
 
+/** Pieces of a stock list, where a word says that they are pieces. */
+export const isStock = (value: number | null): value is number =>
+  value !== null && Number.isInteger(value) && value >= 1 && value <= 999;
+
 /** Value and unit of the weight between two tokens. */
 export function weightAt(scan: Scan, from: number, to: number): { value: number; unit: MassUnit | null } | null {
   const value = valueAt(scan, from);

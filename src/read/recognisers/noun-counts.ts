@@ -1,10 +1,12 @@
 /** Counts behind a noun: "Bench 1.", "collars x2", "barbell (2)", "Bar straight - 1 pc", "collars, 1 pair": kept for the noun, and used up. */
+import type { Kind } from '../../listing/reading.ts';
 import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount, MODIFIERS } from './notation.ts';
 import { countBefore } from './nouns.ts';
 
 const BEHIND = new RegExp(`(k)${MODIFIERS}[-:,|(]{0,2}(?:x(?![nd]u)|j:?)?([nd])(?:(j|x)?(?=[,.;l)|]|$)|(p)(?!o|E))\\)?`, 'dg');
-const OWN = ['bar', 'curl-bar', 'hex-bar', 'rack', 'stands', 'bench', 'collars', 'storage', 'other'];
+/** Kinds that are counted by their noun and not by their weight. */
+export const OWN: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar', 'rack', 'stands', 'bench', 'collars', 'storage', 'other'];
 
 export function readNounCounts(scan: Scan): void {
   findAll(scan, BEHIND, ({ from, to, group }) => {

@@ -4,6 +4,7 @@ import type { Noun } from '../mention.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import type { Token } from '../text/tokens.ts';
 import { isCount } from './notation.ts';
+import { isTradedFor } from './traded-for.ts';
 
 /** Places of nouns that are not on offer: "no bar", "bench not included", "fits any bar", "for your rack". */
 /** Prepositions behind which a bar, rack or bench is a place and not goods ("they lean on the bar"). */
@@ -45,6 +46,7 @@ export function isAside(scan: Scan, at: number): boolean {
   let start = at;
   while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
   const near = before.slice(before.length - (at - start));
+  if (isTradedFor(scan, at)) return true;
   const behind = scan.plain.slice(at + 1, at + 7);
   const end = behind.search(/[l.;!?]/);
   const after = end === -1 ? behind : behind.slice(0, end);

@@ -8,7 +8,7 @@ type Cell = readonly [from: number, to: number];
 
 const COUNT_WORDS = /^(?:qty|quantity|how many|no|number|pieces|pcs|count|anzahl|menge|stk|stuck|x|units)$/;
 const PRICE_WORDS = /^(?:price|preis|each|ea|cost|asking|per|je|stuckpreis|einzelpreis|apiece)$/;
-const LINE_WORDS = /^(?:line|total|subtotal|sum|gesamt|summe|together|amount)$/;
+const LINE_WORDS = /^(?:line|row|total|subtotal|sum|gesamt|summe|together|amount)$/;
 const PRICED: readonly Role[] = ['count', 'each', 'line'];
 const WEIGHT_WORDS = /^(?:weight|size|plate|plates|item|gewicht|scheibe|artikel|what|description|was)$/;
 

@@ -12,10 +12,10 @@ const SET_FIRST = /([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[s
 const SET_NOUN = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
 const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?[mC]{0,4}(k)`, 'dg');
 const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L`, 'dg');
-const TOTAL_FIRST = /L[mkoCz]{0,2}[-:=aoU]{0,3}(n[-.]?[uh]s?)/dg;
+const TOTAL_FIRST = /L[mkoC]{0,2}[-:=aoU]{0,3}(n[-.]?[uh]s?)/dg;
 /** "Hantelscheiben 150 kg". */
 const HEAVY_BEHIND = /(k)[-:,]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])/dg;
-const HEAVY = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
+const HEAVY = new RegExp(`(?<![xnd])${NUMBER}[mC]{0,4}(k)`, 'dg');
 const BRACKETED = /(?<=_|k|m)[-=]?\(?[=U]{0,2}(n[uh]s?)\)/dg;
 const EQUALS = /(?<=_|[)km])[=](?:U)?(n[uh]s?)/dg;
 
@@ -68,7 +68,7 @@ export function readTotals(scan: Scan): Total[] {
     const noun = scan.tokens[group(2)?.[0] ?? to]?.term;
     const goods = noun?.plural && (noun.kind === 'plate' || noun.kind === 'bumper');
     const kilograms = scan.tokens[group(1)?.[1] ?? from]?.term?.unit === 'kg';
-    return Boolean(goods) && take('heavy-goods', from, to, group(1), kilograms ? 51 : 105) && keepNoun(scan, from, to);
+    return Boolean(goods) && take('heavy-goods', from, to, group(1), kilograms ? 57 : 105) && keepNoun(scan, from, to);
   });
   findAll(scan, HEAVY_BEHIND, ({ from, to, group }) => {
     const noun = scan.tokens[from]?.term;

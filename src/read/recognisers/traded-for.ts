@@ -1,0 +1,16 @@
+/** Goods that the seller would take in trade are not on offer: "or trade for a 24 kg kettlebell", "would trade the stack toward bumpers (10, 15, 25)". */
+import type { Scan } from '../text/scan.ts';
+
+/** How far back of the goods the word of trading may stand, in tokens. */
+const REACH = 40;
+
+export function isTradedFor(scan: Scan, at: number): boolean {
+  let toward = false;
+  for (let i = at - 1; i >= 0 && at - i < REACH && scan.clause[i] === scan.clause[at]; i -= 1) {
+    const sense = scan.tokens[i]?.term?.sense;
+    if (scan.letters[i] === 'M') return false;
+    if (scan.plain[i] === 'w' || sense === 'toward') toward = true;
+    if (sense === 'trade') return toward && !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, i - 2), i));
+  }
+  return false;
+}
