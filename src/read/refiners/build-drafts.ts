@@ -2,6 +2,7 @@
 import { isPlate } from '../../listing/reading.ts';
 import type { Noun, Quantity, Total } from '../mention.ts';
 import { countBefore, isAside } from '../recognisers/nouns.ts';
+import { isTradedFor } from '../recognisers/traded-for.ts';
 import { blank, type Scan } from '../text/scan.ts';
 import { assignKinds, sizeKind } from './assign-kinds.ts';
 import { type Draft, draft } from './draft.ts';
@@ -27,6 +28,7 @@ function sides(scan: Scan, quantity: Quantity): number {
 
 /** Weights that are spoken of but not sold: "keeping the 45s", "no 45s". */
 function isKept(scan: Scan, quantity: Quantity): boolean {
+  if (isTradedFor(scan, quantity.from)) return true;
   const before = scan.plain.slice(Math.max(0, quantity.from - 4), quantity.from);
   return scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] && /(?:N[a]?|Q[a-z,]{0,2})$/.test(before);
 }
@@ -76,6 +78,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
       pieces === null &&
       quantity.weight !== null &&
       !'sv'.includes(scan.plain[quantity.to] ?? '_');
+    const couple = assigned.kind === 'collars' || assigned.kind === 'stands';
     drafts.push(
       draft(
         assigned.kind,
@@ -85,8 +88,8 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
           kindAssumed: assigned.assumed,
           count:
             pieces === null
-              ? single
-                ? known(1, quantity, true)
+              ? single || couple
+                ? known(couple ? 2 : 1, quantity, true)
                 : null
               : known(pieces * factor, quantity, quantity.countImplied),
           weight: quantity.weight === null ? null : known(quantity.weight, quantity),

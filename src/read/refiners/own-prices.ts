@@ -97,8 +97,12 @@ function coverLine(events: readonly Event[]): Cover[] {
 export function groupAmount(cover: Cover): number | null {
   const { price, drafts } = cover;
   if (price.role === 'asking' || price.role === 'all') return price.amount;
+  // A noun beside weighed goods names those ("20 kg … bumpers"); extras priced along with goods ("racks with J-hooks $200 each") are no pieces.
+  const told = drafts.filter((item) => item.weight !== null);
+  const main = drafts.filter((item) => item.kind !== 'other' && item.kind !== 'collars');
+  const counted = told.length > 0 ? told : main.length > 0 ? main : drafts;
   let pieces = 0;
-  for (const item of drafts) {
+  for (const item of counted) {
     // "45s $80 a pair" offers a pair at least.
     if (item.count === null && price.role === 'pair' && item.weight !== null)
       item.count = { value: 2, rule: 'priced-by-pair', from: price.from, to: price.to, implied: true };

@@ -80,10 +80,13 @@ export const RELATIONS: readonly Entry[] = [
     'for sale|for sell|for pickup|for pick up|for details|for info|for more info|for more|for now|for years|for free weights',
     { code: 'z' },
   ],
+  ['trade|trades|trading|swap|swaps|swapping|barter', { code: 'z', sense: 'trade' }],
+  ['toward|towards', { code: 'z', sense: 'toward' }],
+  ['just the|only the|sell just|sell only', { code: 'z', sense: 'only' }],
   ['worth of|worth of the|worth', { code: 'b' }],
   ['for', { code: 'w' }],
   [
-    'about|approx|approximately|around|roughly|over|nearly|almost|close to|just over|just under|under|less than|more than|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
+    'say|about|approx|approximately|around|roughly|over|nearly|almost|close to|just over|just under|under|less than|more than|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
     { code: 'U' },
   ],
   [
