@@ -90,15 +90,14 @@ export function spansOf(reading: Reading): (Span & { readonly of: string })[] {
   return named.flatMap(([of, spans]) => spans.map((span) => ({ ...span, of })));
 }
 
-/** Faults of a reading that no text excuses: spans outside the text or empty, ids given twice. */
-export function faultsOfForm(reading: Reading): string[] {
-  const faults = spansOf(reading)
+const twice = (ids: readonly string[]): string[] => ids.filter((id, at) => ids.indexOf(id) < at).map((id) => `${id} twice`);
+
+/** Faults of a reading that no text excuses: spans outside the text or empty, an item's id given twice. */
+export const faultsOfForm = (reading: Reading): string[] => [
+  ...spansOf(reading)
     .filter(({ start, end }) => !(Number.isInteger(start) && start >= 0 && start < end && end <= reading.text.length))
-    .map(({ of, start, end }) => `${of}: ${start} to ${end} of ${reading.text.length}`);
-  const seen = new Set<string>();
-  for (const { id } of [...reading.items, ...reading.doubts]) {
-    if (seen.has(id)) faults.push(`${id} twice`);
-    seen.add(id);
-  }
-  return faults;
-}
+    .map(({ of, start, end }) => `${of}: ${start} to ${end} of ${reading.text.length}`),
+  ...twice(reading.items.map(({ id }) => id)),
+];
+
+export const doubtsTwice = (reading: Reading): string[] => twice(reading.doubts.map(({ id }) => id));

@@ -3,13 +3,13 @@ import { describe, it } from 'vitest';
 import type { Reading } from '../../src/listing/reading.ts';
 import { read } from '../../src/read/index.ts';
 import { DISGUISES } from './disguises.ts';
-import { essence, faultsOfForm } from './essence.ts';
+import { doubtsTwice, essence, faultsOfForm } from './essence.ts';
 import { type Ad, holds, rewritten } from './relation.ts';
 
 describe('every reading', () => {
   const twice = 'two doubts about the asking price have the same id';
   it('cites spans inside its text that are not empty, and gives ids once', () =>
-    holds(({ reading }) => faultsOfForm(reading), 300, {
+    holds(({ reading }) => [...faultsOfForm(reading), ...doubtsTwice(reading)], 300, {
       'bars-racks/cage-with-cable-attachment.txt': twice,
       'long/line-breaks-and-emphasis-moving-sale.html': twice,
       'negatives/griddle-plate-with-offer-data.html': twice,
