@@ -8,7 +8,7 @@ const BEHIND = /([nid])¤?(?:([-zc])(n))?\.?-?¤?(\$)/dg;
 const NO_CENTS = /([ni])¤/dg;
 const CENTS = /([ni])(¢)/dg;
 /** "a buck a pound". */
-const BUCK = /(a)(\$)(?=[ra/]u)/dg;
+const BUCK = /(?:a|(?<=^|[l,.;(]))(\$)(?=[ra/]u)/dg;
 /** "asking three fifty". */
 const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
 const TOLD = /[AORLe][a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
@@ -18,7 +18,7 @@ const PER_WEIGHT = /(n)(?=r[uh])/dg;
 const NOW = /([ni])(?=A[.,;!l)])/dg;
 const FOR_ALL = /([ni])(?=L|wap)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
-const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?[l.])|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
+const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?[l.]|cz|ca)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
 const CURRENCIES: Readonly<Record<string, string>> = { $: 'USD', '£': 'GBP', '€': 'EUR' };
 const DOLLARS: Readonly<Record<string, string>> = {
@@ -117,7 +117,7 @@ export function readPrices(scan: Scan): Price[] {
     const perWeight = scan.tokens[from]?.term?.unit !== undefined;
     if ((value < 5 && scan.plain[at + 1] !== 'r' && !perWeight) || (scan.plain[from] !== 'A' && !told)) return false;
     const now = scan.tokens[from]?.text === 'now' && value >= 20;
-    if (!now && !told && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is/.test(scan.tokens[from]?.text ?? ''))
+    if (!now && !told && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is|call/.test(scan.tokens[from]?.text ?? ''))
       return false;
     push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
     return 'claimed';
@@ -244,7 +244,9 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const delivery = lead === 'D' ? price.from - before.length + before.lastIndexOf('D') : -1;
   const included = scan.tokens[delivery - 1]?.term?.sense === 'included';
   const possible = scan.tokens[delivery]?.term?.sense === 'possible' && /D,$/.test(before);
-  if (lead === 'D' && !included && (possible || !/D[^l]{0,3}[,.]/.test(before))) return 'delivery';
+  // "$35 shipped or $28": the word speaks of the price before it.
+  const shipped = previous !== undefined && delivery === previous.to + 1 && scan.tokens[delivery + 1]?.term?.sense === 'or';
+  if (lead === 'D' && !included && !shipped && (possible || !/D[^l]{0,3}[,.]/.test(before))) return 'delivery';
   if (lead === 'H') return 'deposit';
   const weight = weightPriced(scan, price.from, before);
   if (weight !== null) return weight === 'kg' ? 'per-kilogram' : 'per-pound';

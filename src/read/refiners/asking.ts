@@ -92,7 +92,8 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const distinct = asks.filter(
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
   );
-  const perWeight = distinct.find((price) => price.role === 'per-pound' || price.role === 'per-kilogram') ?? null;
+  const weighed = distinct.filter((price) => price.role === 'per-pound' || price.role === 'per-kilogram');
+  const perWeight = weighed.findLast((price) => price.from >= 0 && isUpdated(scan, price)) ?? weighed[0] ?? null;
   const weight = weightOf(live, totals);
   const items = itemised(scan, covers, live);
   const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price ?? null;

@@ -44,7 +44,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   [
-    'before you offer|before you make an offer|feel free|toll free|drug free|pet free|smoke free|free bench|free motion|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
+    'before you offer|before you make an offer|feel free|toll free|drug free|pet free|smoke free|free bench|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
     { code: 'z' },
   ],
   ['well kept|was kept|been kept|is kept|are kept|were kept|kept up', { code: 'z' }],
@@ -85,6 +85,7 @@ export const RELATIONS: readonly Entry[] = [
   ['just the|only the|sell just|sell only', { code: 'z', sense: 'only' }],
   ['worth of|worth of the|worth', { code: 'b' }],
   ['for', { code: 'w' }],
+  ['or', { code: 'z', sense: 'or' }],
   [
     'say|about|approx|approximately|around|roughly|over|nearly|almost|close to|just over|just under|under|less than|more than|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
     { code: 'U' },
