@@ -81,7 +81,11 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
       isPlaceholder(price.amount) &&
       !usable.some((other) => other !== price && other.amount === price.amount && other.role !== 'asking'),
   );
-  const sure = usable.filter((price) => !placeholders.includes(price));
+  const priced = usable.filter((price) => !placeholders.includes(price));
+  // "I'd sell just the plates for $900" is a choice beside the price of all.
+  const parts = priced.filter((price) => price.role === 'asking' && isForPart(scan, price));
+  const dearer = priced.some((price) => !parts.includes(price) && parts.every((part) => part.amount < price.amount));
+  const sure = dearer ? priced.filter((price) => !parts.includes(price)) : priced;
   const weak = prices.filter((price) => price.role === 'former' && price.weak);
   const asks = sure.length > 0 ? sure : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
   const byDefault = prices.some(({ role }) => role === 'default');
@@ -118,6 +122,9 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     const given = others.find((price) => multiplied !== null && Math.abs(price.amount - multiplied) <= 0.02 * multiplied);
     const bracket = others.find((price) => scan.plain[price.from - 1] === '(' || scan.plain[price.from - 1] === '=');
     const lot = given ?? bracket;
+    // "$90 takes it, that's around 30 cents a pound": a remark on the price.
+    const rough = others.find((price) => isRemark(scan, perWeight) && price.from < perWeight.from);
+    if (rough && !bracket) return { ...NOTHING, amount: rough.amount, basis: 'lot', price: rough };
     if (lot) return { ...NOTHING, amount: lot.amount, basis, unitAmount: perWeight.amount, price: lot, unitPrice: perWeight };
     const [free] = others.filter(
       (price) =>
@@ -145,6 +152,20 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   }
   return single(scan, distinct, covers, live);
 }
+
+/** "Just the plates $900", "only the rack for $300". */
+function isForPart(scan: Scan, price: Price): boolean {
+  for (let i = price.from - 1; i >= Math.max(0, price.from - 8) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
+    if (scan.tokens[i]?.term?.sense === 'only') return true;
+    if (!'amCkwnduhs:-=c'.includes(scan.plain[i] ?? 'l')) return false;
+  }
+  return false;
+}
+
+/** A price per pound that is only worked out from another, roughly. */
+const isRemark = (scan: Scan, price: Price): boolean =>
+  /U[a-z]?$/.test(scan.plain.slice(Math.max(0, price.from - 2), price.from)) ||
+  scan.tokens.slice(Math.max(0, price.from - 4), price.from).some(({ term }) => term?.sense === 'works-out');
 
 /** "Free" said of the goods, with no price anywhere. */
 const isFree = (scan: Scan): boolean =>
@@ -261,6 +282,14 @@ function isUpdated(scan: Scan, price: Price): boolean {
   return false;
 }
 
+const TOLD_RULES = ['price-told', 'price-now', 'price-spoken'];
+
+/** "asking $260", "I want 260": a word of asking stands right before the price. */
+function isAsked(scan: Scan, price: Price): boolean {
+  const told = price.from < 0 ? null : /A[aU:=-]{0,2}$/.exec(scan.plain.slice(Math.max(0, price.from - 3), price.from));
+  return told !== null && /ask|want|sell|price/.test(scan.tokens[price.from - told[0].length]?.text ?? '');
+}
+
 function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[], live: readonly Draft[]): Asked {
   const unit = distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
   const lots = distinct.filter((price) => price.role === 'asking' || price.role === 'all');
@@ -301,9 +330,11 @@ function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[]
   const updated = lots.findLast((price) => price.from >= 0 && isUpdated(scan, price));
   const newer =
     updated ??
-    lots.find(
-      (price) => (price.rule === 'price-told' || price.rule === 'price-now') && price !== first && !isConcession(scan, price),
-    );
+    (first.rule === 'price-told' || isAsked(scan, first)
+      ? undefined
+      : lots.find(
+          (price) => (TOLD_RULES.includes(price.rule) || isAsked(scan, price)) && price !== first && !isConcession(scan, price),
+        ));
   const price = newer ?? first;
   const rivals = lots.filter((other) => other !== price && other.amount !== price.amount);
   return {
