@@ -11,7 +11,7 @@ const CENTS = /([ni])(¢)/dg;
 const BUCK = /(?:a|(?<=^|[l,.;(]))(\$)(?=[ra/]u)/dg;
 /** "asking three fifty". */
 const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
-const TOLD = /[AORLe][a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm])/dg;
+const TOLD = /[AORLe][a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm]|[ar]J)/dg;
 /** "2.1 per lb". */
 const PER_WEIGHT = /(n)(?=r[uh])/dg;
 /** "500 now". */
