@@ -41,6 +41,7 @@ import { firstToken } from './refiners/draft.ts';
 import { finishItem, nameDrafts } from './refiners/finish.ts';
 import { finishAsking } from './refiners/finish-asking.ts';
 import { implySet, withSetPlates } from './refiners/implied-sets.ts';
+import { settleLabels } from './refiners/labelled.ts';
 import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
@@ -100,8 +101,10 @@ export function read(listing: PageListing): Reading {
   const currency = settleCurrency(scan, listing, prices);
 
   const weighed = draftsOfQuantities(scan, quantities);
-  const drafts = withSetPlates([...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))], totals).sort(
-    (a, b) => firstToken(a) - firstToken(b),
+  const told = withSetPlates([...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))], totals);
+  const drafts = settleLabels(
+    scan,
+    told.sort((a, b) => firstToken(a) - firstToken(b)),
   );
   settleUnits(scan, drafts, currency, language.code);
   settleKinds(drafts);

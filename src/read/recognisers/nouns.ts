@@ -29,6 +29,15 @@ const ABOUT = [
   'in',
   'inside',
   'through',
+  'drop',
+  'drops',
+  'dropping',
+  'dropped',
+  'lift',
+  'rack',
+  'racking',
+  'unrack',
+  'rerack',
 ];
 const RESTS = /^(?:sits|rests|rides|path|height|is fixed|moves|is guided|catch|catches|rolls up)/;
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
@@ -114,6 +123,12 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
       if (isCount(value) && value <= 24) {
         count = (count ?? 1) * value;
         from = i;
+      }
+      // "One of my three bars" is one.
+      const part = scan.plain[i - 1] === 'o' && 'nd'.includes(scan.plain[i - 2] ?? '_') ? valueAt(scan, i - 2) : null;
+      if (isCount(part)) {
+        count = part;
+        from = i - 2;
       }
     }
     break;

@@ -3,7 +3,8 @@ import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
 
-const keyOf = (item: Draft): string => `${item.kind}|${item.weight?.value ?? '-'}|${item.unit ?? '-'}|${item.sold}`;
+const keyOf = (item: Draft): string =>
+  `${item.kind}|${item.weight?.value ?? '-'}|${item.unit ?? '-'}|${item.sold}|${item.label ?? ''}`;
 
 function absorb(into: Draft, other: Draft): void {
   into.places.push(...other.places);
@@ -16,9 +17,21 @@ function absorb(into: Draft, other: Draft): void {
 const isDefinite = (scan: Scan, item: Draft): boolean =>
   scan.tokens.slice(Math.max(0, firstToken(item) - 1), firstToken(item) + 1).some(({ term }) => term?.sense === 'definite');
 
+/** "Four 15 kg … one 15 kg disc with a hairline crack": one of those that were told, of which the ad has something to say. */
+function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
+  if (other.count?.value !== 1 || (into.count?.value ?? 0) < 2 || into.count?.implied || other.ownPrice) return false;
+  const at = firstToken(other);
+  const end = Math.max(...other.places.map(({ to }) => to));
+  return (
+    'dn'.includes(scan.plain[at] ?? '_') &&
+    scan.clause[at] !== scan.clause[firstToken(into)] &&
+    /^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(scan.plain.slice(end + 1, end + 10))
+  );
+}
+
 /** Count of two mentions of one size: the same said twice, or two lots. */
 function joinCounts(into: Draft, other: Draft, scan: Scan): void {
-  if (other.count === null || other.partitive) return;
+  if (other.count === null || other.partitive || other.label !== undefined || isSingledOut(scan, into, other)) return;
   if (into.partitive) {
     into.partitive = false;
     into.count = other.count;
@@ -65,7 +78,7 @@ export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
   for (const item of drafts) {
     const key = keyOf(item);
     const known = byKey.get(key);
-    if (!known || apart(scan, known, item)) {
+    if (!known || (item.label === undefined && apart(scan, known, item))) {
       byKey.set(key, item);
       merged.push(item);
       continue;
@@ -83,6 +96,9 @@ export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
 
 /** A noun with no weight says nothing beside weighed goods of its kind but what holds for all of them; a bar without a weight is the bar that has one. */
 const LOOSE = /^(?:free )?weights?$|^gewichte?$/;
+
+/** Named in the first line, and nowhere else in this way. */
+const isTitle = (scan: Scan, item: Draft): boolean => item.places.every(({ from }) => scan.tokens[from]?.line === 0);
 
 function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const kept: Draft[] = [];
@@ -104,6 +120,14 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
       LOOSE.test(scan.tokens[item.kindAt]?.text ?? '')
     )
       continue;
+    // "Youth barbells and plates" in the title, and below it each bar with its weight.
+    const title =
+      !plates &&
+      telling.length > 1 &&
+      item.ownPrice === null &&
+      (item.count === null || item.count.implied) &&
+      isTitle(scan, item);
+    if (title) continue;
     if (!first || (!plates && telling.length !== 1)) {
       kept.push(item);
       continue;

@@ -31,6 +31,7 @@ export const NOUNS: readonly Entry[] = [
     'plate peg|weight peg|plate horn|weight horn|plate post|storage peg|plate storage peg|weight storage peg|bar catch/bar catches|plate loader|chin bar|safety bar|safety arm|spotter arm|spotter bar|safety pin|j hook|j cup|safety catch/safety catches|pull up attachment/-|lat attachment|tricep rope|triceps rope|cable handle|cable attachment',
     weak,
   ),
+  ...nouns('other', 'wood platform|wooden platform|plywood platform', { weak: true, sense: 'sizes' }),
   ...nouns('collars', 'star nut|star lock|spin lock nut|spinlock nut|screw on collar|screw collar|spin collar|star nut collar'),
   ...nouns('plate', 'plate|weight/-|disc|disk|lb plate/-|weight disc|weight disk|free weight', weak),
   ...nouns('plate', '/weights|/wieghts|/wights|/weigths|/weigts|/wts|/iron weights', weak),
@@ -70,7 +71,7 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns(
     'other',
-    'lat pulldown|lat pull down|lat tower|lat machine|lat attachment|cable machine|cable crossover|home gym machine|home gym system|multi gym|leg press|leg extension|tricep rope|triceps rope|cable handle|cable attachment|leg curl|leg curl attachment|leg attachment|leg developer|preacher pad|preacher attachment|preacher curl attachment|smith machine|functional trainer|weight machine|pulley system|pulley|ab roller|ab wheel|ab bench|hyperextension bench|roman chair|ghd|glute ham developer|plyo box/plyo boxes|medicine ball|slam ball|wall ball|battle rope|sandbag|punching bag|heavy bag|weight belt|lifting belt|dip belt|lifting strap|lifting glove|weight vest|ankle weight|wrist weight|foam roller|gym flooring/-|rubber flooring/-|treadmill|elliptical|exercise bike|stationary bike|rowing machine|rower|resistance band|pull up tower|power tower|deadlift platform|lifting platform|wood platform|wooden platform|plywood platform|deadlift jack|bar jack|crossbar|jerk block|pin press|sled|farmers walk handle|stability ball|exercise ball|mirror|sit up bench/sit up benches|knee sleeve|jump rope|speed rope|weight tree attachment/-|calf machine|calf raise|t bar row|dip bars attachment/-|chalk bowl',
+    'lat pulldown|lat pull down|lat tower|lat machine|lat attachment|cable machine|cable crossover|home gym machine|home gym system|multi gym|leg press|leg extension|tricep rope|triceps rope|cable handle|cable attachment|leg curl|leg curl attachment|leg attachment|leg developer|preacher pad|preacher attachment|preacher curl attachment|smith machine|functional trainer|weight machine|pulley system|pulley|ab roller|ab wheel|ab bench|hyperextension bench|roman chair|ghd|glute ham developer|plyo box/plyo boxes|medicine ball|slam ball|wall ball|battle rope|sandbag|punching bag|heavy bag|weight belt|lifting belt|dip belt|lifting strap|lifting glove|weight vest|ankle weight|wrist weight|foam roller|gym flooring/-|rubber flooring/-|treadmill|elliptical|exercise bike|stationary bike|rowing machine|rower|resistance band|pull up tower|power tower|deadlift platform|lifting platform|deadlift jack|bar jack|crossbar|jerk block|pin press|sled|farmers walk handle|stability ball|exercise ball|mirror|sit up bench/sit up benches|knee sleeve|jump rope|speed rope|weight tree attachment/-|calf machine|calf raise|t bar row|dip bars attachment/-|chalk bowl',
     weak,
   ),
   ...nouns(

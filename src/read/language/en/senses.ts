@@ -35,7 +35,7 @@ export const PRICES: readonly Entry[] = [
 
 export const RELATIONS: readonly Entry[] = [
   [
-    'lumber|timber|board|boards|stud|studs|upright|uprights|tubing|tube|tubes|sheet|sheets|post|posts|profile|footprint|steel tubing|room|garage|bedroom|basement|shed|rug|carpenter|4x4|square tubing|square tube|frame|pad|beam|beams|sheets of',
+    'lumber|timber|board|boards|stud|studs|tubing|tube|tubes|sheet|sheets|profile|footprint|steel tubing|rug|carpenter|4x4|square tubing|square tube|frame|beam|beams|sheets of',
     { code: 'z', sense: 'sizes' },
   ],
   ['update|updated|edit|no wait|scratch that|make that|price drop alert|bump', { code: 'z', sense: 'update' }],
@@ -103,10 +103,12 @@ export const MEASURES: readonly Entry[] = [
     { code: 'B' },
   ],
   [
-    'shaft|grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia',
+    'grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia',
     { code: 'S' },
   ],
-  ['sleeve|sleeves|ends|sleeve diameter|loadable sleeve|loadable|end|collar to collar', { code: 'T' }],
+  ['shaft', { code: 'S', part: 'bar' }],
+  ['sleeve|sleeves', { code: 'T', part: 'bar' }],
+  ['ends|sleeve diameter|loadable sleeve|loadable|end|collar to collar', { code: 'T' }],
   ['long|length|in length|overall length|tall|high|wide|width|height|depth', { code: 'G' }],
   [
     'capacity|weight capacity|rated|rated to|rated for|rated at|holds up to|hold up to|up to|max|max weight|max load|weight limit|supports|support|supports up to|max capacity|weight rating|weight rated|limit|load capacity|can handle|load|maximum|maximum weight|rating|weight cap|can hold|will hold|good for|tested to|safe working load',
