@@ -125,7 +125,17 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     // "$90 takes it, that's around 30 cents a pound": a remark on the price.
     const rough = others.find((price) => isRemark(scan, perWeight) && price.from < perWeight.from);
     if (rough && !bracket) return { ...NOTHING, amount: rough.amount, basis: 'lot', price: rough };
-    if (lot) return { ...NOTHING, amount: lot.amount, basis, unitAmount: perWeight.amount, price: lot, unitPrice: perWeight };
+    // "£240 ... £1.60 per kilo" states both; "$0.89/lb ($53.40)" only multiplies out.
+    const both = lot !== undefined && lot !== bracket && lot.from >= 0 && lot.from < perWeight.from;
+    if (lot)
+      return {
+        ...NOTHING,
+        amount: lot.amount,
+        basis: both ? 'lot' : basis,
+        unitAmount: perWeight.amount,
+        price: lot,
+        unitPrice: perWeight,
+      };
     const [free] = others.filter(
       (price) =>
         price.amount > 20 &&
