@@ -9,7 +9,7 @@ const COUNTED = new RegExp(
 );
 /** The noun between count and weight: "3 plates 45 lb", "2 dumbbells of 25", "4 plates 20kg". */
 const NOUN_BETWEEN = new RegExp(
-  `(${COUNT})(?:[ej]\\.?)?${MODIFIERS}(k)(?:o|@|z?e|z|c)?[-:(,]?[Uy]?(n${UNIT}?|v)(?![xf$"'-]|\\([jx]?[nd]|${MODIFIERS}k)`,
+  `(${COUNT})(?:[ej]\\.?)?${MODIFIERS}(k)(?:o|@|z?e|z|c)?[-:(,]?[Uy]?(n${UNIT}?|i${UNIT}|v)(?![xf$"'-]|\\([jx]?[nd]|${MODIFIERS}k)`,
   'dg',
 );
 /** "2 ea 10, 2 ea 15". */
@@ -20,6 +20,7 @@ const MARKED = /([nd])k?o(n)(?![uhqsxf])/dg;
 const CHAIN = /(?<=_\)?(?:,c?|z?c|,a|l[-•]?))([nd])x?(n)(?![\duhfJ$¢xnqs"'/-])/dg;
 /** "8 discs of 45, 4 of 25, 2 of 10"; "Six plates of twenty kilos. Two of fifteen." */
 const CHAIN_OF = /(?<=_\)?(?:[,.;]c?|c|,a|[,.]?l[-•]?))([nd])o([nid])(?=[,.;lc)]|$)/dg;
+const LONGEST_CHAIN = 12;
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
 const RUN = /(?:(?<=^|[l:•,.(c-])|(?<=[km][-:]?))[nd]n(?:,?c?[nd]n){1,11}(?![\duhn])/dg;
 
@@ -79,21 +80,25 @@ export function readSideBySide(scan: Scan): Quantity[] {
     found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun: null });
     return true;
   });
-  findAll(scan, CHAIN, ({ from, to, group }) => {
-    const count = valueAt(scan, from);
-    const weight = valueAt(scan, group(2)?.[0] ?? to);
-    if (found.length === 0 || !isCount(count) || count > 20 || weight === null || !isPlateSize(weight)) return false;
-    found.push({ rule: 'count-weight-in-list', from, to, count, weight, unit: null, noun: null });
-    return true;
-  });
-  findAll(scan, CHAIN_OF, ({ from, to }) => {
-    const count = valueAt(scan, from);
-    const weight = valueAt(scan, to);
-    const of = scan.tokens[from + 1]?.text === 'of' || scan.tokens[from + 1]?.term?.sense === 'marked';
-    if (found.length === 0 || !of || !isCount(count) || count > 20 || weight === null || !isPlateSize(weight)) return false;
-    found.push({ rule: 'count-of-weight-in-list', from, to, count, weight, unit: null, noun: null });
-    return true;
-  });
+  // Each link of a chain makes the next one sure, so the search goes on while it finds some.
+  for (let links = 0, before = -1; links < LONGEST_CHAIN && found.length > before && found.length > 0; links += 1) {
+    before = found.length;
+    findAll(scan, CHAIN, ({ from, to, group }) => {
+      const count = valueAt(scan, from);
+      const weight = valueAt(scan, group(2)?.[0] ?? to);
+      if (!isCount(count) || count > 20 || weight === null || !isPlateSize(weight)) return false;
+      found.push({ rule: 'count-weight-in-list', from, to, count, weight, unit: null, noun: null });
+      return true;
+    });
+    findAll(scan, CHAIN_OF, ({ from, to }) => {
+      const count = valueAt(scan, from);
+      const weight = valueAt(scan, to);
+      const of = scan.tokens[from + 1]?.text === 'of' || scan.tokens[from + 1]?.term?.sense === 'marked';
+      if (!of || !isCount(count) || count > 20 || weight === null || !isPlateSize(weight)) return false;
+      found.push({ rule: 'count-of-weight-in-list', from, to, count, weight, unit: null, noun: null });
+      return true;
+    });
+  }
   // "2 45 2 25 4 10": bare pairs of numbers, count then weight.
   findAll(scan, RUN, ({ from, to }) => {
     const numbers: number[] = [];

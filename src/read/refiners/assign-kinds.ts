@@ -113,20 +113,31 @@ function titled(scan: Scan, quantity: Quantity): number | null {
   return null;
 }
 
+/** "Rubber bumpers - 2 ea 45. Iron - 2 ea 10": iron at the head of a clause speaks of plates. */
+function isUnderIron(scan: Scan, quantity: Quantity): boolean {
+  let first = quantity.from;
+  while (first > 0 && quantity.from - first < 60 && scan.clause[first - 1] === scan.clause[quantity.from]) first -= 1;
+  return scan.tokens[first]?.term?.material === 'iron' && /^m[-:]/.test(scan.plain.slice(first, first + 2));
+}
+
 /** A lone weight with a unit and no count ("Bar. 45lb. Straight.") is that of the bar, rack or bench named before it. */
 function ownerOf(scan: Scan, quantity: Quantity, bareOfPlates: boolean): number | null {
   const article = quantity.rule === 'a-weight' && /^(is|was|it's|its|it)$/.test(scan.tokens[quantity.from - 1]?.text ?? '');
   if ((quantity.rule !== 'weight-alone' && !article) || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_'))
     return null;
   const line = scan.tokens[quantity.from]?.line;
-  const reach = bareOfPlates ? 60 : 16;
+  const reach = bareOfPlates ? 60 : 30;
   for (
     let i = quantity.from - 1;
     i >= 0 && (bareOfPlates || scan.tokens[i]?.line === line) && quantity.from - i < reach;
     i -= 1
   ) {
     const kind = isAside(scan, i) ? undefined : kindAt(scan, i);
-    const crowded = !bareOfPlates && scan.clause[i] !== scan.clause[quantity.from] && quantity.from - i > 4 && !article;
+    // "Bar: 5'6", with spin locks. Not bent. About 15 lb.": the label names the line's goods.
+    const label = kind !== undefined && scan.plain[i + 1] === ':' && (i === 0 || 'l•'.includes(scan.plain[i - 1] ?? 'l'));
+    if (kind === 'collars' && !label && (quantity.weight ?? 0) > 6) continue;
+    if (kind && !label && !bareOfPlates && quantity.from - i > 15) return null;
+    const crowded = !label && !bareOfPlates && scan.clause[i] !== scan.clause[quantity.from] && quantity.from - i > 4 && !article;
     if (kind) return WEIGHED.includes(kind) || kind === 'collars' || crowded || scan.letters[i] !== 'k' ? null : i;
   }
   return null;
@@ -145,6 +156,10 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
     const owner = quantity.noun === null && behind(scan, quantity) === null ? ownerOf(scan, quantity, bareOfPlates) : null;
     const inside = quantity.noun ?? owner ?? titled(scan, quantity);
     const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, busy);
+    if (quantity.noun === null && isUnderIron(scan, quantity)) return { kind: 'plate', at: quantity.from, assumed: false };
+    // What is too heavy for a fractional plate is one of the plates that come with it.
+    if (found === null && dominant === 'micro' && sizeKind('plate', quantity.weight, quantity.unit) === 'plate')
+      return { kind: 'plate', at: quantity.from, assumed: true };
     if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
     const kind = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);
     return { kind, at: found, assumed: false };

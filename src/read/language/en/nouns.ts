@@ -59,7 +59,7 @@ export const NOUNS: readonly Entry[] = [
   ...nouns('bar', 'bar', weak),
   ...nouns(
     'curl-bar',
-    'curl bar|curling bar|curl barbell|ez bar|e z bar|ez curl bar|e z curl bar|easy curl bar|easy bar|ez curl|ezbar|ez curl barbell|ez barbell|olympic curl bar|olympic ez bar|olympic ez curl bar|bicep curl bar|bicep bar|biceps bar|preacher curl bar|super curl bar|olympic super curl bar|cambered curl bar|curved bar|zig zag bar',
+    'curl bar|curling bar|curl barbell|ez bar|e z bar|ez curl bar|e z curl bar|easy curl bar|easy bar|ez curl|ezbar|ez curl barbell|ez barbell|olympic curl bar|olympic ez bar|olympic ez curl bar|bicep curl bar|bicep bar|biceps bar|preacher curl bar|super curl bar|olympic super curl bar|cambered curl bar|curved bar|zig zag bar|z bar|bar z',
   ),
   ...nouns(
     'hex-bar',
