@@ -42,6 +42,7 @@ import { finishItem, nameDrafts } from './refiners/finish.ts';
 import { finishAsking } from './refiners/finish-asking.ts';
 import { implySet, withSetPlates } from './refiners/implied-sets.ts';
 import { settleLabels } from './refiners/labelled.ts';
+import { takeLoneTotals } from './refiners/lone-totals.ts';
 import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
@@ -107,6 +108,7 @@ export function read(listing: PageListing): Reading {
     told.sort((a, b) => firstToken(a) - firstToken(b)),
   );
   settleUnits(scan, drafts, currency, language.code);
+  totals.push(...takeLoneTotals(scan, drafts));
   settleKinds(drafts);
   settleBareBars(scan, drafts);
   applyTotals(drafts, totals);

@@ -1,0 +1,56 @@
+/**
+ * A weight of its own that says what all plates come to: "60 lb even (2 tens, 2 fives, 2 fifteens)", "that's 340 lb", "45s, 35s and 25s, 500 pounds".
+ * It counts when it is the sum of the plates told, with or without the bar, or too heavy for a piece where no plates are counted.
+ */
+import { isPlate } from '../../listing/reading.ts';
+import { inPounds, type MassUnit } from '../../units/mass.ts';
+import type { Total } from '../mention.ts';
+import { weightAt } from '../recognisers/notation.ts';
+import { findAll, type Scan } from '../text/scan.ts';
+import type { Draft } from './draft.ts';
+
+const LONE = /(?<![rxnKPX$][Uo]?)([ni][-.]?[uh]s?)(?![mC]{0,3}[kK]|[-x]?n|K)/dg;
+/** Heavier than any one plate, dumbbell or kettlebell, in pounds. */
+const HEAVIEST_PIECE = 150;
+
+const pounds = (value: number, unit: MassUnit | null): number => inPounds({ value, unit: unit ?? 'lb' });
+
+/** What the plates told with their counts come to, each size once, and with the bar that the ad weighs (or one of 45 lb). */
+function sumsOf(drafts: readonly Draft[]): readonly number[] {
+  const sizes = new Map<string, number>();
+  for (const { kind, count, weight, unit } of drafts)
+    if (isPlate(kind) && count && weight)
+      sizes.set(`${kind} ${weight.value} ${unit} ${count.value}`, count.value * pounds(weight.value, unit));
+  if (sizes.size < 2) return [];
+  const sum = [...sizes.values()].reduce((all, size) => all + size, 0);
+  const bar = drafts.find(({ kind }) => kind === 'bar');
+  return bar ? [sum, sum + (bar.weight ? pounds(bar.weight.value, bar.unit) : 45)] : [sum];
+}
+
+const isNear = (value: number, sums: readonly number[]): boolean => sums.some((sum) => Math.abs(value - sum) <= 0.02 * sum);
+
+/** Takes the lone weights that are totals out of the drafts. */
+export function takeLoneTotals(scan: Scan, drafts: Draft[]): Total[] {
+  const found: Total[] = [];
+  const plates = drafts.filter(({ kind, sold }) => isPlate(kind) && !sold);
+  const sums = sumsOf(plates.length > 0 ? drafts : []);
+  const counted = plates.some(({ count, weight }) => count && weight);
+  for (let i = drafts.length - 1; i >= 0; i -= 1) {
+    const item = drafts[i];
+    const [place] = item?.places ?? [];
+    if (!item?.weight || !place || item.count || item.weight.rule !== 'weight-alone' || !isPlate(item.kind)) continue;
+    if ('sv'.includes(scan.plain[place.to] ?? '_') || !isNear(pounds(item.weight.value, item.unit), sums)) continue;
+    found.push({ rule: 'lone-total', from: place.from, to: place.to, weight: item.weight.value, unit: item.unit, set: false });
+    drafts.splice(i, 1);
+  }
+  findAll(scan, LONE, ({ from, to }) => {
+    const weight = weightAt(scan, from, to);
+    const value = weight ? pounds(weight.value, weight.unit) : 0;
+    if (!weight || value <= HEAVIEST_PIECE || value > 20_000) return false;
+    const beside = plates.some(({ places }) => places.some((place) => scan.clause[place.from] === scan.clause[from]));
+    if (!isNear(value, sums) && !(plates.length > 0 && !counted && beside)) return false;
+    found.push({ rule: 'lone-total', from, to, weight: weight.value, unit: weight.unit, set: false });
+    return true;
+  });
+  return found;
+}
