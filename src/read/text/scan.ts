@@ -5,6 +5,8 @@ import type { Language } from '../language/language.ts';
 import { classify } from './classes.ts';
 import { joinConversions } from './conversions.ts';
 import { fold } from './fold.ts';
+import { joinHundreds } from './hundreds.ts';
+import { settlePounds } from './pounds-sterling.ts';
 import { joinTerms } from './terms.ts';
 import { spanOf, type Token, tokenise } from './tokens.ts';
 
@@ -40,7 +42,10 @@ function clausesOf(tokens: readonly Token[], letters: string, text: string): Uin
     const next = tokens[i + 1];
     const capital = next !== undefined && /\p{Lu}/u.test(text[next.start] ?? ' ');
     const abbreviated =
-      letter === '.' && !capital && ('ufj'.includes(letters[i - 1] ?? '_') || tokens[i - 1]?.text === 'ea') && 'kmxp(tCn'.includes(letters[i + 1] ?? '_');
+      letter === '.' &&
+      !capital &&
+      ('ufj'.includes(letters[i - 1] ?? '_') || tokens[i - 1]?.text === 'ea') &&
+      'kmxp(tCn'.includes(letters[i + 1] ?? '_');
     const stops = letter === 'l' || letter === ';' || letter === '•' || ('.!?'.includes(letter) && !next?.glued && !abbreviated);
     length = stops ? 0 : length + 1;
     if (stops || length > LONGEST_CLAUSE) {
@@ -59,8 +64,8 @@ function heedCapitals(token: Token, text: string): Token {
 }
 
 export function scanText(text: string, language: Language): Scan {
-  const tokens = joinConversions(joinTerms(tokenise(fold(text), language), language.dictionary)).map((token) =>
-    heedCapitals(token, text),
+  const tokens = settlePounds(joinConversions(joinHundreds(joinTerms(tokenise(fold(text), language), language.dictionary)))).map(
+    (token) => heedCapitals(token, text),
   );
   const plain = classify(tokens);
   return {

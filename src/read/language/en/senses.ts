@@ -8,9 +8,10 @@ export const PRICES: readonly Entry[] = [
     { code: 'A' },
   ],
   [
-    'was|then|were|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before',
+    'then|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before',
     { code: 'F' },
   ],
+  ['was|were', { code: 'F', sense: 'stays' }],
   ['save|savings|saving|off|discount|you save', { code: 'V' }],
   [
     'delivery|deliver|delivered|can deliver|shipping|ship|shipped|postage|p&p|post|courier|freight|drop off|gas money|for gas|delivery fee|deliver for',
@@ -18,8 +19,12 @@ export const PRICES: readonly Entry[] = [
   ],
   ['deposit|to hold|holds it|hold fee|holding fee', { code: 'H' }],
   [
-    'for all|for all of it|for everything|takes all|takes it all|take it all|takes everything|take all|for the lot|for the both|for the both of|for them all|for the three|for all three|for all four|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|if you take both|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the pile|for the whole pile|for the bunch|for the group|takes the pile|for the whole lot|whole lot|for the set|for the whole set|whole set|entire set|for all of them|the lot|all of it|all for|everything for|everything|for the whole thing|whole thing|the whole lot|take everything|for both|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|altogether|in total|total|in all|total price|combined|buy it all|if you take all|takes the lot|takes the whole lot|gets it all|gets everything|buys it all|as a package|all in|grand total|for the package|total weight|totaling|totalling|totals|total of|adds up to|comes to|all told|full set|complete set|overall',
+    'for all|for all of it|for everything|takes all|takes it all|take it all|takes everything|take all|for the lot|for the both|for the both of|for them all|for the three|for all three|for all four|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|if you take both|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the pile|for the whole pile|for the bunch|for the group|takes the pile|for the whole lot|whole lot|for the set|for the whole set|whole set|entire set|for all of them|the lot|all of it|all for|everything for|everything|for the whole thing|whole thing|the whole lot|take everything|for both|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|total price|buy it all|if you take all|takes the lot|takes the whole lot|gets it all|gets everything|buys it all|as a package|all in|grand total|for the package|comes to|full set|complete set',
     { code: 'L' },
+  ],
+  [
+    'in total|total|total weight|totaling|totalling|totals|total of|adds up to|combined|altogether|overall|in all|all told',
+    { code: 'L', sense: 'sum' },
   ],
   [
     'obo|oboe|o b o|no reasonable offer refused|no sensible offer refused|can be discussed|we can speak about it|we can talk about it|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers|can discuss|we can discuss|can talk about the price|talk about the price|can negotiate|price can be discussed',
@@ -34,6 +39,11 @@ export const PRICES: readonly Entry[] = [
 ];
 
 export const RELATIONS: readonly Entry[] = [
+  [
+    'true mass|true weight|true weights|actual mass|actual weight|actual weights|real weight|real weights|measured mass|measured weight|scale weight',
+    { code: 'z', sense: 'measured' },
+  ],
+  ['purchase|minimum purchase|minimum order|minimum|min order|smallest order', { code: 'z', sense: 'least' }],
   [
     'lumber|timber|board|boards|stud|studs|tubing|tube|tubes|sheet|sheets|profile|footprint|steel tubing|rug|carpenter|4x4|square tubing|square tube|frame|beam|beams|sheets of',
     { code: 'z', sense: 'sizes' },
@@ -102,10 +112,7 @@ export const MEASURES: readonly Entry[] = [
     'hole|holes|bore|center hole|centre hole|center holes|centre holes|hole size|hole diameter|holes in the middle|center|centre|centers|bores|inner diameter|inside diameter|opening|openings|hole in the middle|inside hole|id|hub',
     { code: 'B' },
   ],
-  [
-    'grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia',
-    { code: 'S' },
-  ],
+  ['grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia', { code: 'S' }],
   ['shaft', { code: 'S', part: 'bar' }],
   ['sleeve|sleeves', { code: 'T', part: 'bar' }],
   ['ends|sleeve diameter|loadable sleeve|loadable|end|collar to collar', { code: 'T' }],

@@ -94,7 +94,8 @@ export const COUNTS: readonly Entry[] = [
   ['a|an|my|this|some|her|his|our', { code: 'a' }],
   ['the|these', { code: 'a', sense: 'definite' }],
   ['all|those', { code: 'z', sense: 'definite' }],
-  ['and|plus|also|along with|&|as well as|including|includes|include|incl|comes with|with|w', { code: 'c' }],
+  ['also|i also have', { code: 'c', sense: 'also' }],
+  ['and|plus|along with|&|as well as|including|includes|include|incl|comes with|with|w', { code: 'c' }],
   ['qty|quantity|count|pcs|pieces|piece|pc|count of|qty of|how many|no of', { code: 'j' }],
   [
     'per side|each side|a side|on each side|on both sides|both sides|on each end|each end|per end|on either side|either side|on either end|both ends',
@@ -105,7 +106,8 @@ export const COUNTS: readonly Entry[] = [
 ];
 
 export const UNITS: readonly Entry[] = [
-  ["lb|lbs|pound|pounds|lb's|lbs'|lbd|lbss|pd|pds|lbz|libs|punds|ponds|poud|pouns|pund", { code: 'u', unit: 'lb' }],
+  ['pound|pounds', { code: 'u', unit: 'lb', sense: 'pounds' }],
+  ["lb|lbs|lb's|lbs'|lbd|lbss|pd|pds|lbz|libs|punds|ponds|poud|pouns|pund", { code: 'u', unit: 'lb' }],
   ['pounder|pounders|lber|lbers', { code: 'q', unit: 'lb' }],
   ["kg|kgs|kilo|kilos|kilogram|kilograms|kg's|kilogrammes|kilogramme|kgm", { code: 'u', unit: 'kg' }],
   ['mm|millimeter|millimeters|millimetre|millimetres|mil', { code: 'f', length: 'mm' }],
@@ -154,16 +156,21 @@ export const MODIFIERS: readonly Entry[] = [
   ['machined|milled|deep dish|machined iron', { code: 'm', grade: 'machined' }],
   ['calibrated|competition|comp|powerlifting', { code: 'm', grade: 'calibrated' }],
   [
-    'new|brand new|never used|unused|unopened|new in box|still in box|in the box|bnib|nib|sealed',
+    'brand new|never used|unused|unopened|new in box|new in the box|still in box|still in the box|never opened|never been used|never been opened|bnib|nib|nwt|sealed|factory sealed|still sealed|still has tags|still have tags|never installed|still in the bag|still in the wrapper|still in packaging|still in the packaging|still in plastic|never assembled|never touched a bar|never lifted',
     { code: 'm', condition: 'new' },
   ],
+  ['new', { code: 'm', condition: 'new', sense: 'new' }],
   [
-    'like new|as new|mint|barely used|hardly used|excellent|excellent condition|great condition|pristine|used twice|used once|almost new|lightly used|practically new',
+    'new price|new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|new cable|new bearings|new bushings|new coat of paint|new collars',
+    { code: 'z' },
+  ],
+  [
+    'like new|like brand new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|used twice|used once|only used once|only used twice|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|looks new|look new|used a handful of times|used a couple of times|used a few times|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
     { code: 'm', condition: 'like-new' },
   ],
-  ['odd|mismatched|mismatch|mixed|assorted|misc|random|various', { code: 'm', condition: 'mismatched' }],
+  ['odd|mixed|assorted|misc|random|various|excellent|excellent condition|great condition|lightly used', { code: 'm' }],
   [
-    'adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|heavy|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|rusty looking|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies',
+    'adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies',
     { code: 'm' },
   ],
 ];

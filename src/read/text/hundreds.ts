@@ -1,0 +1,14 @@
+/** A number and a word for hundred or thousand are one number: "6 hundred lbs", "2 thousand pounds". */
+import type { Token } from './tokens.ts';
+
+export function joinHundreds(tokens: readonly Token[]): Token[] {
+  const joined: Token[] = [];
+  for (const token of tokens) {
+    const last = joined.at(-1);
+    const times = token.term?.code === 'i' && (token.term.value === 100 || token.term.value === 1000) ? token.term.value : null;
+    if (times !== null && last?.type === 'number' && last.value !== null && last.value < 20 && last.line === token.line)
+      joined[joined.length - 1] = { ...last, value: last.value * times, end: token.end };
+    else joined.push(token);
+  }
+  return joined;
+}
