@@ -11,6 +11,7 @@ import { readDashes } from './recognisers/dashes.ts';
 import { readEachOf } from './recognisers/each-of.ts';
 import { readLaterCounts } from './recognisers/later-counts.ts';
 import { readLists } from './recognisers/lists.ts';
+import { readMarked } from './recognisers/marked.ts';
 import { readMeasures } from './recognisers/measures.ts';
 import { claimNoise } from './recognisers/noise.ts';
 import { readNounCounts } from './recognisers/noun-counts.ts';
@@ -19,6 +20,7 @@ import { readPairs } from './recognisers/pairs.ts';
 import { readPieces } from './recognisers/pieces.ts';
 import { readPlace } from './recognisers/place.ts';
 import { readLonePrices, readPrices } from './recognisers/prices.ts';
+import { multiplySets, priceSets } from './recognisers/sets-of.ts';
 import { readSideBySide } from './recognisers/side-by-side.ts';
 import { readSingleWeights } from './recognisers/single-weights.ts';
 import { readBareSizes, readNamedSizes } from './recognisers/sleeve-sizes.ts';
@@ -64,6 +66,7 @@ const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
   readPairs,
   readDashes,
   readPieces,
+  readMarked,
   readWeightCounts,
   readSideBySide,
   readLists,
@@ -95,10 +98,10 @@ export function read(listing: PageListing): Reading {
   const totals = readTotals(scan);
   readNounCounts(scan);
   const noted = [...table.quantities, ...QUANTITIES.flatMap((recognise) => recognise(scan))].sort((a, b) => a.from - b.from);
-  const quantities = settleOrder(readLaterCounts(scan, most(noted)));
+  const quantities = multiplySets(scan, settleOrder(readLaterCounts(scan, most(noted))));
   totals.push(...readSubtotals(scan, quantities));
   const asks = written.some(({ role }) => !['former', 'saving', 'delivery', 'deposit', 'other'].includes(role));
-  const prices = most(pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)]));
+  const prices = most(priceSets(scan, pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)])));
   const currency = settleCurrency(scan, listing, prices);
 
   const weighed = draftsOfQuantities(scan, quantities);

@@ -9,13 +9,11 @@ const COUNTED = new RegExp(
 );
 /** The noun between count and weight: "3 plates 45 lb", "2 dumbbells of 25", "4 plates 20kg". */
 const NOUN_BETWEEN = new RegExp(
-  `(${COUNT})(?:[ej]\\.?)?${MODIFIERS}(k)(?:o|@|z?e|z|c)?[-:(,]?[Uy]?(n${UNIT}?|i${UNIT}|v)(?![xf$"'-]|\\([jx]?[nd]|${MODIFIERS}k)`,
+  `(${COUNT})(?:[ej]\\.?)?${MODIFIERS}(k)(?:o|@|x|z?e|z|c)?[-:(,]?[Uy]?(n${UNIT}?|i${UNIT}|v)(?![xf$"'-]|\\([jx]?[nd]|${MODIFIERS}k)`,
   'dg',
 );
 /** "2 ea 10, 2 ea 15". */
 const EACH_BARE = /([nd])e(n)(?=[,.;l)c(]|$)/dg;
-/** "eight marked 45". */
-const MARKED = /([nd])k?o(n)(?![uhqsxf])/dg;
 /** A bare pair of numbers behind a quantity that was sure: "eight 25s, two 35s, one 45". */
 const CHAIN = /(?<=_\)?(?:,c?|z?c|,a|l[-•]?))([nd])x?(n)(?![\duhfJ$¢xnqs"'/-])/dg;
 /** "8 discs of 45, 4 of 25, 2 of 10"; "Six plates of twenty kilos. Two of fifteen." */
@@ -73,13 +71,6 @@ export function readSideBySide(scan: Scan): Quantity[] {
     found.push({ rule: 'count-each-weight', from, to, count, weight, unit: null, noun: null });
     return true;
   });
-  findAll(scan, MARKED, ({ from, to }) => {
-    const count = valueAt(scan, from);
-    const weight = valueAt(scan, to);
-    if (scan.tokens[to - 1]?.term?.sense !== 'marked' || !isCount(count) || weight === null || !isPlateSize(weight)) return false;
-    found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun: null });
-    return true;
-  });
   // Each link of a chain makes the next one sure, so the search goes on while it finds some.
   for (let links = 0, before = -1; links < LONGEST_CHAIN && found.length > before && found.length > 0; links += 1) {
     before = found.length;
@@ -124,7 +115,10 @@ export function readSideBySide(scan: Scan): Quantity[] {
     const token = scan.tokens[from];
     const single = token?.term?.sense === 'one';
     const one = token?.text === 'a' || token?.text === 'an' || single;
-    if (!one || (bare && noun === null && !isPlateSize(weight.value))) return false;
+    // "a 45, a 25, a 3": any size goes on from the last.
+    const last = found[found.length - 1];
+    const listed = last?.rule === 'a-weight' && from - last.to <= 2;
+    if (!one || (bare && noun === null && !isPlateSize(weight.value) && !listed)) return false;
     if ((scan.plain[end] === 's' && !single) || scan.plain[start] === 'v' || (noun !== null && scan.tokens[noun]?.term?.plural))
       return false;
     if (scan.plain[to + 1] === 't' || scan.plain[to + 1] === 'o') return false;
