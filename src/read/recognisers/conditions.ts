@@ -1,30 +1,118 @@
-/** Words of condition, with denial ("not bent", "no rust", "never dropped") and hearsay ("I think it's straight"). */
+/**
+ * Words of condition, with degree ("a few specks of rust"), denial ("not bent", "no rust, cracks or chips"), hearsay and what only
+ * might be so ("some may be bent"). Places speak of the goods behind a verb of keeping ("kept in the basement").
+ */
+import type { Condition } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
+import type { Term } from '../text/terms.ts';
+import { isNewness } from './newness.ts';
 
 /** How many tokens before a word a denial still reaches it ("no sign of rust", "has never been left outside"). */
-const REACH = 4;
+const REACH = 5;
+/** How far a word of degree stands from the rust that it grades, before and behind. */
+const DEGREE_BEFORE = 5;
+const DEGREE_BEHIND = 3;
+/** How far a place stands behind its verb ("kept everything in a dry heated basement"). */
+const KEEPING = 7;
+const MOST_FINDINGS = 500;
+
+const senseAt = (scan: Scan, at: number): string | undefined => scan.tokens[at]?.term?.sense;
+const isFault = (term: Term | null | undefined): boolean => term?.sense?.startsWith('fault') === true;
+
+interface Denial {
+  readonly denied: boolean;
+  readonly hearsay: boolean;
+  readonly unsure: boolean;
+}
+
+/** Whether the list of words before a place leads back to a denial: "no rust, cracks or" before "chips"; "not chipped or" before "cracked". */
+function listGoesOn(scan: Scan, at: number, separator: number): boolean {
+  const term = scan.tokens[at]?.term;
+  const before = scan.tokens[separator - 1]?.term;
+  if (senseAt(scan, separator) === 'or' || scan.plain[separator] === '/') return before?.condition !== undefined;
+  return isFault(term) && isFault(before);
+}
+
+/** A denial behind a heading: "rust: none", "cracks? no". */
+function deniedBehind(scan: Scan, at: number): boolean {
+  return /^[:?=-]N/.test(scan.plain.slice(at + 1, at + 3)) && !/^[:?=-]N[amC]*C/.test(scan.plain.slice(at + 1, at + 6));
+}
+
+function denialOf(scan: Scan, at: number): Denial {
+  let denied = deniedBehind(scan, at);
+  let hearsay = false;
+  let unsure = scan.plain[at + 1] === '?';
+  let listed = false;
+  for (let i = at - 1; i >= Math.max(0, at - REACH) && scan.clause[i] === scan.clause[at]; i -= 1) {
+    const letter = scan.plain[i] ?? 'l';
+    const sense = senseAt(scan, i);
+    if (sense === 'unknown') unsure = true;
+    if (letter === 'N') {
+      denied = true;
+      break;
+    }
+    if (letter === 'y') hearsay = true;
+    if (sense === 'turn' || letter === ';' || letter === 'M') break;
+    const separates = letter === ',' || letter === 'c' || letter === '/' || sense === 'or';
+    if (separates) {
+      if (!listGoesOn(scan, at, i)) break;
+      listed = true;
+    } else if (letter === 'C') {
+      // In "no bends spins smooth" the denial ends with the first word it denies.
+      if (!listed) break;
+    } else if (listed && (letter === 'a' || sense === 'faintly')) break;
+  }
+  return { denied, hearsay, unsure };
+}
+
+/** Rust with the words of degree around it. */
+function gradeRust(scan: Scan, at: number): Condition {
+  let faint = false;
+  for (let i = at - 1; i >= Math.max(0, at - DEGREE_BEFORE) && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (',;c(NC'.includes(scan.plain[i] ?? 'l')) break;
+    if (senseAt(scan, i) === 'badly') return 'rust-heavy';
+    if (senseAt(scan, i) === 'faintly') faint = true;
+  }
+  for (let i = at + 1; i <= at + DEGREE_BEHIND && scan.clause[i] === scan.clause[at]; i += 1) {
+    if (',;c(kn'.includes(scan.plain[i] ?? 'l')) break;
+    if (senseAt(scan, i) === 'badly') return faint ? 'rust-light' : 'rust-heavy';
+    if (senseAt(scan, i) === 'faintly') faint = true;
+  }
+  return faint ? 'rust-light' : 'rust';
+}
+
+/** The verb of keeping before a place in its clause, or null. */
+function keptBefore(scan: Scan, at: number): number | null {
+  for (let i = at - 1; i >= Math.max(0, at - KEEPING) && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (senseAt(scan, i) === 'stays') return i;
+    if (',;M('.includes(scan.plain[i] ?? 'l')) return null;
+  }
+  return null;
+}
+
+/** "Straight" before "bar" tells the kind of bar. */
+const namesKind = (scan: Scan, at: number, condition: Condition): boolean =>
+  condition === 'straight' &&
+  scan.language.code === 'en' &&
+  /^(?:[mC]|n[uh]){0,3}k/.test(scan.plain.slice(at + 1, at + 6)) &&
+  scan.plain[at - 1] !== 'C';
 
 export function readConditions(scan: Scan): Finding[] {
   const found: Finding[] = [];
   scan.tokens.forEach((token, at) => {
-    const condition = token.term?.condition;
+    const term = token.term;
+    if (!term?.condition || found.length >= MOST_FINDINGS) return;
+    const place = term.code === 'z';
+    const kept = place ? keptBefore(scan, at) : null;
+    if (place && kept === null) return;
+    if (namesKind(scan, at, term.condition) || !isNewness(scan, at)) return;
+    const { denied, hearsay, unsure } = denialOf(scan, kept ?? at);
+    if (unsure) return;
+    const condition = denied ? term.denied : term.sense?.endsWith('rust') ? gradeRust(scan, at) : term.condition;
     if (!condition) return;
-    let denied = false;
-    let hearsay = false;
-    for (let i = at - 1; i >= Math.max(0, at - REACH); i -= 1) {
-      const letter = scan.plain[i] ?? 'l';
-      if (scan.clause[i] !== scan.clause[at]) break;
-      if (letter === 'N') denied = true;
-      // In "no bends spins smooth" the denial ends with the first word it denies.
-      if (letter === 'C' && !',c/'.includes(scan.plain[i + 1] ?? '_')) break;
-      if (letter === 'y') hearsay = true;
-      // "no rust, bent bar": a comma ends the reach, but not in "no rust, cracks or chips".
-      if ((letter === ',' || letter === 'c') && !(scan.plain[i - 2] === 'N' && letter === ',')) break;
-    }
-    const place = { rule: denied ? 'condition-denied' : 'condition', from: at, to: at, ...(hearsay ? { hearsay } : {}) };
-    if (!denied) found.push({ ...place, condition });
-    else if (token.term?.denied) found.push({ ...place, condition: token.term.denied });
+    const rule = denied ? 'condition-denied' : place ? 'kept-at' : 'condition';
+    found.push({ rule, condition, from: at, to: at, ...(kept === null ? {} : { from: kept }), ...(hearsay ? { hearsay } : {}) });
   });
   return found;
 }

@@ -24,6 +24,8 @@ export interface Term {
   readonly material?: Material;
   readonly grade?: Grade;
   readonly condition?: Condition;
+  /** Kind of goods that the word names a part of ("knurl", "upholstery"). */
+  readonly part?: Kind;
   /** What the condition becomes when it is denied ("not bent"). */
   readonly denied?: Condition;
   /** Further meaning that a recogniser asks for by name: "per", "former", "total", "sold", "wanted" … */

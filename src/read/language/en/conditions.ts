@@ -1,84 +1,204 @@
-/** English words of condition. `denied` is what the word means behind a "not" or "no"; without it the denied word says nothing. */
+/**
+ * English words of condition. `denied` is what the word means behind a "not" or "no"; without it the denied word says nothing.
+ * A noun for a fault ("cracks") has the sense "fault": a denial reaches it over a list ("no rust, cracks or chips").
+ * Degrees of rust, verbs of keeping and places are read together by recognisers/conditions.ts.
+ */
 import type { Condition } from '../../../listing/reading.ts';
 import type { Entry, Term } from '../../text/terms.ts';
 
-const condition = (words: string, value: Condition, denied?: Condition): Entry => {
-  const term: Term = denied ? { code: 'C', condition: value, denied } : { code: 'C', condition: value };
+const condition = (words: string, value: Condition, denied?: Condition, sense?: string): Entry => {
+  const term: Term = { code: 'C', condition: value, ...(denied ? { denied } : {}), ...(sense ? { sense } : {}) };
   return [words, term];
 };
+const fault = (words: string, value: Condition, denied?: Condition): Entry => condition(words, value, denied, 'fault');
+
+/** Places, said behind verbs of keeping ("kept in the basement", "has been outside"). */
+const place = (words: string, value: Condition, more: Partial<Term> = {}): Entry => [
+  words,
+  { code: 'z', condition: value, ...more },
+];
 
 export const CONDITIONS: readonly Entry[] = [
+  // A degree near by makes them light or heavy.
+  condition('rust|rusting|rusts|oxidation|corrosion|pitting|oxide', 'rust', 'no-rust', 'fault rust'),
+  condition('rusty|rusted|rusty looking|corroded|oxidized|oxidised', 'rust', 'no-rust', 'rust'),
+  condition('patina|flash rust|surface rusted', 'rust-light', 'no-rust'),
   condition(
-    'surface rust|light rust|a little rust|little rust|some rust|minor rust|slight rust|bit of rust|a bit of rust|light surface rust|minor surface rust|some surface rust|slightly rusty|a little rusty|little rusty|bit rusty|a bit rusty|lightly rusted|rust spots|spots of rust|rust spot|rust marks|a touch of rust|touch of rust|some light rust|flash rust|cosmetic rust|light rusting|patina|rusting a bit|some minor rust|a few rust spots',
-    'rust-light',
-    'no-rust',
-  ),
-  condition('rust|rusty|rusted|rusting|corroded|corrosion|oxidized|oxidised|oxidation', 'rust', 'no-rust'),
-  condition(
-    'heavy rust|very rusty|really rusty|badly rusted|rusted badly|heavily rusted|lots of rust|a lot of rust|deep rust|pitted|pitting|flaking rust|rusted pretty good|super rusty|pretty rusty|rusted through|severe rust|major rust|quite rusty',
+    'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust bucket|rusted solid|heavy rust|heavy surface rust|heavy rusting|caked in rust|covered in rust|covered with rust',
     'rust-heavy',
     'no-rust',
   ),
-  condition('rust free|rustfree|no rust', 'no-rust'),
-  condition(
-    "bent|bend|bow|bowed|warped|bowing|bends|bending|slightly bent|slight bend|slight bow|a little bent|not straight|isn't straight|little bend|a bend|a slight bend|curved slightly|not perfectly straight|wobble when spun|wobbles when you spin it|not true|tweaked|banana",
+  condition('rust free|rustfree|zero rust|not a spot of rust|not a speck of rust|free of rust|free from rust', 'no-rust'),
+  [
+    'rust oleum|rustoleum|rust colored|rust coloured|rust remover|rust converter|rust color|rust inhibitor|rust proof',
+    { code: 'z' },
+  ],
+  [
+    'surface|light|lightly|little|slight|slightly|minor|bit|touch|hint|spots|spot|speck|specks|freckle|freckles|freckled|patch|patches|spotting|cosmetic|mild|mildly|small amount|small amounts|tiny|trace|traces|skin|dusting|bloom|minimal|starting|superficial|marks|tad|wipes off|brushes off|cleans up|comes off|wipe off|brush off|wipes right off|brushes right off|comes right off|kiss|smidge|haze',
+    { code: 'z', sense: 'faintly' },
+  ],
+  [
+    'heavily|very|really|badly|bad|lots|tons|super|pretty|severe|severely|major|deep|flaking|flaky|seriously|crusty|quite|extremely|thick|caked|scaly|good and|all over|covered|horrible|terrible|terribly|loads|plenty|as heck|as hell|completely|totally',
+    { code: 'z', sense: 'badly' },
+  ],
+  ['heavy', { code: 'm', sense: 'badly' }],
+
+  fault(
+    'bend|bow|bends|slight bend|slight bow|a little bend|little bend|a bend|a slight bend|wobble when spun|banana|runout|warp|kink',
     'bent',
     'straight',
   ),
   condition(
-    'straight|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|true',
+    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|isnt straight|aint straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|rolls funny",
+    'bent',
+    'straight',
+  ),
+  condition(
+    "straight|str|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|roll true|roll straight|still true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|rolled straight|never been bent|never bent",
     'straight',
     'bent',
   ),
+  [
+    'straight up|straight trade|straight swap|straight forward|straightforward|straight cash|straight from|straight to|straight out|straight away|straight across|straight after|straight into|straight sale|straight down|straight sleeves|straight edge|straight back',
+    { code: 'z' },
+  ],
+  [
+    'bend over|bent over|bent over rows|bent over row|bend the price|bend it|take a bow|bow out|bend my|bend your|bend the knee|bent knee|bow front|bend under|bent out of shape about',
+    { code: 'z' },
+  ],
+
   condition(
-    "seized|seized up|frozen|don't spin|dont spin|doesn't spin|doesnt spin|do not spin|does not spin|won't spin|wont spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn",
+    "seized|seized up|frozen|don't spin|dont spin|doesn't spin|doesnt spin|do not spin|does not spin|won't spin|wont spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn|dont turn|doesnt turn|won't turn|wont turn|don't spin well|doesn't spin well|hard to spin|locked up|don't move|frozen up|frozen solid|rusted shut|don't spin anymore|doesn't spin anymore|no longer spin|no longer spins|quit spinning|stopped spinning",
     'seized-sleeves',
     'spins',
   ),
   condition(
-    'spins|spin|spins freely|spin freely|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spins smoothly|spin smoothly|spin well|rotates|rotate|rotating|rotates freely|spins nice|great spin|good spin|smooth spin|sleeves spin',
+    'spins|spin|spinning|spins freely|spin freely|spins free|spin free|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spin smooth|spins smoothly|spin smoothly|spin well|spin good|spins good|spins ok|spin ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|spin nice|great spin|good spin|smooth spin|nice spin|sleeves spin|spins like new|spin like new|spins like a top|spin like they should|still spin like new|sleeves turn|sleeves move|sleeves turn freely|ends turn|ends spin|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|ends go round|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
     'spins',
     'seized-sleeves',
   ),
-  condition(
-    'cracked|crack|cracks|broken|split|chunk missing|chunks missing|chunk out|broken off|snapped|fractured|cracking|hairline crack',
+
+  fault(
+    'crack|cracks|hairline crack|hairline cracks|splits|chunk missing|chunks missing|chunk out|a split|breaks|fractures|a chunk',
     'cracked',
   ),
   condition(
-    'split hub|loose hub|hub is loose|loose inserts|insert loose|insert popped|ring loose|loose insert|center ring loose|hubs are loose',
+    'cracked|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking',
+    'cracked',
+  ),
+  [
+    'broken in|broken down|broken up|broken home|cracked up|crack of dawn|get cracking|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|break even|cracked a|cracked rib|cracked my',
+    { code: 'z' },
+  ],
+  condition(
+    'split hub|loose hub|hub is loose|hub has split|hub has split loose|hub split|hub is split|hub came loose|hub is coming out|hub popped out|loose inserts|insert loose|insert is loose|insert popped|insert popped out|insert came out|insert is coming out|insert spins|ring loose|ring is loose|ring popped out|loose insert|loose ring|loose center ring|center ring loose|hubs are loose|inserts are loose|steel ring is loose|hub coming loose|hub separating|hub separated',
     'split-hub',
   ),
+  fault('chip|chips|paint chips|chipped paint|paint chipping|chipping|paint flaking|flaking paint', 'chipped'),
+  condition('chipped|chipped up|paint is chipped|paint is chipping|paint is flaking', 'chipped'),
+
   condition(
-    'chipped|chip|chips|chipping|nicks|scratched|scratches|scuffed|scuffs|dings|dinged|paint chipping|chipped paint|paint chips',
-    'chipped',
-  ),
-  condition(
-    'missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|incomplete|lost the',
+    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|lost the bolts|lost the pins|lost the hardware|lost a bolt|lost a pin|one bolt short|a bolt short|short a bolt|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties",
     'missing-parts',
   ),
+  [
+    'missing out|missing work|miss|missing teeth|missing you|missing the gym|missing the days|lost interest|lost weight|lost my job|lost lease|lost our lease',
+    { code: 'z' },
+  ],
+
   condition(
-    'repainted|painted|spray painted|re painted|fresh paint|refinished|restored|painted over|fresh coat of paint|rattle canned|refurbished|powder coated myself|paint job',
+    'repainted|re painted|spray painted|spraypainted|fresh paint|freshly painted|newly painted|refinished|restored|painted over|painted over once|fresh coat of paint|new coat of paint|new paint|rattle canned|rattle can|refurbished|powder coated myself|paint job|painted them|painted it|painted by me|been painted|i painted|we painted|painted by my|hand painted|painted gray by me|painted black by me|painted more than once|painted myself|have been painted|were painted by|had them powder coated|stripped and painted|sanded and painted|cleaned and painted|someone painted|somebody painted|previous owner painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed',
     'repainted',
   ),
   condition(
-    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|welded myself|custom built|custom made|self made|made it myself|shop made|home built|homebuilt|made by my',
+    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|welded myself|custom built|self made|made it myself|made them myself|shop made|home built|homebuilt|hand built|handbuilt|made by my|made by me|made by a|built by me|built by my|built by a|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|husband welded|brother built|son built|he made|i made|i make self|i make myself|i weld self|i made this|made this|welded it up|welded up by|welded by my|welded by me|welded by a friend|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|i welded|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
     'home-made',
   ),
+  [
+    'i made room|i made space|i made a mistake|made by hand count|i built a|i built my|i built up|built this house|built it up to|i made it|i made the mistake|i made sure|i made good|i made progress|made it to|i built muscle|i made an|we built a|we built our|i already built|i made gains|he made gains|built up|i made up',
+    { code: 'z' },
+  ],
+
   condition(
-    'stored outside|outside|outdoors|left outside|left out|in the rain|been outside|kept outside|sat outside|in the yard|in the shed|stored outdoors|under a tarp|been in the weather|left in the rain|weathered|out in the weather|on the patio|in the backyard|sitting outside|out back',
+    'stored outside|stored outdoors|left outside|kept outside|kept outdoors|sat outside|left in the rain|been rained on|rained on|rain on it|weathered|out in the weather|out in the rain|sitting in the yard|outdoor gym|lived outside|out in the elements|left out in|sat out in|been outside',
     'stored-outdoors',
     'stored-indoors',
   ),
   condition(
-    'stored inside|indoors|kept inside|kept indoors|stored indoors|always inside|inside|climate controlled|in the basement|basement kept|garage kept|kept in garage|kept in the garage|stored in garage|stored in the garage|in a dry garage|kept in the house|dry basement|always indoors',
+    'stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never used outside|never used outdoors|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled',
+    'stored-indoors',
+    'stored-outdoors',
+  ),
+  place(
+    'inside|indoors|cellar|attic|loft|house|spare room|spare bedroom|the flat|my flat|our flat|apartment|cabinet|closet|storage unit|storage|warehouse|rumpus room|home|studio|den|rec room|living room|dining room|dry room|sunroom|mudroom|laundry room|gym room|unit|lock up|office|condo|workshop|outbuilding|rafters|utility room|conservatory',
     'stored-indoors',
   ),
-  condition('wobbly|wobbles|wobble|shaky|unstable|a little wobbly|rickety|wobbles a bit', 'wobbly'),
-  condition('welded|fully welded|all welded|weld|welds', 'welded'),
-  condition('bolted|bolt together|bolts together|bolt on|bolt down|bolts', 'bolted'),
+  place('room|garage|bedroom|basement|shed', 'stored-indoors', { sense: 'sizes' }),
+  place(
+    'outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
+    'stored-outdoors',
+    { denied: 'stored-indoors' },
+  ),
+  ['stored|kept|sat|sitting|been|lived|lives|living|stayed|housed|lying|laying|remained', { code: 'z', sense: 'stays' }],
+  [
+    'i live in|we live in|live in|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been in the family|been used|left in the|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
+    { code: 'z' },
+  ],
+
   condition(
-    'torn|tear|tears|rip|rips|ripped|ripped upholstery|torn upholstery|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery cracked',
+    'wobbly|wobbles|shaky|unstable|a little wobbly|rickety|wobbles a bit|sways|a bit of sway|some sway|rocks a bit|rocks a little|rocks a tiny bit|it rocks|so it rocks|wiggles|a little shaky',
+    'wobbly',
+  ),
+  fault('wobble|sway', 'wobbly'),
+  condition('welded|fully welded|all welded|welded together|one piece welded', 'welded'),
+  ['welded on|welded back|rewelded|re welded|welding|welder|welds|weld', { code: 'z' }],
+  condition(
+    'bolted|bolted together|bolt together|bolts together|bolt together design|unbolts|unbolted|to be unbolted|bolts apart|nuts and bolts|bolt up|bolted construction|bolted to itself',
+    'bolted',
+  ),
+  [
+    'bolted to the|bolted to a|bolted down|bolted into|bolts to|bolts down|bolt to|bolt down|bolted to wall|bolted to floor|bolts into|bolt it to|bolt into|bolted onto|bolts to the|bolted on|bolted in|bolted to|be bolted to|bolted against',
+    { code: 'z' },
+  ],
+  condition(
+    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery cracked|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|vinyl split|vinyl is split|vinyl cracked|vinyl is cracked|padding is torn|hole in the cushion|hole in the pad|hole in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing",
     'torn',
   ),
-  condition('one odd|odd one|odd plate|orphan|no mate|without a mate|not a pair|missing its mate', 'odd'),
+  [
+    'tear down|tear it down|torn down|tear apart|ripped off|rip off|ripped me off|wear and tear|normal wear and tear|tears to my|tear up|tear my|tore my|torn rotator|torn labrum|torn acl|torn meniscus|torn shoulder|torn my|torn bicep|torn muscle|in tears|let it rip|rip to',
+    { code: 'z' },
+  ],
+  condition(
+    "one odd|odd one|odd plate|orphan|orphaned|no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|has no pair|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing",
+    'odd',
+  ),
+  [
+    "mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|dont match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
+    { code: 'm', condition: 'mismatched' },
+  ],
+];
+
+/** Words around a condition. */
+export const AROUND: readonly Entry[] = [
+  ['but|though|although|however|yet|otherwise', { code: 'z', sense: 'turn' }],
+  ['or', { code: 'z', sense: 'or' }],
+  [
+    "if|whether|may be|may|might|could be|could|can't tell|cant tell|not certain|some may be|some might be|no idea if|can't say|not sure if|not sure whether|don't know if|dont know if|do not know if|untested",
+    { code: 'z', sense: 'unknown' },
+  ],
+  ['rest|others|remainder|everything else', { code: 'z', sense: 'rest' }],
+  ['all|every', { code: 'z', sense: 'whole' }],
+];
+
+/** Parts that tell which goods are spoken of ("rust on the knurl"). */
+export const PARTS: readonly Entry[] = [
+  [
+    'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends|both ends spin',
+    { code: 'z', part: 'bar' },
+  ],
+  ['seat|upholstery|cushion|padding|backrest|back pad|foam|stuffing|seat pad', { code: 'z', part: 'bench' }],
+  ['pad', { code: 'z', sense: 'sizes', part: 'bench' }],
+  ['upright|uprights|post|posts', { code: 'z', sense: 'sizes', part: 'rack' }],
+  ['crossmember|crossmembers|cross member|cross members', { code: 'z', part: 'rack' }],
+  ['lettering|edge|edges|rim|rims|lip|letters|raised letters', { code: 'z', part: 'plate' }],
 ];

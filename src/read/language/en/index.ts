@@ -1,6 +1,6 @@
 import { dictionary } from '../../text/terms.ts';
 import type { Language } from '../language.ts';
-import { CONDITIONS } from './conditions.ts';
+import { AROUND, CONDITIONS, PARTS } from './conditions.ts';
 import { NOUNS } from './nouns.ts';
 import { TOPICS } from './other-topics.ts';
 import { OTHER_TRADES } from './other-trades.ts';
@@ -12,12 +12,25 @@ export const ENGLISH: Language = {
   code: 'en',
   currency: 'USD',
   number:
-    /\d{1,3}(?:\.\d{3}){1,3}(?:,\d{2}(?!\d)|(?=,-)|(?= ?(?:€|eur)))|(?<=€ ?)\d{1,3}(?:\.\d{3})+(?!\d)|(?<=€ ?)\d{1,5},\d{2}(?!\d)|\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,
+    /\d{1,3}(?:\.\d{3}){1,3}(?:,\d{2}(?!\d)|(?=,-)|(?= ?(?:€|eur)))|(?<=€ ?)\d{1,3}(?:\.\d{3})+(?!\d)|(?<=€ ?)\d{1,5},\d{2}(?!\d)|\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|mm|cm|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,
   valueOf: (digits, { before, behind }) => {
     const european = before.endsWith('€') || /^(?:,-| ?€| ?eur)/.test(behind) || digits.includes(',');
     if (european && /^\d{1,3}(?:\.\d{3})+(?:,\d{2})?$/.test(digits)) return Number(digits.replaceAll('.', '').replace(',', '.'));
     return Number(/,\d{1,2}$/.test(digits) ? digits.replace(',', '.') : digits.replaceAll(',', ''));
   },
-  dictionary: dictionary([NOUNS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS, OTHER_TRADES]),
+  dictionary: dictionary([
+    NOUNS,
+    COUNTS,
+    UNITS,
+    MONEY,
+    MODIFIERS,
+    PRICES,
+    RELATIONS,
+    MEASURES,
+    CONDITIONS,
+    PARTS,
+    AROUND,
+    OTHER_TRADES,
+  ]),
   topics: dictionary([TOPICS]),
 };
