@@ -28,6 +28,11 @@ function speaksOfSizes(scan: Scan, from: number, to: number): boolean {
   return false;
 }
 
+/** "4 x 20 kg, true mass 19.9 / 20.1 / 20.3 / 20.4 kg": what the pieces told before weigh on a scale. */
+const WEIGHED_OUT = /z[:=isU]{0,2}n[uh]?(?:[,/c-]{1,2}n[uh]?){0,12}/dg;
+/** "Min. purchase 100 lb": what a buyer must take at least. */
+const LEAST = /z[.:]?[oU]?n[uh]/dg;
+
 export function claimNoise(scan: Scan): void {
   findAll(scan, PHONE, ({ from, to }) => {
     const lengths: number[] = [];
@@ -70,6 +75,13 @@ export function claimNoise(scan: Scan): void {
     ({ from, to }) => digits(scan, to) === 2 && scan.tokens[to]?.glued === true && (valueAt(scan, from) ?? 99) <= 24,
   );
   findAll(scan, DATE, ({ from, to }) => digits(scan, to) === 4 && (valueAt(scan, from) ?? 99) <= 31);
+  findAll(scan, WEIGHED_OUT, ({ from }) => {
+    if (scan.tokens[from]?.term?.sense !== 'measured') return false;
+    for (let i = from - 1; i > 0 && scan.clause[i] === scan.clause[from]; i -= 1)
+      if ('uh'.includes(scan.plain[i] ?? '_') && scan.plain[i - 1] === 'n') return true;
+    return false;
+  });
+  findAll(scan, LEAST, ({ from }) => scan.tokens[from]?.term?.sense === 'least');
   findAll(scan, PROGRAM, () => true);
   findAll(scan, SIZES, ({ from, to }) => {
     const first = valueAt(scan, from) ?? 0;

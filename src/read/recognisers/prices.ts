@@ -230,6 +230,7 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
   const word = lead === undefined ? '' : (scan.tokens[price.from - (before.length - before.lastIndexOf(lead))]?.text ?? '');
   if (price.rule === 'price-now') return 'asking';
+  if (isPerDistance(scan, price.to)) return 'delivery';
   if (/b[:aU]?$/.test(before)) return 'former';
   if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
   if (/%U?$/.test(before) && /^f?z/.test(behind)) return 'former';
@@ -246,7 +247,7 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const possible = scan.tokens[delivery]?.term?.sense === 'possible' && /D,$/.test(before);
   // "$35 shipped or $28": the word speaks of the price before it.
   const shipped = previous !== undefined && delivery === previous.to + 1 && scan.tokens[delivery + 1]?.term?.sense === 'or';
-  if (lead === 'D' && !included && !shipped && (possible || !/D[^l]{0,3}[,.]/.test(before))) return 'delivery';
+  if (lead === 'D' && !included && !shipped && (possible || /D[zU]{0,2}nJ,$/.test(before) || !/D[^l]{0,3}[,.]/.test(before))) return 'delivery';
   if (lead === 'H') return 'deposit';
   const weight = weightPriced(scan, price.from, before);
   if (weight !== null) return weight === 'kg' ? 'per-kilogram' : 'per-pound';
@@ -316,6 +317,12 @@ const isRange = (scan: Scan, from: number, link: number): boolean =>
   scan.plain[link] === '-' ||
   scan.tokens[link]?.term?.sense === 'to' ||
   (scan.plain[link] === 'c' && scan.tokens[from - 1]?.term?.sense === 'between');
+
+/** "£1 for 1 mile", "$2 a mile". */
+const isPerDistance = (scan: Scan, at: number): boolean => {
+  const behind = /^[rwa/]{1,2}[nd]?J/.exec(scan.plain.slice(at + 1, at + 5));
+  return behind !== null && scan.tokens[at + behind[0].length]?.term?.sense === 'distance';
+};
 
 const wordsBehind = (scan: Scan, at: number): string =>
   scan.tokens

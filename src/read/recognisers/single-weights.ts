@@ -5,7 +5,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const BAR_WEIGHT = new RegExp(
-  `(k)(?:_{1,3}[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zP]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
+  `(k)(?:_{1,3}[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zPo]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
   'dg',
 );
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
@@ -38,8 +38,9 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const [start, end] = group(2) ?? [to, to];
     const weight = weightAt(scan, start, end);
     const link = scan.tokens[start - 1]?.text ?? '';
-    if (!weight || (kind !== 'bar' && kind !== 'curl-bar' && kind !== 'hex-bar') || weight.value > 75 || weight.value < 5)
-      return false;
+    const bar = kind === 'bar' || kind === 'curl-bar' || kind === 'hex-bar';
+    const frame = (kind === 'rack' || kind === 'bench') && /^weigh/.test(link) && weight !== null && weight.value >= 20;
+    if (!weight || !(bar ? weight.value >= 5 && weight.value <= 75 : frame)) return false;
     if (scan.plain[start - 1] === 'P' && !/^weigh/.test(link)) return false;
     if (
       scan.plain[start - 1] === 'z' &&

@@ -4,6 +4,7 @@ import { inKilograms, inPounds } from '../../units/mass.ts';
 import type { Price, Total } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
+import { coverRest, isForOtherGoods } from './extras.ts';
 import { type Cover, coverPrices, groupAmount } from './own-prices.ts';
 
 export interface Asked {
@@ -91,7 +92,7 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const byDefault = prices.some(({ role }) => role === 'default');
   if (asks.length === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
   if (asks.length === 0 && !byDefault) return { ...NOTHING, placeholder: placeholders.length > 0 };
-  const covers = [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)];
+  const covers = coverRest(scan, [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)], live);
   const forAll = covers.filter(({ price }) => price.role === 'all' && !partial(price, covers, live));
   const distinct = asks.filter(
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
@@ -152,6 +153,9 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
         false,
       );
     const amount = multiplied === null ? null : round(multiplied + extra);
+    // Each line of goods has its price, some of them by the pound.
+    const lines = covers.filter(({ price, drafts: goods }) => price.role === perWeight.role && goods.length > 0);
+    if (extra > 0 && lines.length > 1) return { ...NOTHING, amount, basis: 'lot', worked: true };
     return { ...NOTHING, amount, basis, unitAmount: perWeight.amount, price: null, unitPrice: perWeight, worked: true };
   }
   if (items) {
@@ -302,7 +306,9 @@ function isAsked(scan: Scan, price: Price): boolean {
 
 function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[], live: readonly Draft[]): Asked {
   const unit = distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
-  const lots = distinct.filter((price) => price.role === 'asking' || price.role === 'all');
+  const offered = distinct.filter((price) => price.role === 'asking' || price.role === 'all');
+  const ours = offered.filter((price) => !isForOtherGoods(scan, price));
+  const lots = ours.length > 0 ? ours : offered;
   if (unit) {
     const cover = covers.find(({ price }) => price === unit);
     const goods =

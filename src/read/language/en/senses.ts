@@ -126,8 +126,9 @@ export const MEASURES: readonly Entry[] = [
     "squat|squats|squatted|rack pulls|rack pull|bench presses|bench pressing|deadlift|deadlifts|deadlifted|benched|bench pressed|bench pressing|lifted|lifts|press|pressed|my max|personal record|maxed|maxing|rep|reps|one rep max|repping|i weigh|weigh|weighed|weighs|weighing|body weight|bodyweight|lost|gained|i'm|im|year old|years old|yr old|yrs old|clean and jerk|snatch",
     { code: 'P' },
   ],
+  ['miles|mile|mi|km|kms', { code: 'J', sense: 'distance' }],
   [
-    "years|year|yrs|yr|months|month|weeks|week|days|day|hours|hour|hrs|hr|minutes|minute|mins|min|am|pm|o'clock|miles|mile|mi|km|kms|people|person|kids|gauge|ga|percent|%|st|nd|rd|th|gallon|gallons|oz|ounce|ounces|watt|watts|volt|hp|cc|amp|gb|sets of|positions|position|levels|stories|story|floor|floors|bedroom|bath|x a week|sq",
+    "years|year|yrs|yr|months|month|weeks|week|days|day|hours|hour|hrs|hr|minutes|minute|mins|min|am|pm|o'clock|people|person|kids|gauge|ga|percent|%|st|nd|rd|th|gallon|gallons|oz|ounce|ounces|watt|watts|volt|hp|cc|amp|gb|sets of|positions|position|levels|stories|story|floor|floors|bedroom|bath|x a week|sq",
     { code: 'J' },
   ],
 ];
