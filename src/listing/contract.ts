@@ -1,4 +1,4 @@
-/** The JSON contract for tools (design section 10): the shape that `npm run -s evaluate` prints, checked before it is printed. */
+/** The JSON contract for tools: the shape that `npm run -s evaluate` prints, checked before it is printed. */
 import * as z from 'zod/mini';
 import { spanSchema } from './page-listing.ts';
 import { CONDITIONS, KINDS, MATERIALS } from './reading.ts';

@@ -9,8 +9,8 @@ const cell = z
     low: atLeastZero,
     likely: atLeastZero,
     high: atLeastZero,
-    /** Where the figures come from, and when ("2026-05"); the buyer's own unless said. */
-    source: z._default(z.string(), 'your own figure'),
+    /** Where the figures come from: "own", "assumption", "common-practice", or words of the buyer's; and when ("2026-05"). */
+    source: z._default(z.string(), 'own'),
     date: z._default(z.string(), ''),
   })
   .check(z.refine((value) => value.low <= value.likely && value.likely <= value.high, 'low, likely and high are not in order'));

@@ -7,7 +7,7 @@ import type { CategoryRate, RateCategory, RateCell } from '../listing/settings.t
 export const DEFAULT_CURRENCY = 'USD';
 const DATE = '2026-01';
 const ASSUMPTION = 'assumption';
-const PRACTICE = 'common practice, no source';
+const PRACTICE = 'common-practice';
 
 const cell = (low: number, likely: number, high: number, source: string): RateCell => ({ low, likely, high, source, date: DATE });
 type Numbers = readonly [number, number, number];

@@ -1,7 +1,7 @@
 /** The calculation line by line, for "How was this worked out?". */
 import type { Step, Worth } from '../listing/evaluation.ts';
 import type { Basis } from '../listing/reading.ts';
-import type { RateCategory, Settings } from '../listing/settings.ts';
+import type { RateCategory, RateCell, Settings } from '../listing/settings.ts';
 import { exactly, type Range } from '../units/range.ts';
 import { type Message, message } from '../words/message.ts';
 import type { Price } from './asking-price.ts';
@@ -20,6 +20,16 @@ const line = (
   params?: Message['params'],
 ): Step => ({ id, label: message(`step_${id.split(':')[0]?.replaceAll('-', '_')}`, params), result, unit, basis, source });
 
+/** Sources that have words of their own; a buyer's may be any words. */
+const KNOWN_SOURCES = ['own', 'assumption', 'common-practice'];
+
+function sourceOf(cell: RateCell | null): Message | null {
+  if (cell === null) return null;
+  const words = KNOWN_SOURCES.includes(cell.source) ? message(`source_${cell.source.replaceAll('-', '_')}`) : null;
+  const source = words === null ? cell.source : { message: words };
+  return cell.date === '' ? message('step_rate_undated', { source }) : message('step_rate_source', { source, date: cell.date });
+}
+
 /** The rates that went in, each category once, with date and source. */
 function rateSteps(goods: readonly Good[], settings: Settings): Step[] {
   const seen = new Set<RateCategory>();
@@ -27,12 +37,12 @@ function rateSteps(goods: readonly Good[], settings: Settings): Step[] {
   for (const { category, prices } of goods) {
     if (category === null || prices === null || seen.has(category)) continue;
     seen.add(category);
-    const cell = cellOf(category, 'used', settings);
     const unit: Unit = isByWeight(category) ? 'money-per-lb' : 'money';
-    const source = cell === null ? null : message('step_rate_source', { source: cell.source, date: cell.date });
     const params = { category: { message: message(`category_${category.replaceAll('-', '_')}`) } };
-    steps.push(line(`used-rate:${category}`, prices.used, unit, 'assumed', source, params));
-    steps.push(line(`new-rate:${category}`, prices.delivered, unit, 'assumed', source, params));
+    steps.push(line(`used-rate:${category}`, prices.used, unit, 'assumed', sourceOf(cellOf(category, 'used', settings)), params));
+    steps.push(
+      line(`new-rate:${category}`, prices.delivered, unit, 'assumed', sourceOf(cellOf(category, 'new', settings)), params),
+    );
   }
   return steps;
 }

@@ -17,5 +17,3 @@ export const feetToMillimetres = (feet: number): number => feet * FOOT_IN_MILLIM
 
 export const inMiles = (distance: Distance): number =>
   distance.unit === 'mi' ? distance.value : distance.value / MILE_IN_KILOMETRES;
-export const inKilometres = (distance: Distance): number =>
-  distance.unit === 'km' ? distance.value : distance.value * MILE_IN_KILOMETRES;

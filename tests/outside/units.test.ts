@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { feetToMillimetres, inchesToMillimetres, inKilometres, inMiles } from '../../src/units/length.ts';
+import { feetToMillimetres, inchesToMillimetres, inMiles, MILE_IN_KILOMETRES } from '../../src/units/length.ts';
 import { convert, inKilograms, inPounds } from '../../src/units/mass.ts';
 
 // NIST Special Publication 811 (2008), Appendix B.8; international yard and pound agreement, 1959: exact by definition.
@@ -16,7 +16,8 @@ describe('units by definition', () => {
   });
 
   it('mile: 1.609344 km', () => {
-    expect(inKilometres({ value: 1, unit: 'mi' })).toBe(1.609344);
+    expect(MILE_IN_KILOMETRES).toBe(1.609344);
+    expect(inMiles({ value: 3, unit: 'mi' })).toBe(3);
     expect(inMiles({ value: 1.609344, unit: 'km' })).toBe(1);
   });
 

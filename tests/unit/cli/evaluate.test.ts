@@ -127,6 +127,6 @@ describe('text or HTML', () => {
 describe('settings', () => {
   it('fill in source and date of a rate', () => {
     const { rates } = settingsFrom('{"rates": {"iron": {"used": {"low": 0.4, "likely": 0.6, "high": 0.9}}}}', 'x');
-    expect(rates.iron?.used).toMatchObject({ likely: 0.6, source: 'your own figure' });
+    expect(rates.iron?.used).toMatchObject({ likely: 0.6, source: 'own', date: '' });
   });
 });

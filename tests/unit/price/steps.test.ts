@@ -1,0 +1,39 @@
+/** Where the rates of the calculation come from, in words; the figures are the project's own defaults, no source. */
+import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../../src/evaluate.ts';
+import { listingFromText } from '../../../src/listing/page-listing.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
+import { english } from '../../tools/evaluate/strings.ts';
+
+const say = english();
+const AD = 'Olympic plates 4 x 45 lb and a power rack. $400 for all';
+const sources = (settings: Settings): Record<string, string> =>
+  Object.fromEntries(
+    evaluate(listingFromText(AD), settings)
+      .worth.steps.filter(({ source }) => source !== null)
+      .map(({ id, source }) => [id, source ? say(source) : '']),
+  );
+
+describe('the source of a rate', () => {
+  it('is told of the used and of the new figure apart', () =>
+    expect(sources(DEFAULT_SETTINGS)).toEqual({
+      'used-rate:iron': 'Common practice, no source (2026-01)',
+      'new-rate:iron': 'Common practice, no source (2026-01)',
+      'used-rate:rack': 'Assumption (2026-01)',
+      'new-rate:rack': 'Common practice, no source (2026-01)',
+    }));
+
+  it("is the buyer's own, in the buyer's words where there are any", () => {
+    const figures = { low: 0.4, likely: 0.6, high: 0.8 };
+    const rates: Settings['rates'] = {
+      iron: {
+        used: { ...figures, source: 'own', date: '' },
+        new: { ...figures, source: 'the shop at the weir', date: '2026-05' },
+      },
+    };
+    expect(sources({ ...DEFAULT_SETTINGS, rates })).toMatchObject({
+      'used-rate:iron': 'Your own figure',
+      'new-rate:iron': 'the shop at the weir (2026-05)',
+    });
+  });
+});
