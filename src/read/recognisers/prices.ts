@@ -247,7 +247,8 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   const possible = scan.tokens[delivery]?.term?.sense === 'possible' && /D,$/.test(before);
   // "$35 shipped or $28": the word speaks of the price before it.
   const shipped = previous !== undefined && delivery === previous.to + 1 && scan.tokens[delivery + 1]?.term?.sense === 'or';
-  if (lead === 'D' && !included && !shipped && (possible || /D[zU]{0,2}nJ,$/.test(before) || !/D[^l]{0,3}[,.]/.test(before))) return 'delivery';
+  if (lead === 'D' && !included && !shipped && (possible || /D[zU]{0,2}nJ,$/.test(before) || !/D[^l]{0,3}[,.]/.test(before)))
+    return 'delivery';
   if (lead === 'H') return 'deposit';
   const weight = weightPriced(scan, price.from, before);
   if (weight !== null) return weight === 'kg' ? 'per-kilogram' : 'per-pound';

@@ -12,7 +12,8 @@ const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, '
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
 
-const BAR_BARE = /(?<=^|l[•-]?|[,:;])(k)[-:]?(n)(?=[l,.;]|$)/dg;
+/** "Bar 45", and behind the bar's length: "Bar: 7', 45, chrome". */
+const BAR_BARE = /(?<=^|l[•-]?|[,:;.])(k)(?:[-:]?|[-:]?n['f],)(n)(?=[l,.;]|$)/dg;
 const BAR_WEIGHTS = [45, 44, 35, 33, 20, 15];
 
 export function readSingleWeights(scan: Scan): Quantity[] {

@@ -2,6 +2,7 @@
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Quantity } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
+import { isTradedFor } from '../recognisers/traded-for.ts';
 import type { Scan } from '../text/scan.ts';
 
 const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
@@ -27,7 +28,7 @@ function dominantKind(scan: Scan): Kind {
   const seen = new Map<Kind, number>();
   for (let i = 0; i < scan.tokens.length; i += 1) {
     const kind = kindAt(scan, i);
-    if (kind && WEIGHED.includes(kind))
+    if (kind && WEIGHED.includes(kind) && !isTradedFor(scan, i))
       seen.set(kind, (seen.get(kind) ?? 0) + (scan.tokens[i]?.term?.weak && kind === 'plate' ? 0.5 : 1));
   }
   const plates = seen.get('plate') ?? 0;
@@ -46,6 +47,8 @@ function behind(scan: Scan, quantity: Quantity): number | null {
     const letter = scan.plain[i] ?? 'l';
     const kind = kindAt(scan, i);
     if (kind) {
+      // "iron 4 x 20, bumpers 2 x 10": the noun begins a list of its own.
+      if (WEIGHED.includes(kind) && joined && /^[-:]?[nd]x?[nv]/.test(scan.plain.slice(i + 1, i + 5))) return null;
       if (WEIGHED.includes(kind)) return joined && i - quantity.to > 1 && 'ca'.includes(scan.plain[i - 1] ?? '_') ? null : i;
       if (kind === 'collars' && !joined && (quantity.weight ?? 99) <= 5) return i;
       return !joined && quantity.count === null && BARS.includes(kind) && i - quantity.to <= 3 ? i : null;
