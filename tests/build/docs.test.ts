@@ -53,7 +53,11 @@ describe('README.md', () => {
       .filter((file) => /\.(?:ts|mjs)$/.test(file))
       .map(textOf)
       .join('\n');
-    const known = [/argv\.includes\('--([\w-]+)'\)/g, /\basked\('([\w-]+)'\)/g, /\b([\w-]+): \{ type: '(?:string|boolean)' \}/g]
+    const known = [
+      /argv\.(?:includes|indexOf)\('--([\w-]+)'\)/g,
+      /\basked\('([\w-]+)'\)/g,
+      /\b([\w-]+): \{ type: '(?:string|boolean)' \}/g,
+    ]
       .flatMap((pattern) => [...code.matchAll(pattern)])
       .map(([, name]) => `--${name}`);
     expect(known).toEqual(expect.arrayContaining(['--watch', '--url', '--settings', '--batch', '--letters']));
