@@ -4,7 +4,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, isStock, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const COUNT_FIRST = new RegExp(
-  `(?<![\\d-])(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?![xn-]|-n)${MODIFIERS}(k?)`,
+  `(?<!(?<!^|l)-)(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?![xn-]|-n)${MODIFIERS}(k?)`,
   'dg',
 );
 const WEIGHT_FIRST = new RegExp(

@@ -54,7 +54,7 @@ export function claimNoise(scan: Scan): void {
     if (!token || token.text.includes(',')) return false;
     const previous = scan.tokens[from - 1];
     // "M16", "BT9", "L4": part of a name.
-    if (token.glued && previous?.type === 'word' && previous.term === null && previous.text.length <= 3 && previous.text !== 'x')
+    if (token.glued && previous?.type === 'word' && (previous.term === null || scan.plain[from - 1] === 'z') && previous.text.length <= 3 && previous.text !== 'x')
       return true;
     if (digits(scan, from) >= 7) return true;
     const before = scan.plain[from - 1] ?? 'l';
@@ -91,7 +91,10 @@ export function claimNoise(scan: Scan): void {
     const sized = (first <= 12 && second <= 14) || (first === second && first >= 30);
     // No plates are cast at 2, 3, 4 or 6 pounds; posts and boards are sold in those sizes.
     const timber = [1, 2, 3, 4, 6, 8].includes(first) && ([2, 3, 4, 6].includes(second) || (first === 2 && second === 12));
-    return timber || (sized && speaksOfSizes(scan, from, to));
+    // "a 2x8 or 2x10": one piece of it is no count of plates.
+    const before = scan.tokens[from - 1];
+    const one = /^an?$/.test(before?.text ?? '') || (before?.term?.sense === 'or' && scan.letters[from - 2] === '_');
+    return timber || one || (sized && speaksOfSizes(scan, from, to));
   });
   findAll(scan, NUMBERED, ({ from }) => scan.plain[from - 1] !== 'n' || scan.tokens[from]?.glued === false);
   findAll(scan, OTHER_UNITS, () => true);

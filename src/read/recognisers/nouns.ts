@@ -39,13 +39,13 @@ const ABOUT = [
   'unrack',
   'rerack',
 ];
-const RESTS = /^(?:sits|rests|rides|path|height|is fixed|moves|is guided|catch|catches|rolls up)/;
+const RESTS = /^(?:sits|rests|rides|path|height|is fixed|moves|is guided|catch|catches|rolls up|across|between)/;
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
 
 /** The word before a noun and its adjectives and article. */
 function tokenBefore(scan: Scan, at: number): Token | undefined {
   let i = at - 1;
-  while (i >= 0 && 'amCnd'.includes(scan.plain[i] ?? '_')) i -= 1;
+  while (i >= 0 && 'amCnd"f\'&'.includes(scan.plain[i] ?? '_')) i -= 1;
   return scan.tokens[i];
 }
 
