@@ -53,7 +53,8 @@ const isStranger = ({ type, term, text }: Token): boolean => type === 'word' && 
 function goodsOf(scan: Scan, strangers: ReadonlySet<number>, wanted: boolean): Evidence[] {
   const strange = (at: number): boolean => strangers.has(scan.tokens[at]?.start ?? -1);
   return scan.tokens.flatMap(({ term, start }, at): Evidence[] => {
-    if (!term?.kind || (term.kind === 'other' && term.weak) || (!wanted && isAside(scan, at))) return [];
+    if (!term?.kind || term.sense === 'verb-too' || (term.kind === 'other' && term.weak) || (!wanted && isAside(scan, at)))
+      return [];
     const narrowed =
       strange(at - 1) || (scan.plain[at + 1] === 'w' && (strange(at + 2) || (scan.plain[at + 2] === 'a' && strange(at + 3))));
     const everyday = narrowed ? 0.5 : 1;

@@ -41,6 +41,14 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
     if (code === 'x') return token.text === 'x' || (previous?.type === 'number' && next?.type === 'number') ? 'x' : 'z';
     // "4 no. 25 lb discs": no. is number there.
     if (token.text === 'no' && previous?.type === 'number' && next?.text === '.') return 'j';
+    // "bench and stands", but "it stands 7 ft tall".
+    if (
+      token.term.sense === 'verb-too' &&
+      ((previous?.type === 'word' && !'acdmCe'.includes(previous.term?.code ?? 'z')) ||
+        next?.type === 'number' ||
+        next?.term?.code === 'U')
+    )
+      return 'z';
     // "in" and "m" are units only behind a number, and not in "2 in the garage".
     if (code === 'f' && (token.text === 'in' || token.text === 'm'))
       return previous?.type === 'number' && next?.term?.code !== 'a' ? 'f' : 'z';

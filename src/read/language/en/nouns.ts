@@ -102,6 +102,7 @@ export const NOUNS: readonly Entry[] = [
     'storage',
     'plate tree|weight tree|weight plate tree|plate rack|weight rack|dumbbell rack|dumbell rack|dumbbell tree|plate storage/-|plate stand|weight storage/-|weight plate rack|weight plate storage/-|bar holder|barbell holder|barbell rack|plate holder|weight holder|weight plate holder|storage rack|bumper rack|bumper tree|rack dumbbell/-|rack dumbbells/-|a frame rack|a frame dumbbell rack|toaster rack|bar storage/-|storage tree|vertical plate rack|vertical weight rack|kettlebell rack|weight tree stand/-|plate toaster|dumbbell storage rack|weight storage rack|weights rack/-|weights tree/-|weight plate stand/-|olympic plate tree|olympic weight tree|olympic tree/-|plate tree rack/-|tree stand/-|bar rack/-|gun rack/-|storage pin/storage pins|rack for weights/-|rack for plates/-|rack for the weights/-|rack for the plates/-|stand for plates/-|stand for weights/-|tree for the weights/-|tree for plates/-|weight plate tree stand/-|rolling rack/-|tier rack/tier racks|rack for them/-|rack for dumbbells/-|rack for the dumbbells/-',
   ),
+  ...nouns('stands', '/stands', { weak: true, sense: 'verb-too' }),
   ...nouns('storage', 'tree', weak),
   ['bar stock', { code: 'z' }],
 ];
