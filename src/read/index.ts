@@ -28,16 +28,11 @@ import { readTables } from './recognisers/tables.ts';
 import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
+import { readWeighedLots } from './recognisers/weighed-lots.ts';
 import { readWeightCounts } from './recognisers/weight-counts.ts';
 import { NOTHING, settleAsking } from './refiners/asking.ts';
-import {
-  attachConditions,
-  attachMakes,
-  attachMeasures,
-  settleConditions,
-  settleFits,
-  spreadFits,
-} from './refiners/attach-facts.ts';
+import { attachConditions, settleConditions } from './refiners/attach-conditions.ts';
+import { attachMakes, attachMeasures, settleFits, spreadFits } from './refiners/attach-facts.ts';
 import { applyTotals, draftsOfNouns, draftsOfQuantities, settleKinds } from './refiners/build-drafts.ts';
 import { firstToken } from './refiners/draft.ts';
 import { finishItem, nameDrafts } from './refiners/finish.ts';
@@ -95,7 +90,7 @@ export function read(listing: PageListing): Reading {
   const written = [...table.prices, ...readPrices(scan)]
     .sort((a, b) => a.from - b.from)
     .map((price) => strike(scan, price, struck));
-  const totals = readTotals(scan);
+  const totals = [...readWeighedLots(scan), ...readTotals(scan)];
   readNounCounts(scan);
   const noted = [...table.quantities, ...QUANTITIES.flatMap((recognise) => recognise(scan))].sort((a, b) => a.from - b.from);
   const quantities = multiplySets(scan, settleOrder(readLaterCounts(scan, most(noted))));

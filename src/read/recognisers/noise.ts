@@ -30,6 +30,8 @@ function speaksOfSizes(scan: Scan, from: number, to: number): boolean {
 
 /** "4 x 20 kg, true mass 19.9 / 20.1 / 20.3 / 20.4 kg": what the pieces told before weigh on a scale. */
 const WEIGHED_OUT = /z[:=isU]{0,2}n[uh]?(?:[,/c-]{1,2}n[uh]?){0,12}/dg;
+/** "I used to pull 3 plates": a lift told in plates. */
+const PULLED = /zn(?=k)/dg;
 /** "Min. purchase 100 lb": what a buyer must take at least. */
 const LEAST = /z[.:]?[oU]?n[uh]/dg;
 
@@ -54,7 +56,13 @@ export function claimNoise(scan: Scan): void {
     if (!token || token.text.includes(',')) return false;
     const previous = scan.tokens[from - 1];
     // "M16", "BT9", "L4": part of a name.
-    if (token.glued && previous?.type === 'word' && (previous.term === null || scan.plain[from - 1] === 'z') && previous.text.length <= 3 && previous.text !== 'x')
+    if (
+      token.glued &&
+      previous?.type === 'word' &&
+      (previous.term === null || scan.plain[from - 1] === 'z') &&
+      previous.text.length <= 3 &&
+      previous.text !== 'x'
+    )
       return true;
     if (digits(scan, from) >= 7) return true;
     const before = scan.plain[from - 1] ?? 'l';
@@ -81,6 +89,7 @@ export function claimNoise(scan: Scan): void {
       if ('uh'.includes(scan.plain[i] ?? '_') && scan.plain[i - 1] === 'n') return true;
     return false;
   });
+  findAll(scan, PULLED, ({ from, to }) => scan.tokens[from]?.term?.sense === 'pull' && (valueAt(scan, to) ?? 9) <= 8);
   findAll(scan, LEAST, ({ from }) => scan.tokens[from]?.term?.sense === 'least');
   findAll(scan, PROGRAM, () => true);
   findAll(scan, SIZES, ({ from, to }) => {

@@ -42,20 +42,26 @@ const ABOUT = [
 const RESTS = /^(?:sits|rests|rides|path|height|is fixed|moves|is guided|catch|catches|rolls up|across|between)/;
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
 
-/** The word before a noun and its adjectives and article. */
+/** The word before a noun with its article, adjectives and the thickness of a bar ("on a 2 inch bar"). */
 function tokenBefore(scan: Scan, at: number): Token | undefined {
   let i = at - 1;
-  while (i >= 0 && 'amCnd"f\'&'.includes(scan.plain[i] ?? '_')) i -= 1;
+  while (i >= 0 && ('amCnd&'.includes(scan.plain[i] ?? '_') || isThickness(scan, i))) i -= 1;
   return scan.tokens[i];
 }
 
-export function isAside(scan: Scan, at: number): boolean {
+const isThickness = (scan: Scan, at: number): boolean =>
+  'f"'.includes(scan.plain[at] ?? '_') && scan.plain[at - 1] === 'n' && (valueAt(scan, at - 1) ?? 9) <= 3;
+
+/** `fitted`: whether "slides on a 2 inch bar" makes the bar one; it tells of the trade all the same. */
+export function isAside(scan: Scan, at: number, fitted = true): boolean {
   const before = scan.plain.slice(Math.max(0, at - 6), at);
   const clauseStart = Math.max(0, at - 6);
   let start = at;
   while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
   const near = before.slice(before.length - (at - start));
   if (isTradedFor(scan, at)) return true;
+  // "The hooks of his rack".
+  if (/o$/.test(near.slice(0, -1)) && /^(?:his|her|their|your)$/.test(scan.tokens[at - 1]?.text ?? '')) return true;
   const behind = scan.plain.slice(at + 1, at + 7);
   const end = behind.search(/[l.;!?]/);
   const after = end === -1 ? behind : behind.slice(0, end);
@@ -66,6 +72,7 @@ export function isAside(scan: Scan, at: number): boolean {
   const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
   if (
+    (fitted || tokenBefore(scan, at)?.text !== 'on') &&
     (ABOUT.includes(tokenBefore(scan, at)?.text ?? '') || tokenBefore(scan, at)?.term?.sense === 'place') &&
     ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')
   )

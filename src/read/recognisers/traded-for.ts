@@ -14,3 +14,15 @@ export function isTradedFor(scan: Scan, at: number): boolean {
   }
   return false;
 }
+
+/** "Will swap two 35s for any one 45": some of the goods that the ad tells elsewhere. */
+export function isTradedAway(scan: Scan, at: number): boolean {
+  if (scan.plain[at] !== 'd' && scan.plain[at] !== 'n') return false;
+  let back = at - 1;
+  while (back >= 0 && at - back < 4 && scan.clause[back] === scan.clause[at] && scan.tokens[back]?.term?.sense !== 'trade')
+    back -= 1;
+  if (scan.tokens[back]?.term?.sense !== 'trade' || scan.clause[back] !== scan.clause[at]) return false;
+  for (let i = at + 1; i < scan.tokens.length && i - at < 8 && scan.clause[i] === scan.clause[at]; i += 1)
+    if (scan.plain[i] === 'w') return true;
+  return false;
+}

@@ -43,6 +43,9 @@ function weightOf(drafts: readonly Draft[], totals: readonly Total[]): { pounds:
   const plates = drafts.filter(
     (item) => !item.sold && (isPlate(item.kind) || item.kind === 'dumbbell' || item.kind === 'kettlebell'),
   );
+  // What the scale says of the lot holds before what is cast on the plates.
+  const scaled = totals.find(({ rule }) => rule === 'total-on-scale');
+  if (scaled) return { pounds: inPounds({ value: scaled.weight, unit: scaled.unit ?? 'lb' }), stated: true };
   let sum = 0;
   let whole = plates.length > 0;
   // "Several plates: 8x45 …": the plain noun is those that are told.

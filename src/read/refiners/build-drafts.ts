@@ -2,7 +2,7 @@
 import { isPlate } from '../../listing/reading.ts';
 import type { Noun, Quantity, Total } from '../mention.ts';
 import { countBefore, isAside } from '../recognisers/nouns.ts';
-import { isTradedFor } from '../recognisers/traded-for.ts';
+import { isTradedAway, isTradedFor } from '../recognisers/traded-for.ts';
 import { blank, type Scan } from '../text/scan.ts';
 import { assignKinds, sizeKind } from './assign-kinds.ts';
 import { type Draft, draft } from './draft.ts';
@@ -94,7 +94,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
               : known(pieces * factor, quantity, quantity.countImplied),
           weight: quantity.weight === null ? null : known(quantity.weight, quantity),
           unit: quantity.unit,
-          partitive: quantity.partitive === true,
+          partitive: quantity.partitive === true || isTradedAway(scan, quantity.from),
           either: quantity.either === true,
           list: quantity.list ?? null,
         },

@@ -9,7 +9,8 @@ import type { Cover } from './own-prices.ts';
 function isExtra(scan: Scan, cover: Cover): boolean {
   if (cover.drafts.length === 0 || cover.price.from < 0) return false;
   const at = Math.min(...cover.drafts.map(firstToken));
-  for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1) if (scan.tokens[i]?.term?.sense === 'also') return true;
+  for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1)
+    if (scan.tokens[i]?.term?.sense === 'also') return true;
   return false;
 }
 
@@ -28,7 +29,7 @@ export function coverRest(scan: Scan, covers: readonly Cover[], live: readonly D
 
 /** "Also: bookshelf $30, patio set $80": one of several prices in a clause that names no goods of the trade, right behind the thing it is for. */
 export function isForOtherGoods(scan: Scan, price: Price): boolean {
-  if (price.from < 1 || scan.plain[price.from - 1] !== 'z') return false;
+  if (price.from < 1 || !'zt'.includes(scan.plain[price.from - 1] ?? '_')) return false;
   const clause = scan.clause[price.from];
   let prices = 0;
   let from = price.from;

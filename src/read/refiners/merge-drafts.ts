@@ -23,9 +23,9 @@ function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
   const at = firstToken(other);
   const end = Math.max(...other.places.map(({ to }) => to));
   return (
-    'dn'.includes(scan.plain[at] ?? '_') &&
+    'dna'.includes(scan.plain[at] ?? '_') &&
     scan.clause[at] !== scan.clause[firstToken(into)] &&
-    /^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(scan.plain.slice(end + 1, end + 10))
+    (/^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(scan.plain.slice(end + 1, end + 10)) || scan.tokens[end + 1]?.term?.sense === 'which')
   );
 }
 

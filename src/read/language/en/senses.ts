@@ -43,6 +43,9 @@ export const RELATIONS: readonly Entry[] = [
     'true mass|true weight|true weights|actual mass|actual weight|actual weights|real weight|real weights|measured mass|measured weight|scale weight',
     { code: 'z', sense: 'measured' },
   ],
+  ['that|which|whose', { code: 'z', sense: 'which' }],
+  ['scale|scales', { code: 'z', sense: 'scale' }],
+  ['pull|pulled|pulling', { code: 'z', sense: 'pull' }],
   ['purchase|minimum purchase|minimum order|minimum|min order|smallest order', { code: 'z', sense: 'least' }],
   [
     'lumber|timber|board|boards|stud|studs|tubing|tube|tubes|sheet|sheets|profile|footprint|steel tubing|rug|carpenter|4x4|square tubing|square tube|frame|beam|beams|sheets of',
@@ -67,7 +70,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'N' },
   ],
   [
-    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|trade for|trades for|swap for|swaps for|my keeper|is my keeper|are my keepers|is mine|are mine|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
+    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|trades for|swap for|swaps for|my keeper|is my keeper|are my keepers|is mine|are mine|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
     { code: 'Q' },
   ],
   [
