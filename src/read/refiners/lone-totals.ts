@@ -9,7 +9,7 @@ import { weightAt } from '../recognisers/notation.ts';
 import { findAll, type Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
-const LONE = /(?<![rxnKPX$][Uo]?)([ni][-.]?[uh]s?)(?![mC]{0,3}[kK]|[-x]?n|K)/dg;
+const LONE = /(?<![rxnKPX$][Uo]?)([ni][-.]?[uh]s?)(?![mC]{0,3}[kK]|[-x]?n|[Ke])/dg;
 /** Heavier than any one plate, dumbbell or kettlebell, in pounds. */
 const HEAVIEST_PIECE = 150;
 

@@ -53,7 +53,7 @@ const isStranger = ({ type, term, text }: Token): boolean => type === 'word' && 
 function goodsOf(scan: Scan, strangers: ReadonlySet<number>, wanted: boolean): Evidence[] {
   const strange = (at: number): boolean => strangers.has(scan.tokens[at]?.start ?? -1);
   return scan.tokens.flatMap(({ term, start }, at): Evidence[] => {
-    if (!term?.kind || term.sense === 'verb-too' || (term.kind === 'other' && term.weak) || (!wanted && isAside(scan, at)))
+    if (!term?.kind || term.sense === 'verb-too' || (term.kind === 'other' && term.weak) || (!wanted && isAside(scan, at, false)))
       return [];
     const narrowed =
       strange(at - 1) || (scan.plain[at + 1] === 'w' && (strange(at + 2) || (scan.plain[at + 2] === 'a' && strange(at + 3))));
