@@ -1,6 +1,6 @@
-/** Attaches measures, makes and conditions to the drafts they speak of: same clause first, then the line, then the ad as a whole. */
-import { type Condition, isPlate, type Kind } from '../../listing/reading.ts';
-import type { Fact, Finding, Measure } from '../mention.ts';
+/** Attaches measures and makes to the drafts they speak of: same clause first, then the line, then the ad as a whole. */
+import { isPlate, type Kind } from '../../listing/reading.ts';
+import type { Fact, Measure } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
@@ -38,21 +38,6 @@ const IRON: readonly Kind[] = [
   'stands',
   'storage',
 ];
-const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
-const CONDITIONED: Partial<Record<Condition, readonly Kind[]>> = {
-  bent: BARS,
-  straight: BARS,
-  'seized-sleeves': BARS,
-  spins: BARS,
-  wobbly: FRAMES,
-  torn: ['bench', 'other'],
-  welded: ['rack', 'stands', 'bench', 'plate'],
-  bolted: ['rack', 'stands', 'bench'],
-  'split-hub': ['bumper', 'plate'],
-  odd: ['plate', 'bumper', 'micro', 'dumbbell'],
-  mismatched: ['plate', 'bumper', 'micro', 'dumbbell'],
-};
-
 /** A bore speaks of the plates of its clause; one that stands apart says what the lot, or what follows the heading, is made for. */
 function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: boolean): void {
   const plates = drafts.filter((item) => isPlate(item.kind));
@@ -183,35 +168,6 @@ export function attachMakes(scan: Scan, drafts: readonly Draft[]): void {
       }
     }
   });
-}
-
-export function attachConditions(scan: Scan, drafts: readonly Draft[], findings: readonly Finding[]): void {
-  for (const finding of findings) {
-    const kinds = CONDITIONED[finding.condition] ?? IRON;
-    for (const item of subjectOf(scan, drafts, finding.from, (kind) => kinds.includes(kind))) {
-      if (item.conditions.some(({ value }) => value === finding.condition)) continue;
-      const { condition: value, rule, from, to, hearsay } = finding;
-      item.conditions.push({ value, rule, from, to, ...(hearsay ? { hearsay } : {}) });
-    }
-  }
-}
-
-/** The worst word of rust stands; "bent" beats "straight" unless it was denied later; each said once. */
-export function settleConditions(drafts: readonly Draft[]): void {
-  const worse: readonly (readonly [Condition, readonly Condition[]])[] = [
-    ['rust-heavy', ['rust', 'rust-light', 'no-rust']],
-    ['rust-light', ['no-rust', 'rust']],
-    ['rust', ['no-rust']],
-    ['new', ['like-new']],
-    ['seized-sleeves', ['spins']],
-    ['bent', ['straight']],
-  ];
-  for (const item of drafts) {
-    for (const [strong, weak] of worse) {
-      if (item.conditions.some(({ value }) => value === strong))
-        item.conditions = item.conditions.filter(({ value }) => !weak.includes(value));
-    }
-  }
 }
 
 /** Sleeve by measure: holes and bars of 48 mm and more are for 50 mm sleeves, those of 24 to 32 mm for one-inch ones. */

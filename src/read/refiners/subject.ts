@@ -4,11 +4,11 @@ import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
 const family = (kind: Kind): string => (isPlate(kind) ? 'plate' : kind);
-const holds = (item: Draft, at: number): boolean =>
+export const holds = (item: Draft, at: number): boolean =>
   item.kindAt === at || item.places.some((place) => at >= place.from && at <= place.to);
 
 /** Drafts named by a noun: its own, and with a plural noun all of its kind. */
-function namedBy(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
+export function namedBy(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
   const term = scan.tokens[at]?.term;
   const kind = term?.kind;
   if (!kind) return [];
@@ -18,7 +18,7 @@ function namedBy(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
 }
 
 /** First and last token of the clause around a place. */
-function clauseAround(scan: Scan, at: number): readonly [number, number] {
+export function clauseAround(scan: Scan, at: number): readonly [number, number] {
   let from = at;
   let to = at;
   while (from > 0 && scan.clause[from - 1] === scan.clause[at]) from -= 1;
@@ -68,7 +68,7 @@ export function subjectOf(scan: Scan, drafts: readonly Draft[], at: number, fitt
 }
 
 /** Members of one list share what is said of any of them ("rubber coated 45, 35 and 25 lb plates"). */
-function sameList(drafts: readonly Draft[], found: readonly Draft[], apt: (list: readonly Draft[]) => Draft[]): Draft[] {
+export function sameList(drafts: readonly Draft[], found: readonly Draft[], apt: (list: readonly Draft[]) => Draft[]): Draft[] {
   const lists = new Set(found.flatMap(({ list }) => (list === null ? [] : [list])));
   return apt(drafts.filter((item) => found.includes(item) || (item.list !== null && lists.has(item.list))));
 }

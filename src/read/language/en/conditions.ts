@@ -187,6 +187,9 @@ export const AROUND: readonly Entry[] = [
     { code: 'z', sense: 'unknown' },
   ],
   ['rest|others|remainder|everything else', { code: 'z', sense: 'rest' }],
+  ['on|near|around|along|across|inside of|throughout', { code: 'z', sense: 'upon' }],
+  ["it|it's|its|he's|he|she", { code: 'z', sense: 'it' }],
+  ["they|they're|them|theyre|they've|em", { code: 'z', sense: 'they' }],
   ['all|every', { code: 'z', sense: 'whole' }],
 ];
 

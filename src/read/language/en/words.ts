@@ -113,7 +113,8 @@ export const UNITS: readonly Entry[] = [
   ['mm|millimeter|millimeters|millimetre|millimetres|mil', { code: 'f', length: 'mm' }],
   ['cm|cms|centimeter|centimeters|centimetre|centimetres', { code: 'f', length: 'cm' }],
   ['m|meter|meters|metre|metres', { code: 'f', length: 'm' }],
-  ['in|inch|inches|inchs', { code: 'f', length: 'in' }],
+  ['in', { code: 'f', length: 'in', sense: 'upon' }],
+  ['inch|inches|inchs', { code: 'f', length: 'in' }],
   ['ft|foot|feet|footer', { code: 'f', length: 'ft' }],
 ];
 

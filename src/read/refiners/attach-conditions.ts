@@ -1,0 +1,48 @@
+/** Attaches conditions to the goods they speak of; what is said of some goods comes before what is said of the lot. */
+import type { Finding } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
+import { STRONGER, vie } from './condition-scopes.ts';
+import { type Subject, subjectOfCondition } from './condition-subject.ts';
+import type { Draft } from './draft.ts';
+
+export function attachConditions(scan: Scan, drafts: readonly Draft[], findings: readonly Finding[]): void {
+  const lines = new Set(drafts.flatMap((item) => item.places.map(({ from }) => scan.tokens[from]?.line)));
+  let last: Subject | null = null;
+  const found = findings.map((finding): { finding: Finding; subject: Subject } => {
+    let subject = subjectOfCondition(scan, drafts, finding, lines.size);
+    const spoken: readonly Draft[] = last?.drafts ?? [];
+    if (subject.rest)
+      subject = { ...subject, drafts: subject.drafts.filter((item) => !spoken.includes(item) && isAlike(item, spoken)) };
+    last = subject;
+    return { finding, subject };
+  });
+  for (const { finding, subject } of found) if (subject.told) for (const item of subject.drafts) put(item, finding);
+  for (const { finding, subject } of found) {
+    if (subject.told) continue;
+    const free = subject.drafts.filter((item) => !item.conditions.some(({ value }) => vie(value, finding.condition)));
+    for (const item of free) put(item, finding);
+  }
+}
+
+/** "The rest" of plates are plates. */
+const isAlike = (item: Draft, spoken: readonly Draft[]): boolean =>
+  spoken.length === 0 ||
+  spoken.some(({ kind }) => kind === item.kind) ||
+  (item.weight !== null && spoken.some(({ weight }) => weight !== null));
+
+function put(item: Draft, finding: Finding): void {
+  const { rule, from, to, hearsay } = finding;
+  const value = item.kind === 'bench' && finding.condition === 'cracked' ? 'torn' : finding.condition;
+  if (item.conditions.some((known) => known.value === value)) return;
+  item.conditions.push({ value, rule, from, to, ...(hearsay ? { hearsay } : {}) });
+}
+
+/** Of words that rule each other out the stronger stands. */
+export function settleConditions(drafts: readonly Draft[]): void {
+  for (const item of drafts) {
+    for (const [strong, weak] of STRONGER) {
+      if (item.conditions.some(({ value }) => value === strong))
+        item.conditions = item.conditions.filter(({ value }) => !weak.includes(value));
+    }
+  }
+}

@@ -1,0 +1,166 @@
+/**
+ * Whom a condition speaks of: the goods it stands beside, those whose part it names, the rest of them, what "it" or "they" stands for,
+ * the goods told before it in a list's line; else the lot.
+ */
+import type { Kind } from '../../listing/reading.ts';
+import type { Finding } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
+import { BARS, PLATES, SCOPES } from './condition-scopes.ts';
+import { type Draft, firstToken } from './draft.ts';
+import { clauseAround, holds, namedBy, sameList } from './subject.ts';
+
+export interface Subject {
+  readonly drafts: readonly Draft[];
+  /** Said of these goods, and not of the lot. */
+  readonly told: boolean;
+  /** Said of all but those that the word before spoke of. */
+  readonly rest?: boolean;
+}
+
+/** Kinds that a part may belong to, likeliest first. */
+const OWNERS: Partial<Record<Kind, readonly (readonly Kind[])[]>> = {
+  bar: [BARS],
+  rack: [['rack', 'stands'], ['bench']],
+  bench: [['bench']],
+  plate: [PLATES],
+};
+const AHEAD = 8;
+const RECALL = 80;
+
+export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding: Finding, goodsLines: number): Subject {
+  const { told, lot } = SCOPES[finding.condition];
+  const apt = (list: readonly Draft[]): Draft[] => list.filter((item) => told.includes(item.kind));
+  const of = (list: readonly Draft[]): Subject => ({ drafts: list, told: true });
+  const sense = (at: number): string | undefined => scan.tokens[at]?.term?.sense;
+  const [from, to] = clauseAround(scan, finding.from);
+  const ends = (at: number): boolean => scan.plain[at] === ',' || sense(at) === 'turn';
+  let start = finding.from;
+  while (start > from && !ends(start - 1)) start -= 1;
+  let stop = finding.to;
+  while (stop < to && !ends(stop + 1)) stop += 1;
+  const some = (test: (at: number) => boolean): boolean => {
+    for (let i = start; i <= stop; i += 1) if (test(i)) return true;
+    return false;
+  };
+
+  const ahead = goodsAhead(scan, drafts, finding, stop, to, apt);
+  if (ahead.length > 0) return of(ahead);
+  for (let i = start; i < finding.from; i += 1) if (sense(i) === 'rest') return { drafts: apt(drafts), told: true, rest: true };
+  const owned = ownersOfPart(scan, drafts, finding, start, stop, apt);
+  if (owned.length > 0) return of(owned);
+
+  const inClause = apt(drafts.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
+  for (let i = finding.from - 1; i >= from; i -= 1) {
+    const near = inClause.filter((item) => item.places.some((place) => place.to === i));
+    if (near.length > 0) return of(spanned(scan, near, inClause, drafts, i, finding, apt));
+    const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
+    if (named.length > 0) return of(named);
+  }
+  const whole = some((at) => sense(at) === 'whole' || scan.plain[at] === 'L');
+  if (whole) return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
+  if (inClause.length > 0) return of(inClause);
+  for (let i = finding.to + 1; i <= to; i += 1) {
+    const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
+    if (named.length > 0) return of(named);
+  }
+  // Said of goods that cannot be so: of nothing else then.
+  if (some((at) => drafts.some((item) => holds(item, at)))) return of([]);
+  const meant = recalled(
+    scan,
+    drafts,
+    from,
+    some((at) => sense(at) === 'it'),
+    some((at) => sense(at) === 'they'),
+    apt,
+  );
+  if (meant.length > 0) return of(meant);
+  const listed = goodsOfLine(scan, drafts, from, goodsLines, apt);
+  if (listed.length > 0) return of(listed);
+  return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
+}
+
+type Apt = (list: readonly Draft[]) => Draft[];
+
+/** "Rusty 45s", "bent bar", "surface rust on the 35s", "chips on the edges of the 25s". */
+function goodsAhead(scan: Scan, drafts: readonly Draft[], finding: Finding, stop: number, to: number, apt: Apt): Draft[] {
+  const fault = scan.tokens[finding.to]?.term?.sense?.startsWith('fault') === true;
+  let joined = !fault && finding.rule !== 'kept-at';
+  const last = Math.min(fault ? stop : to, finding.to + (fault ? AHEAD : 4));
+  for (let i = finding.to + 1; i <= last; i += 1) {
+    const token = scan.tokens[i];
+    const letter = scan.plain[i] ?? '_';
+    if (letter === 'o' || token?.term?.sense === 'upon') joined = true;
+    else if (joined) {
+      const holding = apt(drafts.filter((item) => item.places.some((place) => i >= place.from && i <= place.to)));
+      if (holding.length > 0) return fault ? holding : sameList(drafts, holding, apt);
+      const named = letter === 'k' ? apt(namedBy(scan, drafts, i)) : [];
+      if (named.length > 0) return named;
+    }
+    if (fault ? '.;cMk'.includes(letter) : !'mCnduhs-x(p'.includes(letter)) break;
+  }
+  return [];
+}
+
+/** Owners of the part named beside the condition: the one told last before it, where there are several. */
+function ownersOfPart(scan: Scan, drafts: readonly Draft[], finding: Finding, start: number, stop: number, apt: Apt): Draft[] {
+  let part: Kind | undefined;
+  for (let i = start; i <= stop; i += 1) {
+    const token = scan.tokens[i]?.term;
+    if (token?.part && (part === undefined || Math.abs(i - finding.from) < 5)) part = token.part;
+  }
+  for (const kinds of (part && OWNERS[part]) ?? []) {
+    const owners = apt(drafts).filter((item) => kinds.includes(item.kind));
+    if (owners.length === 0) continue;
+    if (part === 'plate') {
+      const near = owners.filter((item) => item.places.some((place) => scan.clause[place.from] === scan.clause[finding.from]));
+      return near.length > 0 ? near : owners;
+    }
+    const before = owners.filter((item) => firstToken(item) < finding.from);
+    return before.length > 0 ? before.slice(-1) : owners;
+  }
+  return [];
+}
+
+/** Of goods in a list before the word: the nearest when the word stands right behind it or speaks of one, else all of them. */
+function spanned(
+  scan: Scan,
+  near: readonly Draft[],
+  inClause: readonly Draft[],
+  drafts: readonly Draft[],
+  at: number,
+  finding: Finding,
+  apt: Apt,
+): Draft[] {
+  const between = scan.plain.slice(at + 1, finding.from);
+  const one = scan.tokens.slice(at + 1, finding.from).some(({ term }) => term?.code === 'd' && term.value === 1);
+  if (one || finding.condition === 'odd' || finding.condition === 'split-hub') return [...near];
+  const beside =
+    /^[(:-]|^z?[mC]$/.test(between) || inClause.length === 1 || at >= finding.from - 2 || /^[zFa]{1,3}$/.test(between);
+  return beside ? sameList(drafts, near, apt) : [...inClause];
+}
+
+/** What "it" or "they" stands for: the goods told last before the clause. */
+function recalled(scan: Scan, drafts: readonly Draft[], from: number, it: boolean, they: boolean, apt: Apt): Draft[] {
+  if (!it && !they) return [];
+  for (let i = from - 1; i >= 0 && from - i < RECALL; i -= 1) {
+    const holding = apt(drafts.filter((item) => holds(item, i)));
+    const [first] = holding;
+    if (!first) continue;
+    if (it) return holding;
+    return apt(drafts).filter((item) => (PLATES.includes(first.kind) ? PLATES.includes(item.kind) : item.kind === first.kind));
+  }
+  return [];
+}
+
+/** In an ad that gives goods lines of their own, a clause without goods speaks of those told before it in its line. */
+function goodsOfLine(scan: Scan, drafts: readonly Draft[], from: number, goodsLines: number, apt: Apt): Draft[] {
+  if (goodsLines < 3) return [];
+  const line = scan.tokens[from]?.line;
+  for (let i = from - 1; i >= 0 && scan.tokens[i]?.line === line; i -= 1) {
+    const found = apt(drafts.filter((item) => holds(item, i)));
+    if (found.length === 0) continue;
+    const clause = scan.clause[i];
+    return apt(drafts.filter((item) => item.places.some((place) => scan.clause[place.from] === clause)));
+  }
+  return [];
+}
