@@ -29,8 +29,11 @@ function faultsOfValues({ asking, items, sold, statedTotal }: Reading): string[]
       count === null || (Number.isInteger(count.value) && count.value > 0),
       `${id}: count ${count?.value} by ${count?.rule}`,
     );
-    for (const weight of [unitWeight, totalWeight, capacity])
+    for (const weight of [unitWeight, capacity])
       expectThat(weight === null || positive(weight.value.value), `${id}: ${weight?.rule} weighs ${weight?.value.value}`);
+    // Rounded: pieces of a millionth of a pound come to nothing.
+    const total = totalWeight?.value.value ?? 0;
+    expectThat(Number.isFinite(total) && total >= 0, `${id}: ${totalWeight?.rule} weighs ${total}`);
     for (const size of [item.boreMm, item.shaftMm, item.sleeveMm, item.lengthMm, item.diameterMm, item.tensilePsi])
       expectThat(size === null || positive(size.value), `${id}: ${size?.rule} measures ${size?.value}`);
   }
