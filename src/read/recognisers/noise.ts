@@ -22,8 +22,9 @@ const digits = (scan: Scan, at: number): number => scan.tokens[at]?.text.replace
 function speaksOfSizes(scan: Scan, from: number, to: number): boolean {
   for (let i = Math.max(0, from - 7); i <= Math.min(scan.tokens.length - 1, to + 9); i += 1) {
     if (scan.clause[i] !== scan.clause[from]) continue;
-    const term = scan.tokens[i]?.term;
-    if (term?.sense === 'sizes' || term?.material === 'wood') return true;
+    const token = scan.tokens[i];
+    const named = token?.text.split(' ').some((word) => scan.language.dictionary.get(word)?.term?.sense === 'sizes');
+    if (named || token?.term?.sense === 'sizes' || token?.term?.material === 'wood') return true;
   }
   return false;
 }

@@ -77,7 +77,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')
   )
     return true;
-  if (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isJoinedToLeftOut(scan, at, after)) return true;
+  if (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isLeftOutLater(scan, at) || isJoinedToLeftOut(scan, at, after)) return true;
   // "the bar sits in notches" of a rack.
   if (
     scan.tokens[at]?.text === 'bar' &&
@@ -96,6 +96,15 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near)
   )
     return true;
+  return false;
+}
+
+/** "Bar is bent so I'm chucking it, not included": left out later in the clause, with no other goods or numbers between. */
+function isLeftOutLater(scan: Scan, at: number): boolean {
+  for (let i = at + 1; i < at + 12 && scan.clause[i] === scan.clause[at]; i += 1) {
+    if (scan.plain[i] === 'Q') return scan.tokens[i]?.term?.sense === 'left-out';
+    if (!'mCzaPyAU,'.includes(scan.plain[i] ?? '_')) return false;
+  }
   return false;
 }
 
@@ -157,7 +166,15 @@ export function readNouns(scan: Scan): Noun[] {
     const { count, from } = countBefore(scan, at);
     // "Hanteln" with no count beside other goods is the trade's word for all of them.
     if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
-    found.push({ rule: 'noun', from, to: at, kind, count, plural: token.term?.plural === true, weak: token.term?.weak === true });
+    found.push({
+      rule: 'noun',
+      from,
+      to: at,
+      kind,
+      count,
+      plural: token.term?.plural === true || scan.tokens[at - 1]?.term?.sense === 'every',
+      weak: token.term?.weak === true,
+    });
   });
   return found;
 }

@@ -13,7 +13,8 @@ export function settleBareBars(scan: Scan, drafts: readonly Draft[]): void {
   const [only] = kinds;
   if (straight || bare.length === 0 || kinds.size !== 1 || !only) return;
   const said = bare.filter(
-    (item) => /(?:^|[.;!?])a?$/.test(scan.plain.slice(Math.max(0, item.kindAt - 2), item.kindAt)) && item.ownPrice === null,
+    (item) =>
+      /(?:^|[.;!?]|[^l•][-:])a?$/.test(scan.plain.slice(Math.max(0, item.kindAt - 3), item.kindAt)) && item.ownPrice === null,
   );
   if (said.length === bare.length) for (const item of bare) item.kind = only;
 }

@@ -70,7 +70,11 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'N' },
   ],
   [
-    "not included|are not for sale|is not for sale|are not included|is not included|aren't for sale|not up for sale|are staying|isn't included|aren't included|not for sale|isn't for sale|not part of|not selling|not include|not included in|excluded|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|is staying|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|separate ad|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|trades for|swap for|swaps for|my keeper|is my keeper|are my keepers|is mine|are mine|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
+    "not included|are not for sale|is not for sale|are not included|is not included|not for sale|isn't for sale|excluded|separate ad|are staying|is staying",
+    { code: 'Q', sense: 'left-out' },
+  ],
+  [
+    "aren't for sale|not up for sale|isn't included|aren't included|not part of|not selling|not include|not included in|excluding|minus|except|except for|other than|keeping|kept|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|trades for|swap for|swaps for|my keeper|is my keeper|are my keepers|is mine|are mine|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
     { code: 'Q' },
   ],
   [
@@ -94,12 +98,14 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   ['trade|trades|trading|swap|swaps|swapping|barter', { code: 'z', sense: 'trade' }],
+  ['lot', { code: 'z', sense: 'named-lot' }],
   ['toward|towards', { code: 'z', sense: 'toward' }],
   ['works out to|working out to|works out at|that works out to|which works out to|which is', { code: 'z', sense: 'works-out' }],
   ['just the|only the|sell just|sell only', { code: 'z', sense: 'only' }],
   ['worth of|worth of the|worth', { code: 'b' }],
   ['for', { code: 'w' }],
   ['or', { code: 'z', sense: 'or' }],
+  ['every', { code: 'z', sense: 'every' }],
   [
     'say|about|approx|approximately|around|roughly|over|nearly|almost|close to|just over|just under|under|less than|more than|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
     { code: 'U' },
