@@ -96,7 +96,7 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   if (asks.length === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
   if (asks.length === 0 && !byDefault) return { ...NOTHING, placeholder: placeholders.length > 0 };
   const covers = coverRest(scan, [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)], live);
-  const forAll = covers.filter(({ price }) => price.role === 'all' && !partial(price, covers, live));
+  const forAll = covers.filter(({ price }) => price.role === 'all' && !partial(scan, price, covers, live));
   const distinct = asks.filter(
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
   );
@@ -199,13 +199,23 @@ function defaults(prices: readonly Price[], asks: readonly Price[], drafts: read
 }
 
 /** "for the pair", "for both" and the like are for the goods of their own line when other lines have prices too. */
-function partial(price: Price, covers: readonly Cover[], live: readonly Draft[]): boolean {
+function partial(scan: Scan, price: Price, covers: readonly Cover[], live: readonly Draft[]): boolean {
   const cover = covers.find((candidate) => candidate.price === price);
   if (!cover || cover.drafts.length === 0) return false;
   const others = covers.filter(
     (candidate) => candidate.price !== price && candidate.drafts.some((item) => !cover.drafts.includes(item)),
   );
-  return others.length > 0 && cover.drafts.length < live.length && price.whole !== true;
+  return others.length > 0 && cover.drafts.length < live.length && (price.whole !== true || isOfNamedLot(scan, price));
+}
+
+/** "Lot D: … $850 for the lot" prices the lot of its own line. */
+function isOfNamedLot(scan: Scan, price: Price): boolean {
+  const line = scan.tokens[price.from]?.line;
+  let first = price.from;
+  while (first > Math.max(0, price.from - 80) && scan.tokens[first - 1]?.line === line) first -= 1;
+  if ('•-'.includes(scan.plain[first] ?? 'l')) first += 1;
+  const named = scan.tokens[first]?.term?.sense === 'named-lot' && scan.tokens[first + 1]?.line === line;
+  return named && ':.-)'.includes(scan.plain[first + 2] ?? 'l');
 }
 
 /** At least two prices for different goods: the ad is priced item by item. `header` is a price that covers no goods or all of them. */

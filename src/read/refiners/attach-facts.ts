@@ -51,6 +51,10 @@ function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: bool
     for (const item of plates) item.spread.push({ value, rule: 'bore', from: fact.from, to: fact.to });
 }
 
+/** The ad speaks of Olympic goods beside those with small holes; the other way round "standard" is too loose a word. */
+const namesOtherFit = (scan: Scan, fact: Fact): boolean =>
+  fact.value <= 33 && scan.tokens.some(({ term }) => term?.fits === '50mm' && term.code === 'm');
+
 const BAR_MEASURES: readonly Measure[] = ['shaftMm', 'sleeveMm', 'lengthMm', 'tensilePsi'];
 
 /** Bars that a measure speaks of: the noun right behind it, else the last noun before it; the only bar when no noun is near. */
@@ -87,7 +91,7 @@ export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: read
   const bores = new Set(facts.filter(({ measure }) => measure === 'boreMm').map(({ value }) => value));
   for (const fact of facts) {
     if (fact.measure === 'boreMm') {
-      spreadBore(scan, drafts, fact, bores.size === 1);
+      spreadBore(scan, drafts, fact, bores.size === 1 && !namesOtherFit(scan, fact));
       continue;
     }
     const fitting = MEASURED[fact.measure];
