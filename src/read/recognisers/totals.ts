@@ -1,5 +1,6 @@
 /** Weight of the lot as a whole: "300 lb set", "650# worth of plates", "300 lbs of weights", "255 lb total", "total weight: 300 lb", "(180 lbs)". */
 
+import type { Kind } from '../../listing/reading.ts';
 import { inPounds } from '../../units/mass.ts';
 import type { Quantity, Total } from '../mention.ts';
 import { blank, findAll, type Scan } from '../text/scan.ts';
@@ -12,12 +13,15 @@ const SET_FIRST = /([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[s
 const SET_NOUN = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
 const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?[mC]{0,4}(k)`, 'dg');
 const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L`, 'dg');
-const TOTAL_FIRST = /L[mkoC]{0,2}[-:=aoU]{0,3}(n[-.]?[uh]s?)/dg;
+/** "total with bar about 110 lb", but not "the lot: 20 kg bar, ...". */
+const TOTAL_FIRST = /L[mkoC]{0,2}(?:ca?m?k)?[-:=aoU]{0,3}(n[-.]?[uh]s?)(?:[mC]{0,3}(k))?/dg;
 /** "Hantelscheiben 150 kg". */
 const HEAVY_BEHIND = /(k)[-:,]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])/dg;
 const HEAVY = new RegExp(`(?<![xnd])${NUMBER}[mC]{0,4}(k)`, 'dg');
 const BRACKETED = /(?<=_|k|m)[-=]?\(?[=U]{0,2}(n[uh]s?)\)/dg;
 const EQUALS = /(?<=_|[)km])[=](?:U)?(n[uh]s?)/dg;
+
+const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
 
 export function readTotals(scan: Scan): Total[] {
   const found: Total[] = [];
@@ -63,7 +67,11 @@ export function readTotals(scan: Scan): Total[] {
     ({ from, to, group }) =>
       scan.tokens[to]?.term?.sense !== 'told' && take('total-behind', from, to, group(1), 20) && keepNoun(scan, from, to),
   );
-  findAll(scan, TOTAL_FIRST, ({ from, to, group }) => take('total-first', from, to, group(1), 20) && keepNoun(scan, from, to));
+  findAll(scan, TOTAL_FIRST, ({ from, to, group }) => {
+    const goods = scan.tokens[group(2)?.[0] ?? from]?.term;
+    const ofPlates = group(2) === null || (goods?.plural && WEIGHED.includes(goods.kind ?? 'other'));
+    return Boolean(ofPlates) && take('total-first', from, to, group(1), 20) && keepNoun(scan, from, to);
+  });
   findAll(scan, HEAVY, ({ from, to, group }) => {
     const noun = scan.tokens[group(2)?.[0] ?? to]?.term;
     const goods = noun?.plural && (noun.kind === 'plate' || noun.kind === 'bumper');
