@@ -28,7 +28,7 @@ function dominantKind(scan: Scan): Kind {
   const seen = new Map<Kind, number>();
   for (let i = 0; i < scan.tokens.length; i += 1) {
     const kind = kindAt(scan, i);
-    if (kind && WEIGHED.includes(kind) && !isTradedFor(scan, i))
+    if (kind && WEIGHED.includes(kind) && !isAside(scan, i))
       seen.set(kind, (seen.get(kind) ?? 0) + (scan.tokens[i]?.term?.weak && kind === 'plate' ? 0.5 : 1));
   }
   const plates = seen.get('plate') ?? 0;
@@ -120,7 +120,8 @@ function titled(scan: Scan, quantity: Quantity): number | null {
 function isUnderIron(scan: Scan, quantity: Quantity): boolean {
   let first = quantity.from;
   while (first > 0 && quantity.from - first < 60 && scan.clause[first - 1] === scan.clause[quantity.from]) first -= 1;
-  return scan.tokens[first]?.term?.material === 'iron' && /^m[-:]/.test(scan.plain.slice(first, first + 2));
+  const right = scan.tokens[quantity.from - 1]?.term?.material === 'iron' && behind(scan, quantity) === null;
+  return right || (scan.tokens[first]?.term?.material === 'iron' && /^m[-:]/.test(scan.plain.slice(first, first + 2)));
 }
 
 /** A lone weight with a unit and no count ("Bar. 45lb. Straight.") is that of the bar, rack or bench named before it. */
@@ -135,7 +136,9 @@ function ownerOf(scan: Scan, quantity: Quantity, bareOfPlates: boolean): number 
     i >= 0 && (bareOfPlates || scan.tokens[i]?.line === line) && quantity.from - i < reach;
     i -= 1
   ) {
-    const kind = isAside(scan, i) ? undefined : kindAt(scan, i);
+    const named = isAside(scan, i) ? undefined : kindAt(scan, i);
+    // "20kg" behind "good for landmines, a pull down handle" weighs none of those.
+    const kind = named === 'other' && scan.tokens[i]?.term?.weak ? undefined : named;
     // "Bar: 5'6", with spin locks. Not bent. About 15 lb.": the label names the line's goods.
     const label = kind !== undefined && scan.plain[i + 1] === ':' && (i === 0 || 'l•'.includes(scan.plain[i - 1] ?? 'l'));
     if (kind === 'collars' && !label && (quantity.weight ?? 0) > 6) continue;

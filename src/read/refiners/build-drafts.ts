@@ -28,9 +28,19 @@ function sides(scan: Scan, quantity: Quantity): number {
 
 /** Weights that are spoken of but not sold: "keeping the 45s", "no 45s". */
 function isKept(scan: Scan, quantity: Quantity): boolean {
-  if (isTradedFor(scan, quantity.from)) return true;
+  if (isTradedFor(scan, quantity.from) || isBesideNoPlates(scan, quantity)) return true;
   const before = scan.plain.slice(Math.max(0, quantity.from - 4), quantity.from);
   return scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] && /(?:N[a]?|Q[a-z,]{0,2})$/.test(before);
+}
+
+/** "No plates for sale, the 4x45 in the photo hold it down": plates are denied in the same clause before. */
+function isBesideNoPlates(scan: Scan, quantity: Quantity): boolean {
+  if (quantity.noun !== null) return false;
+  for (let i = quantity.from - 1; i > 0 && quantity.from - i < 20 && scan.clause[i] === scan.clause[quantity.from]; i -= 1) {
+    const term = scan.plain[i] === 'k' ? scan.tokens[i]?.term : undefined;
+    if (term?.kind === 'plate' && term.plural && /N[am]?$/.test(scan.plain.slice(Math.max(0, i - 2), i))) return true;
+  }
+  return false;
 }
 
 /** Lines of a list under a heading such as "NOT included:". */

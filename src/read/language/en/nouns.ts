@@ -50,7 +50,7 @@ export const NOUNS: readonly Entry[] = [
   ...nouns('bumper', 'bumper', weak),
   ...nouns(
     'micro',
-    'micro plate|microplate|fractional plate|change plate|micro weight|fractional weight|add on plate|fractional|micro',
+    'micro plate|microplate|fractional plate|change plate|steel change plate|iron change plate|rubber change plate|micro weight|fractional weight|add on plate|fractional|micro',
   ),
   ...nouns(
     'bar',
