@@ -2,7 +2,6 @@
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Quantity } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
-import { isTradedFor } from '../recognisers/traded-for.ts';
 import type { Scan } from '../text/scan.ts';
 
 const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
