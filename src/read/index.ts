@@ -3,7 +3,7 @@ import { composeText } from '../listing/compose.ts';
 import type { PageListing } from '../listing/page-listing.ts';
 import type { Doubt, Reading } from '../listing/reading.ts';
 import { message } from '../words/message.ts';
-import { chooseLanguage } from './language/choose.ts';
+import { chooseLanguage, languageOf } from './language/choose.ts';
 import type { Price, Quantity } from './mention.ts';
 import { readBrackets } from './recognisers/brackets.ts';
 import { readConditions } from './recognisers/conditions.ts';
@@ -32,7 +32,8 @@ import { readWeighedLots } from './recognisers/weighed-lots.ts';
 import { readWeightCounts } from './recognisers/weight-counts.ts';
 import { NOTHING, settleAsking } from './refiners/asking.ts';
 import { attachConditions, settleConditions } from './refiners/attach-conditions.ts';
-import { attachMakes, attachMeasures, settleFits, spreadFits } from './refiners/attach-facts.ts';
+import { attachFitWords, attachMeasures, settleFits, spreadFits } from './refiners/attach-facts.ts';
+import { attachMaterials } from './refiners/attach-materials.ts';
 import { applyTotals, draftsOfNouns, draftsOfQuantities, settleKinds } from './refiners/build-drafts.ts';
 import { firstToken } from './refiners/draft.ts';
 import { finishItem, nameDrafts } from './refiners/finish.ts';
@@ -76,10 +77,10 @@ const LONGEST_AD = 100_000;
 const MOST_MENTIONS = 500;
 const most = <T>(list: readonly T[]): T[] => list.slice(0, MOST_MENTIONS);
 
-/** Reads a listing. Never throws; linear in the length of the text. Spans index `reading.text`. */
-export function read(listing: PageListing): Reading {
+/** Reads a listing, in the language that it seems to be in or that `readAs` names. Never throws; linear in the length of the text. Spans index `reading.text`. */
+export function read(listing: PageListing, readAs: Reading['language'] | null = null): Reading {
   const { text, shift } = composeText(listing);
-  const language = chooseLanguage(listing.language, text);
+  const language = readAs === null ? chooseLanguage(listing.language, text) : languageOf(readAs);
   const scan = scanText(text.slice(0, LONGEST_AD), language);
   const struck = listing.struck.map(({ start, end }) => ({ start: start + shift, end: end + shift }));
 
@@ -111,7 +112,8 @@ export function read(listing: PageListing): Reading {
   settleBareBars(scan, drafts);
   applyTotals(drafts, totals);
   attachMeasures(scan, drafts, facts);
-  attachMakes(scan, drafts);
+  attachFitWords(scan, drafts);
+  attachMaterials(scan, drafts);
   attachConditions(scan, drafts, most(readConditions(scan)));
   settleFits(drafts);
   spreadFits(drafts);

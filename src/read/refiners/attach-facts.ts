@@ -1,4 +1,4 @@
-/** Attaches measures and makes to the drafts they speak of: same clause first, then the line, then the ad as a whole. */
+/** Attaches measures and words of fit to the drafts they speak of: same clause first, then the line, then the ad as a whole. */
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Fact, Measure } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
@@ -23,21 +23,6 @@ const MEASURED: Readonly<Record<Measure, (kind: Kind) => boolean>> = {
   capacity: (kind) => isBar(kind) || ['rack', 'bench', 'stands', 'storage'].includes(kind),
 };
 
-const IRON: readonly Kind[] = [
-  'plate',
-  'bumper',
-  'micro',
-  'dumbbell',
-  'kettlebell',
-  'bar',
-  'curl-bar',
-  'hex-bar',
-  'collars',
-  'rack',
-  'bench',
-  'stands',
-  'storage',
-];
 /** A bore speaks of the plates of its clause; one that stands apart says what the lot, or what follows the heading, is made for. */
 function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: boolean): void {
   const plates = drafts.filter((item) => isPlate(item.kind));
@@ -150,27 +135,16 @@ export function spreadFits(drafts: readonly Draft[]): void {
   }
 }
 
-const MOST_MAKES = 300;
+const MOST_FITS = 300;
 
-/** "Olympic", "cast iron", "rubber coated" and the like: by the adjective's own noun, else by clause, else for the whole lot. */
-export function attachMakes(scan: Scan, drafts: readonly Draft[]): void {
-  let left = MOST_MAKES;
-  scan.tokens.forEach((token, at) => {
-    const term = token.term;
-    if (!term || (!term.fits && !term.material && !term.grade) || left === 0) return;
+/** "Olympic", "standard" and the like: by the adjective's own noun, else by clause, else for the whole lot. */
+export function attachFitWords(scan: Scan, drafts: readonly Draft[]): void {
+  let left = MOST_FITS;
+  scan.tokens.forEach(({ term }, at) => {
+    if (!term?.fits || left === 0) return;
     left -= 1;
-    if (/N[a-z]{0,1}$/.test(scan.plain.slice(Math.max(0, at - 2), at)) && scan.clause[at - 1] === scan.clause[at]) return;
-    const place = { rule: 'make', from: at, to: at };
-    if (term.fits) attachFits(scan, drafts, at, term.fits);
-    const heavy = (kind: Kind): boolean =>
-      IRON.includes(kind) && (term.material !== 'wood' || kind === 'bench' || kind === 'rack');
-    const made = term.grade === 'calibrated' || term.grade === 'machined' ? isPlate : heavy;
-    if (term.material || term.grade) {
-      for (const item of subjectOf(scan, drafts, at, made)) {
-        if (term.material) item.material ??= { value: term.material, ...place };
-        if (term.grade) item.grade ??= { value: term.grade, ...place };
-      }
-    }
+    const denied = /N[a-z]{0,1}$/.test(scan.plain.slice(Math.max(0, at - 2), at)) && scan.clause[at - 1] === scan.clause[at];
+    if (!denied) attachFits(scan, drafts, at, term.fits);
   });
 }
 

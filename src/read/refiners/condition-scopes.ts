@@ -8,7 +8,7 @@ export interface Scope {
 
 export const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
 export const PLATES: readonly Kind[] = ['plate', 'bumper', 'micro'];
-const PIECES: readonly Kind[] = [...PLATES, 'dumbbell', 'kettlebell'];
+export const PIECES: readonly Kind[] = [...PLATES, 'dumbbell', 'kettlebell'];
 const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
 const GOODS: readonly Kind[] = [...PIECES, ...BARS, ...FRAMES];
 /** Goods that are not scored take what is said of them, so that it is put on nothing else. */

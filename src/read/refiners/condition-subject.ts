@@ -5,7 +5,7 @@
 import type { Kind } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
-import { BARS, PLATES, SCOPES } from './condition-scopes.ts';
+import { BARS, PLATES, SCOPES, type Scope } from './condition-scopes.ts';
 import { type Draft, firstToken } from './draft.ts';
 import { clauseAround, holds, namedBy, sameList } from './subject.ts';
 
@@ -27,39 +27,56 @@ const OWNERS: Partial<Record<Kind, readonly (readonly Kind[])[]>> = {
 const AHEAD = 8;
 const RECALL = 80;
 
+/** A word that says something of goods. */
+export interface Speech extends Scope {
+  readonly from: number;
+  readonly to: number;
+  /** It stands before its noun as an adjective does; other words need a preposition between. */
+  readonly joined: boolean;
+  /** It is said of one piece: of the nearest goods alone. */
+  readonly near: boolean;
+}
+
 export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding: Finding, goodsLines: number): Subject {
-  const { told, lot } = SCOPES[finding.condition];
+  const { condition, from, to, rule } = finding;
+  const fault = scan.tokens[to]?.term?.sense?.startsWith('fault') === true;
+  const near = condition === 'odd' || condition === 'split-hub';
+  return subjectOfWord(scan, drafts, { ...SCOPES[condition], from, to, joined: !fault && rule !== 'kept-at', near }, goodsLines);
+}
+
+export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Speech, goodsLines: number): Subject {
+  const { told, lot } = speech;
   const apt = (list: readonly Draft[]): Draft[] => list.filter((item) => told.includes(item.kind));
   const of = (list: readonly Draft[]): Subject => ({ drafts: list, told: true });
   const sense = (at: number): string | undefined => scan.tokens[at]?.term?.sense;
-  const [from, to] = clauseAround(scan, finding.from);
+  const [from, to] = clauseAround(scan, speech.from);
   const ends = (at: number): boolean => scan.plain[at] === ',' || sense(at) === 'turn';
-  let start = finding.from;
+  let start = speech.from;
   while (start > from && !ends(start - 1)) start -= 1;
-  let stop = finding.to;
+  let stop = speech.to;
   while (stop < to && !ends(stop + 1)) stop += 1;
   const some = (test: (at: number) => boolean): boolean => {
     for (let i = start; i <= stop; i += 1) if (test(i)) return true;
     return false;
   };
 
-  const ahead = goodsAhead(scan, drafts, finding, stop, to, apt);
+  const ahead = goodsAhead(scan, drafts, speech, stop, to, apt);
   if (ahead.length > 0) return of(ahead);
-  for (let i = start; i < finding.from; i += 1) if (sense(i) === 'rest') return { drafts: apt(drafts), told: true, rest: true };
-  const owned = ownersOfPart(scan, drafts, finding, start, stop, apt);
+  for (let i = start; i < speech.from; i += 1) if (sense(i) === 'rest') return { drafts: apt(drafts), told: true, rest: true };
+  const owned = ownersOfPart(scan, drafts, speech, start, stop, apt);
   if (owned.length > 0) return of(owned);
 
   const inClause = apt(drafts.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
-  for (let i = finding.from - 1; i >= from; i -= 1) {
+  for (let i = speech.from - 1; i >= from; i -= 1) {
     const near = inClause.filter((item) => item.places.some((place) => place.to === i));
-    if (near.length > 0) return of(spanned(scan, near, inClause, drafts, i, finding, apt));
+    if (near.length > 0) return of(spanned(scan, near, inClause, drafts, i, speech, apt));
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
     if (named.length > 0) return of(named);
   }
   const whole = some((at) => sense(at) === 'whole' || scan.plain[at] === 'L');
   if (whole) return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
   if (inClause.length > 0) return of(inClause);
-  for (let i = finding.to + 1; i <= to; i += 1) {
+  for (let i = speech.to + 1; i <= to; i += 1) {
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
     if (named.length > 0) return of(named);
   }
@@ -82,11 +99,11 @@ export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding
 type Apt = (list: readonly Draft[]) => Draft[];
 
 /** "Rusty 45s", "bent bar", "surface rust on the 35s", "chips on the edges of the 25s". */
-function goodsAhead(scan: Scan, drafts: readonly Draft[], finding: Finding, stop: number, to: number, apt: Apt): Draft[] {
-  const fault = scan.tokens[finding.to]?.term?.sense?.startsWith('fault') === true;
-  let joined = !fault && finding.rule !== 'kept-at';
-  const last = Math.min(fault ? stop : to, finding.to + (fault ? AHEAD : 4));
-  for (let i = finding.to + 1; i <= last; i += 1) {
+function goodsAhead(scan: Scan, drafts: readonly Draft[], speech: Speech, stop: number, to: number, apt: Apt): Draft[] {
+  const fault = !speech.joined;
+  let joined = speech.joined;
+  const last = Math.min(fault ? stop : to, speech.to + (fault ? AHEAD : 4));
+  for (let i = speech.to + 1; i <= last; i += 1) {
     const token = scan.tokens[i];
     const letter = scan.plain[i] ?? '_';
     if (letter === 'o' || token?.term?.sense === 'upon') joined = true;
@@ -102,20 +119,20 @@ function goodsAhead(scan: Scan, drafts: readonly Draft[], finding: Finding, stop
 }
 
 /** Owners of the part named beside the condition: the one told last before it, where there are several. */
-function ownersOfPart(scan: Scan, drafts: readonly Draft[], finding: Finding, start: number, stop: number, apt: Apt): Draft[] {
+function ownersOfPart(scan: Scan, drafts: readonly Draft[], speech: Speech, start: number, stop: number, apt: Apt): Draft[] {
   let part: Kind | undefined;
   for (let i = start; i <= stop; i += 1) {
     const token = scan.tokens[i]?.term;
-    if (token?.part && (part === undefined || Math.abs(i - finding.from) < 5)) part = token.part;
+    if (token?.part && (part === undefined || Math.abs(i - speech.from) < 5)) part = token.part;
   }
   for (const kinds of (part && OWNERS[part]) ?? []) {
     const owners = apt(drafts).filter((item) => kinds.includes(item.kind));
     if (owners.length === 0) continue;
     if (part === 'plate') {
-      const near = owners.filter((item) => item.places.some((place) => scan.clause[place.from] === scan.clause[finding.from]));
+      const near = owners.filter((item) => item.places.some((place) => scan.clause[place.from] === scan.clause[speech.from]));
       return near.length > 0 ? near : owners;
     }
-    const before = owners.filter((item) => firstToken(item) < finding.from);
+    const before = owners.filter((item) => firstToken(item) < speech.from);
     return before.length > 0 ? before.slice(-1) : owners;
   }
   return [];
@@ -128,14 +145,14 @@ function spanned(
   inClause: readonly Draft[],
   drafts: readonly Draft[],
   at: number,
-  finding: Finding,
+  speech: Speech,
   apt: Apt,
 ): Draft[] {
-  const between = scan.plain.slice(at + 1, finding.from);
-  const one = scan.tokens.slice(at + 1, finding.from).some(({ term }) => term?.code === 'd' && term.value === 1);
-  if (one || finding.condition === 'odd' || finding.condition === 'split-hub') return [...near];
+  const between = scan.plain.slice(at + 1, speech.from);
+  const one = scan.tokens.slice(at + 1, speech.from).some(({ term }) => term?.code === 'd' && term.value === 1);
+  if (one || speech.near) return [...near];
   const beside =
-    /^[(:-]|^z?[mC]$/.test(between) || inClause.length === 1 || at >= finding.from - 2 || /^[zFa]{1,3}$/.test(between);
+    /^[(:-]|^z?[mC]$/.test(between) || inClause.length === 1 || at >= speech.from - 2 || /^[zFa]{1,3}$/.test(between);
   return beside ? sameList(drafts, near, apt) : [...inClause];
 }
 

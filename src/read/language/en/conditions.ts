@@ -83,7 +83,7 @@ export const CONDITIONS: readonly Entry[] = [
     'cracked',
   ),
   condition(
-    'cracked|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking',
+    'cracked|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking|sand leaking|leaks a bit of sand|leaking some sand',
     'cracked',
   ),
   [
@@ -191,6 +191,14 @@ export const AROUND: readonly Entry[] = [
   ["it|it's|its|he's|he|she", { code: 'z', sense: 'it' }],
   ["they|they're|them|theyre|they've|em", { code: 'z', sense: 'they' }],
   ['all|every', { code: 'z', sense: 'whole' }],
+];
+
+/** Things that materials are said of beside the goods ("rubber mats", "steel ring"). */
+export const THINGS: readonly Entry[] = [
+  [
+    'mat|mats|flooring|floor mat|floor mats|stall mats|horse stall mats|platform|platforms|ring|rings|insert|inserts|core|feet|wheel|wheels|table|door|cover|covers|pipe|pipes|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|floor|floors|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|handles|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
+    { code: 'z', sense: 'thing' },
+  ],
 ];
 
 /** Parts that tell which goods are spoken of ("rust on the knurl"). */

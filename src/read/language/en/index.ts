@@ -1,6 +1,6 @@
 import { dictionary } from '../../text/terms.ts';
 import type { Language } from '../language.ts';
-import { AROUND, CONDITIONS, PARTS } from './conditions.ts';
+import { AROUND, CONDITIONS, PARTS, THINGS } from './conditions.ts';
 import { NOUNS } from './nouns.ts';
 import { TOPICS } from './other-topics.ts';
 import { OTHER_TRADES } from './other-trades.ts';
@@ -30,6 +30,7 @@ export const ENGLISH: Language = {
     CONDITIONS,
     PARTS,
     AROUND,
+    THINGS,
     OTHER_TRADES,
   ]),
   topics: dictionary([TOPICS]),
