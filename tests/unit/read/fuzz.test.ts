@@ -14,7 +14,7 @@ describe('generated and damaged ads', () => {
   }, 60_000);
 
   it('are ads enough to try the reader: many of them name goods and prices', () => {
-    const readings = fc.sample(listings(texts), { numRuns: 300, seed: 45 }).map(read);
+    const readings = fc.sample(listings(texts), { numRuns: 300, seed: 45 }).map((listing) => read(listing));
     expect(readings.filter(({ items }) => items.length > 1).length).toBeGreaterThan(60);
     expect(readings.filter(({ asking }) => asking.amount !== null).length).toBeGreaterThan(60);
     expect(readings.filter(({ doubts }) => doubts.length > 0).length).toBeGreaterThan(10);

@@ -1,0 +1,50 @@
+/** Place for pickup, words about the terms of sale, sold goods and wanted ads. Invented ads, no source. */
+import { describe, expect, it } from 'vitest';
+import { cut, goods, readText } from './goods.ts';
+
+const place = (text: string): string | null => readText(`4x45 plates. ${text}`).place?.value ?? null;
+
+describe('place', () => {
+  it.each([
+    ['Located in Eastwick', 'Eastwick'],
+    ['Pickup in Upper Marlow', 'Upper Marlow'],
+    ['pick up near North Wick, 40210', 'North Wick, 40210'],
+    ['pickup at my house', null],
+    ['no place at all', null],
+  ])('%s', (text, said) => expect(place(text)).toBe(said));
+
+  it('cites its words', () => {
+    const reading = readText('4x45 plates. Located in Eastwick.');
+    expect(cut(reading, reading.place?.evidence ?? [])).toBe('Eastwick');
+  });
+
+  // The pattern is told to heed no capitals, so that any word is a name.
+  it.fails.each([
+    ['Pickup in Eastwick after work', 'Eastwick'],
+    ['Located in Eastwick, cash or transfer', 'Eastwick'],
+    ['located in\u00a0Eastwick', 'Eastwick'],
+  ])('%s', (text, said) => expect(place(text)).toBe(said));
+});
+
+describe('sold goods', () => {
+  const lines = (text: string): string[] => goods(text).map((line) => line.split(' | ')[0] ?? '');
+  it.each<[string, string[]]>([
+    ['4x45 plates. 45s are gone', []],
+    ['4x45 plates, 2x25 plates. 25s sold.', ['4 plate 45 lb']],
+    ['4x45 plates (SOLD), 2x25 plates', ['2 plate 25 lb']],
+    ['power rack, barbell sold', ['1 rack ?']],
+  ])('%s', (text, said) => expect(lines(text)).toEqual(said));
+});
+
+describe('wanted ads', () => {
+  it.each(['WTB 4x45 plates', 'ISO barbell and plates', 'Wanted: power rack', 'looking for 45 lb plates, can pay cash'])(
+    '%s',
+    (text) => {
+      const { wanted, items } = readText(text);
+      expect({ wanted, items }).toEqual({ wanted: true, items: [] });
+    },
+  );
+  it.each(['4x45 plates, no longer wanted', 'Selling plates 4x45, looking for $120'])('not so: %s', (text) =>
+    expect(readText(text).wanted).toBe(false),
+  );
+});
