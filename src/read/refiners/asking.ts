@@ -5,7 +5,7 @@ import type { Price, Total } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { coverRest, isForOtherGoods } from './extras.ts';
-import { type Cover, coverPrices, groupAmount } from './own-prices.ts';
+import { type Cover, coverPrices, goodsByPiece, groupAmount } from './own-prices.ts';
 
 export interface Asked {
   readonly amount: number | null;
@@ -60,6 +60,10 @@ function weightOf(drafts: readonly Draft[], totals: readonly Total[]): { pounds:
   return total ? { pounds: inPounds({ value: total.weight, unit: total.unit ?? 'lb' }), stated: true } : null;
 }
 
+/** Pounds in the unit that a price is for. */
+const inUnit = (pounds: number, basis: PriceBasis): number =>
+  basis === 'per-kilogram' ? inKilograms({ value: pounds, unit: 'lb' }) : pounds;
+
 const round = (amount: number): number => Math.round(amount * 100) / 100;
 
 function setOwnPrices(covers: readonly Cover[], loose: boolean): void {
@@ -68,7 +72,7 @@ function setOwnPrices(covers: readonly Cover[], loose: boolean): void {
     if (!only) continue;
     const unit = cover.price.role === 'each' || cover.price.role === 'pair';
     if (cover.drafts.length > 1 && !unit) continue;
-    for (const item of cover.drafts) {
+    for (const item of unit ? goodsByPiece(cover.drafts) : cover.drafts) {
       const amount = groupAmount({ ...cover, drafts: [item] });
       if (amount === null || (item.ownPrice && !loose)) continue;
       item.ownPrice = { amount: round(amount), currency: cover.price.currency, place: cover.price };
@@ -111,7 +115,13 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
         items.covers.filter(({ price }) => price !== lowest),
         false,
       );
-    const unit = perWeight ?? distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
+    // Several unit prices, each for its own goods, are none of the lot.
+    const units = distinct.filter((price) => price.role === 'each' || price.role === 'pair');
+    const goodsOf = (price: Price | undefined) => covers.find((cover) => cover.price === price)?.drafts ?? [];
+    const various = units.some(
+      (price) => goodsOf(price).length > 0 && !goodsOf(price).some((item) => goodsOf(units[0]).includes(item)),
+    );
+    const unit = perWeight ?? (various ? undefined : units[0]) ?? null;
     return { ...NOTHING, amount: lowest.amount, basis: 'lot', unitAmount: unit?.amount ?? null, price: lowest, unitPrice: unit };
   }
   const lots = distinct.filter((price) => price.role === 'asking' && price !== perWeight);
@@ -119,10 +129,7 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     const basis = perWeight.role === 'per-kilogram' ? 'per-kilogram' : 'per-pound';
     const same = lots.find((price) => price.amount === perWeight.amount);
     const others = lots.filter((price) => price !== same);
-    const multiplied =
-      weight === null
-        ? null
-        : round(perWeight.amount * (basis === 'per-pound' ? weight.pounds : inKilograms({ value: weight.pounds, unit: 'lb' })));
+    const multiplied = weight === null ? null : round(perWeight.amount * inUnit(weight.pounds, basis));
     const given = others.find((price) => multiplied !== null && Math.abs(price.amount - multiplied) <= 0.02 * multiplied);
     const bracket = others.find((price) => scan.plain[price.from - 1] === '(' || scan.plain[price.from - 1] === '=');
     const lot = given ?? bracket;
@@ -155,7 +162,12 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
         covers.filter(({ price }) => others.includes(price)),
         false,
       );
-    const amount = multiplied === null ? null : round(multiplied + extra);
+    // "Dumbbells $200. Kettlebells $1.50 a pound": only goods without a price of their own are weighed.
+    const apart = new Set(covers.flatMap(({ price, drafts: goods }) => (others.includes(price) ? goods : [])));
+    const loose = live.filter((item) => !apart.has(item));
+    const loosely = apart.size > 0 && multiplied !== null ? weightOf(loose, totals) : weight;
+    const amount =
+      multiplied === null || loosely === null ? null : round(perWeight.amount * inUnit(loosely.pounds, basis) + extra);
     // Each line of goods has its price, some of them by the pound.
     const lines = covers.filter(({ price, drafts: goods }) => price.role === perWeight.role && goods.length > 0);
     if (extra > 0 && lines.length > 1) return { ...NOTHING, amount, basis: 'lot', worked: true };
@@ -317,6 +329,14 @@ function isAsked(scan: Scan, price: Price): boolean {
   return told !== null && /ask|want|sell|price/.test(scan.tokens[price.from - told[0].length]?.text ?? '');
 }
 
+/** "Each plate is $30. I have 4 45s": the plain noun is the goods that are told. */
+function told(covered: readonly Draft[], live: readonly Draft[]): Draft[] {
+  const goods = covered.filter((item) => !item.sold);
+  const vague = goods.every((item) => item.count === null && item.weight === null);
+  const alike = live.filter((item) => item.count !== null && goods.some(({ kind }) => kind === item.kind));
+  return vague && alike.length > 0 ? alike : goods;
+}
+
 function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[], live: readonly Draft[]): Asked {
   const unit = distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
   const offered = distinct.filter((price) => price.role === 'asking' || price.role === 'all');
@@ -326,7 +346,7 @@ function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[]
     const cover = covers.find(({ price }) => price === unit);
     const goods =
       cover && cover.drafts.length > 0
-        ? cover.drafts.filter((item) => !item.sold)
+        ? told(cover.drafts, live)
         : live.filter((item) => isPlate(item.kind) || live.length === 1);
     const priced = goods.length > 0 ? goods : live;
     const amount = groupAmount({ price: unit, drafts: priced });

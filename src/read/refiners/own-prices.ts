@@ -93,16 +93,22 @@ function coverLine(events: readonly Event[]): Cover[] {
   );
 }
 
+/**
+ * The goods that a unit price counts: a noun beside weighed goods names those ("20 kg … bumpers"), and extras that come along with goods
+ * ("racks with J-hooks $200 each") are no pieces.
+ */
+export function goodsByPiece(drafts: readonly Draft[]): readonly Draft[] {
+  const told = drafts.filter((item) => item.weight !== null);
+  const main = drafts.filter((item) => item.kind !== 'other' && item.kind !== 'collars');
+  return told.length > 0 ? told : main.length > 0 ? main : drafts;
+}
+
 /** Price of the covered goods as a whole, from a unit price and the counts; null when a count is not known. */
 export function groupAmount(cover: Cover): number | null {
   const { price, drafts } = cover;
   if (price.role === 'asking' || price.role === 'all') return price.amount;
-  // A noun beside weighed goods names those ("20 kg … bumpers"); extras priced along with goods ("racks with J-hooks $200 each") are no pieces.
-  const told = drafts.filter((item) => item.weight !== null);
-  const main = drafts.filter((item) => item.kind !== 'other' && item.kind !== 'collars');
-  const counted = told.length > 0 ? told : main.length > 0 ? main : drafts;
   let pieces = 0;
-  for (const item of counted) {
+  for (const item of goodsByPiece(drafts)) {
     // "45s $80 a pair" offers a pair at least.
     if (item.count === null && price.role === 'pair' && item.weight !== null)
       item.count = { value: 2, rule: 'priced-by-pair', from: price.from, to: price.to, implied: true };
