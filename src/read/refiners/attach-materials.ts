@@ -23,10 +23,10 @@ const LOTS: Readonly<Record<Material, readonly Kind[]>> = {
 };
 /** Goods of which the material can be said; the others only keep it from being put on these. */
 const MADE: Readonly<Record<Material, readonly Kind[]>> = {
-  iron: PIECES,
+  iron: PIECES.filter((kind) => kind !== 'bumper'),
   rubber: PIECES,
   urethane: PIECES,
-  vinyl: PIECES,
+  vinyl: PIECES.filter((kind) => kind !== 'bumper'),
   cement: PIECES,
   chrome: [...BARS, ...PIECES],
   steel: ALL,
@@ -47,7 +47,11 @@ export function attachMaterials(scan: Scan, drafts: readonly Draft[]): void {
     const term = token.term;
     if (!term || (!term.material && !term.grade) || said.length >= MOST_MAKES || isOfOtherThings(scan, at)) return;
     const lot = term.material ? LOTS[term.material] : PLATES;
-    said.push({ term, at, subject: subjectOf(scan, drafts, at, term, { told: ALL, lot }, lines) });
+    const subject = subjectOf(scan, drafts, at, term, { told: ALL, lot }, lines);
+    // "Vinyl barbell set" speaks of the plates.
+    const bars = term.material !== undefined && subject.told && subject.drafts.every(({ kind }) => BARS.includes(kind));
+    const set = bars && term.material !== undefined && !MADE[term.material].includes('bar');
+    said.push({ term, at, subject: set ? { drafts: drafts.filter(({ kind }) => lot.includes(kind)), told: false } : subject });
   });
   for (const told of [true, false]) for (const one of said) if (one.subject.told === told) put(one);
 }
@@ -71,10 +75,12 @@ function isOfOtherThings(scan: Scan, at: number): boolean {
     if (scan.tokens[i]?.term?.sense === 'upon') return true;
     if (!'am'.includes(scan.plain[i] ?? '_')) break;
   }
+  // "The vinyl has a tear": of a bench.
+  if (scan.tokens[at]?.term?.sense === 'cover' && /^[zF%CN]/.test(scan.plain.slice(at + 1, at + 2))) return true;
   for (let i = at + 1; i <= at + 3 && scan.clause[i] === clause; i += 1) {
     const term = scan.tokens[i]?.term;
     if (term?.part || term?.sense === 'thing' || 'TBS'.includes(scan.plain[i] ?? '_')) return true;
-    if (!'mn"f'.includes(scan.plain[i] ?? '_')) break;
+    if (!'mn"f-'.includes(scan.plain[i] ?? '_')) break;
   }
   return false;
 }

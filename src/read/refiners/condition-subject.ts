@@ -69,14 +69,18 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const inClause = apt(drafts.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
   for (let i = speech.from - 1; i >= from; i -= 1) {
     const near = inClause.filter((item) => item.places.some((place) => place.to === i));
-    if (near.length > 0) return of(spanned(scan, near, inClause, drafts, i, speech, apt));
+    if (near.length > 0 && !(scan.plain[i] === 'k' && isVague(near)))
+      return of(spanned(scan, near, inClause, drafts, from, i, speech, apt));
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
     if (named.length > 0) return of(named);
   }
   const whole = some((at) => sense(at) === 'whole' || scan.plain[at] === 'L');
   if (whole) return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
-  if (inClause.length > 0) return of(inClause);
-  for (let i = speech.to + 1; i <= to; i += 1) {
+  // Goods behind the word: under it as a heading, or with nothing between.
+  const behind = start === from || /[:-]/.test(scan.plain.slice(speech.to + 1, stop + 1)) ? to : stop;
+  const after = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from <= behind));
+  if (after.length > 0) return of(after);
+  for (let i = speech.to + 1; i <= behind; i += 1) {
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
     if (named.length > 0) return of(named);
   }
@@ -96,6 +100,9 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
 }
 
+/** A noun whose pieces may be told elsewhere. */
+const isVague = (list: readonly Draft[]): boolean => list.every(({ weight }) => weight === null);
+
 type Apt = (list: readonly Draft[]) => Draft[];
 
 /** "Rusty 45s", "bent bar", "surface rust on the 35s", "chips on the edges of the 25s". */
@@ -109,9 +116,9 @@ function goodsAhead(scan: Scan, drafts: readonly Draft[], speech: Speech, stop: 
     if (letter === 'o' || token?.term?.sense === 'upon') joined = true;
     else if (joined) {
       const holding = apt(drafts.filter((item) => item.places.some((place) => i >= place.from && i <= place.to)));
-      if (holding.length > 0) return fault ? holding : sameList(drafts, holding, apt);
       const named = letter === 'k' ? apt(namedBy(scan, drafts, i)) : [];
-      if (named.length > 0) return named;
+      if (named.length > 0 && isVague(holding)) return named;
+      if (holding.length > 0) return fault ? holding : sameList(drafts, holding, apt);
     }
     if (fault ? '.;cMk'.includes(letter) : !'mCnduhs-x(p'.includes(letter)) break;
   }
@@ -144,6 +151,7 @@ function spanned(
   near: readonly Draft[],
   inClause: readonly Draft[],
   drafts: readonly Draft[],
+  from: number,
   at: number,
   speech: Speech,
   apt: Apt,
@@ -151,9 +159,10 @@ function spanned(
   const between = scan.plain.slice(at + 1, speech.from);
   const one = scan.tokens.slice(at + 1, speech.from).some(({ term }) => term?.code === 'd' && term.value === 1);
   if (one || speech.near) return [...near];
-  const beside =
-    /^[(:-]|^z?[mC]$/.test(between) || inClause.length === 1 || at >= speech.from - 2 || /^[zFa]{1,3}$/.test(between);
-  return beside ? sameList(drafts, near, apt) : [...inClause];
+  const before = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from < speech.from));
+  const dashed = /^[:-]/.test(between) && /[:-]/.test(scan.plain.slice(from, at));
+  const beside = dashed || /^\(|^z?[mC]?$|^[zFa]{1,3}$/.test(between) || before.length === 1;
+  return beside ? sameList(drafts, near, apt) : before;
 }
 
 /** What "it" or "they" stands for: the goods told last before the clause. */
@@ -164,6 +173,7 @@ function recalled(scan: Scan, drafts: readonly Draft[], from: number, it: boolea
     const [first] = holding;
     if (!first) continue;
     if (it) return holding;
+    if (first.count?.value === 1 || first.kind === 'other') continue;
     return apt(drafts).filter((item) => (PLATES.includes(first.kind) ? PLATES.includes(item.kind) : item.kind === first.kind));
   }
   return [];
