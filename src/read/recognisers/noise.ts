@@ -14,6 +14,8 @@ const LIFT_BEHIND = /(?<=[zacP])n[uh]?P/dg;
 const PROGRAM = /nxn(?=[PJ])/dg;
 /** "#12" is a number of a house or a lot; "12#" is twelve pounds. */
 const NUMBERED = /hn(?:-n)?(?![uhqs])/dg;
+/** "Under 30 lb: $1.25/lb": a step of a price list. */
+const STEP = /Un[uh]s?[:=-]{1,2}(?=\$)/dg;
 const AGED = /n(?=-?J)/dg;
 
 const digits = (scan: Scan, at: number): number => scan.tokens[at]?.text.replace(/\D/g, '').length ?? 0;
@@ -108,6 +110,7 @@ export function claimNoise(scan: Scan): void {
   });
   findAll(scan, NUMBERED, ({ from }) => scan.plain[from - 1] !== 'n' || scan.tokens[from]?.glued === false);
   findAll(scan, OTHER_UNITS, () => true);
+  findAll(scan, STEP, ({ from }) => scan.tokens[from]?.term?.sense === 'bound');
   findAll(scan, AGED, () => true);
   findAll(scan, ROOM, ({ from, to }) => {
     let lengths = 0;

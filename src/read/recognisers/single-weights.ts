@@ -10,6 +10,8 @@ const BAR_WEIGHT = new RegExp(
 );
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
+/** "20 single dumbbell", "45 lb single plate". */
+const SINGLE = new RegExp(`(n${UNIT}?)(d)${MODIFIERS}(k)`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
 
 /** "Bar 45", and behind the bar's length: "Bar: 7', 45, chrome". */
@@ -82,6 +84,13 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const noun = group(4)?.[0] ?? null;
     if (link === '-' && noun !== null && isPlate(kindAt(noun) ?? 'other') && Number.isInteger(low) && low <= 8) return false;
     found.push({ rule: 'weight-range', from, to, count: null, weight: null, unit: null, noun });
+    return true;
+  });
+  findAll(scan, SINGLE, ({ from, to, group }) => {
+    const weight = weightAt(scan, from, group(1)?.[1] ?? from);
+    const single = scan.tokens[group(2)?.[0] ?? to]?.term?.sense === 'single' && scan.tokens[to]?.term?.plural !== true;
+    if (!weight || !single || !isSize(weight.value, weight.unit)) return false;
+    found.push({ rule: 'single-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun: to });
     return true;
   });
   findAll(scan, NOUN_WEIGHT, ({ from, to, group }) => {

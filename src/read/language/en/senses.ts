@@ -106,8 +106,9 @@ export const RELATIONS: readonly Entry[] = [
   ['for', { code: 'w' }],
   ['or', { code: 'z', sense: 'or' }],
   ['every', { code: 'z', sense: 'every' }],
+  ['over|under|less than|more than', { code: 'U', sense: 'bound' }],
   [
-    'say|about|approx|approximately|around|roughly|over|nearly|almost|close to|just over|just under|under|less than|more than|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
+    'say|about|approx|approximately|around|roughly|nearly|almost|close to|just over|just under|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
     { code: 'U' },
   ],
   [
@@ -132,7 +133,7 @@ export const MEASURES: readonly Entry[] = [
   ],
   ['psi|tensile|tensile strength|psi tensile', { code: 'I' }],
   [
-    "squat|squats|squatted|rack pulls|rack pull|bench presses|bench pressing|deadlift|deadlifts|deadlifted|benched|bench pressed|bench pressing|lifted|lifts|press|pressed|my max|personal record|maxed|maxing|rep|reps|one rep max|repping|i weigh|weigh|weighed|weighs|weighing|body weight|bodyweight|lost|gained|i'm|im|year old|years old|yr old|yrs old|clean and jerk|snatch",
+    "my max bench|max bench|bench max|my bench max|my bench press max|squat|squats|squatted|rack pulls|rack pull|bench presses|bench pressing|deadlift|deadlifts|deadlifted|benched|bench pressed|bench pressing|lifted|lifts|press|pressed|my max|personal record|maxed|maxing|rep|reps|one rep max|repping|i weigh|weigh|weighed|weighs|weighing|body weight|bodyweight|lost|gained|i'm|im|year old|years old|yr old|yrs old|clean and jerk|snatch",
     { code: 'P' },
   ],
   ['miles|mile|mi|km|kms', { code: 'J', sense: 'distance' }],
