@@ -12,8 +12,28 @@ const WEIGHT_FIRST = new RegExp(
   'dg',
 );
 
+/** "2-45 4-25 4-10": dashes without a space, counts or weights first throughout. */
+const CHAIN = /(?<![\dn]|n-)n-n(?:[,;]?n-n){1,11}(?![\dn-])/dg;
+
 export function readDashes(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
+  findAll(scan, CHAIN, ({ from, to }) => {
+    const at: number[] = [];
+    for (let i = from; i <= to; i += 1) if (scan.plain[i] === 'n') at.push(i);
+    const values = at.map((i) => valueAt(scan, i) ?? 0);
+    const halves = [values.filter((_, i) => i % 2 === 0), values.filter((_, i) => i % 2 === 1)];
+    const glued = at.every((i, index) => index % 2 === 0 || (scan.tokens[i]?.glued === true && scan.tokens[i - 1]?.glued === true));
+    const fits = ([counts = [], weights = []]: number[][]): boolean =>
+      counts.every((value) => isCount(value) && value <= 20) && weights.every(isPlateSize) && new Set(weights).size === weights.length;
+    const turned = !fits(halves) && fits([...halves].reverse());
+    if (!glued || (!turned && !fits(halves))) return false;
+    for (let i = 0; i < at.length; i += 2) {
+      const [first = 0, second = 0] = values.slice(i, i + 2);
+      const place = { rule: 'dashed-chain', from: at[i] ?? from, to: at[i + 1] ?? to };
+      found.push({ ...place, count: turned ? second : first, weight: turned ? first : second, unit: null, noun: null, list: from });
+    }
+    return true;
+  });
   findAll(scan, WEIGHT_FIRST, ({ from, to, group }) => {
     const [start, end] = group(1) ?? [from, from];
     const weight = weightAt(scan, start, end);

@@ -4,17 +4,26 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isSize, isStock, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const PIECES_BEHIND = new RegExp(
-  `(?<!j\\.?|je|[xep])(n${UNIT}|v)${MODIFIERS}(k?)[-:=,]?(${COUNT})j(?![\\d:=]|\\.?[aeo]?${MODIFIERS}[nvk])`,
+  `(?<!je|[xep])(n${UNIT}|v)${MODIFIERS}(k?)[-:=,]?(${COUNT})j(?![\\d:=]|[aeo]?${MODIFIERS}[nvk])`,
   'dg',
 );
+/** Behind "pcs." goods that the pieces could belong to as well. */
+const GOODS_BEHIND = new RegExp(`^\\.[aeo]?${MODIFIERS}[nvk]`);
 
 export function readPieces(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
+  let last = -1;
   findAll(scan, PIECES_BEHIND, ({ from, to, group }) => {
     const [start, end] = group(1) ?? [from, from];
     const weight = weightAt(scan, start, end);
     const count = valueAt(scan, group(3)?.[0] ?? to);
     if (!weight || !isStock(count) || !isSize(weight.value, weight.unit)) return false;
+    // "4 pcs. 25 lb": the pieces stand before; "45 lb plates, 120 pcs. 25 lb plates, 80 pcs.": behind.
+    const pieces = scan.plain[from - 1] === '.' ? from - 2 : from - 1;
+    if (scan.plain[pieces] === 'j' && pieces !== last) return false;
+    const opens = from === 0 || scan.clause[from - 1] !== scan.clause[from];
+    if (group(2) === null && !opens && GOODS_BEHIND.test(scan.plain.slice(to + 1, to + 9))) return false;
+    last = to;
     found.push({ rule: 'weight-pieces', from, to, count, weight: weight.value, unit: weight.unit, noun: group(2)?.[0] ?? null });
     return true;
   });

@@ -18,6 +18,8 @@ const PER_WEIGHT = /(n)(?=r[uh])/dg;
 const NOW = /([ni])(?=A[.,;!l)])/dg;
 const FOR_ALL = /([ni])(?=L|wap)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
+/** "350 for rack. 75 for the bar." */
+const FOR_GOODS = /(?<=^|[l.,;]|l[-•])([ni])(?=wa?[mC]{0,2}k)/dg;
 const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?[l.]|cz|ca)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
 const CURRENCIES: Readonly<Record<string, string>> = { $: 'USD', '£': 'GBP', '€': 'EUR' };
@@ -115,9 +117,14 @@ export function readPrices(scan: Scan): Price[] {
     const value = valueAt(scan, at) ?? 0;
     const told = scan.tokens[from]?.term?.sense === 'told';
     const perWeight = scan.tokens[from]?.term?.unit !== undefined;
-    if ((value < 5 && scan.plain[at + 1] !== 'r' && !perWeight) || (scan.plain[from] !== 'A' && !told)) return false;
+    // "takes all 300".
+    const all =
+      value >= 20 &&
+      /^(?:takes|take|gets|buys) (?:it |them )?(?:all|everything|the lot)/.test(scan.tokens[from]?.text ?? '') &&
+      /[l.,;!]/.test(scan.plain[to + 1] ?? 'l');
+    if ((value < 5 && scan.plain[at + 1] !== 'r' && !perWeight) || (scan.plain[from] !== 'A' && !told && !all)) return false;
     const now = scan.tokens[from]?.text === 'now' && value >= 20;
-    if (!now && !told && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is|call/.test(scan.tokens[from]?.text ?? ''))
+    if (!now && !told && !all && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is|call/.test(scan.tokens[from]?.text ?? ''))
       return false;
     push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
     return 'claimed';
@@ -197,6 +204,13 @@ export function readPrices(scan: Scan): Price[] {
 export function readLonePrices(scan: Scan): Price[] {
   const found: Price[] = [];
   const padded = { ...scan, letters: scan.letters };
+  findAll(padded, FOR_GOODS, ({ from, to }) => {
+    const amount = valueAt(scan, from) ?? 0;
+    if (amount < 15) return false;
+    found.push({ rule: 'price-for-goods', from, to, amount, currency: null, role: 'asking', sure: true });
+    claim(scan, from, to, 'M');
+    return 'claimed';
+  });
   findAll(padded, OUTCOME, ({ from, to }) => {
     const amount = valueAt(scan, from) ?? 0;
     const need = scan.plain[from - 1] === 'X';
@@ -272,6 +286,8 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   if (scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]?.term?.sense === 'per' && /p[:=-]?$/.test(before))
     return 'pair';
   if (/(?:^|[^ndj])j[:=-]?$/.test(before)) return 'each';
+  // "each plate is $30".
+  if (/e[mC]{0,3}k[zA:=-]{0,2}$/.test(before) && !/[nd]e[mC]{0,3}k[zA:=-]{0,2}$/.test(before)) return 'each';
   if (/e[:=-]{0,2}$/.test(before) && !/[nd]e[:=-]{0,2}$/.test(before)) return 'each';
   // The word behind the last price belongs to that one: "$550 the lot, or $300 for the cage".
   const whole = price.from - before.length + before.lastIndexOf('L');

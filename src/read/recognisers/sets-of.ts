@@ -1,19 +1,16 @@
 /** Sets of one make: "Three sets available. Each set is a pair of 10s and a pair of 25s": what each holds, times the sets. */
 import type { Price, Quantity } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { type Scan, valueAt } from '../text/scan.ts';
 
-const SETS = /([nd])[mC]{0,2}t/dg;
+const SETS = /(?<!\$)[nd](?=[mC]{0,2}[tJ])/g;
 const EACH_SET = /et(?=[:c%=z(-])/g;
 
 /** How many sets the ad speaks of; null when it does not tell. */
 function countSets(scan: Scan): number | null {
-  let count: number | null = null;
-  findAll(scan, SETS, ({ from }) => {
-    const value = valueAt(scan, from) ?? 0;
-    if (count === null && Number.isInteger(value) && value >= 2 && value <= 20) count = value;
-    return false;
-  });
-  return count;
+  const counts = [...scan.plain.matchAll(SETS)]
+    .filter(({ index }) => scan.tokens.slice(index + 1, index + 4).some(({ text }) => /^sets\b/.test(text)))
+    .map(({ index }) => valueAt(scan, index) ?? 0);
+  return counts.find((value) => Number.isInteger(value) && value >= 2 && value <= 20) ?? null;
 }
 
 export function multiplySets(scan: Scan, quantities: readonly Quantity[]): Quantity[] {

@@ -1,7 +1,7 @@
 /** Goods that the ad says are gone: "45s are sold", "SOLD - curl bar", or struck through on the page. */
 import type { Span } from '../../listing/page-listing.ts';
-import type { Scan } from '../text/scan.ts';
-import type { Draft } from './draft.ts';
+import { type Scan, valueAt } from '../text/scan.ts';
+import { type Draft, firstToken } from './draft.ts';
 
 const inside = (spans: readonly Span[], start: number, end: number): boolean =>
   spans.some((span) => start >= span.start && end <= span.end);
@@ -16,14 +16,27 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
   }
   for (let at = 0; at < scan.plain.length; at += 1) {
     if (scan.plain[at] !== 'Y' || /N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
+    // "was 4, sold one" leaves the rest.
+    if (/^[nd][.,;!)l]/.test(scan.plain.slice(at + 1, at + 3))) continue;
     const clause = scan.clause[at];
     const inClause = drafts.filter((item) => item.places.some(({ from }) => scan.clause[from] === clause));
+    if (/^[nd]&/.test(scan.plain.slice(at + 1, at + 3))) {
+      takeOff(scan, inClause, at);
+      continue;
+    }
     const ends = (item: Draft): number =>
       Math.max(...item.places.filter(({ from }) => scan.clause[from] === clause).map(({ to }) => to));
     const before = inClause.filter((item) => ends(item) < at).sort((a, b) => ends(b) - ends(a));
     const goods = before.length > 0 ? together(scan, before, ends, at) : inClause;
     for (const item of goods) item.sold = true;
   }
+}
+
+/** "Six 45s, sold two of them": four are left of those told before. */
+function takeOff(scan: Scan, inClause: readonly Draft[], at: number): void {
+  const last = inClause.filter((item) => firstToken(item) < at).at(-1);
+  const gone = valueAt(scan, at + 1) ?? 0;
+  if (last?.count && last.count.value > gone) last.count = { ...last.count, value: last.count.value - gone };
 }
 
 /** The goods right before the word, and with "are" those that a list joins to them ("45s and 35s are sold", but "45s $60, 25s SOLD"). */

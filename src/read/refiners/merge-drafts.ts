@@ -121,13 +121,10 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
     )
       continue;
     // "Youth barbells and plates" in the title, and below it each bar with its weight.
-    const title =
-      !plates &&
-      telling.length > 1 &&
-      item.ownPrice === null &&
-      (item.count === null || item.count.implied) &&
-      isTitle(scan, item);
-    if (title) continue;
+    const title = (item.count === null || item.count.implied) && isTitle(scan, item);
+    // "Two bars. One is a 45 lb bar …, the other a 35 lb one": each is told.
+    const sum = telling.reduce((pieces, { count }) => pieces + (count?.value ?? 0), 0);
+    if (!plates && telling.length > 1 && item.ownPrice === null && (title || item.count?.value === sum)) continue;
     if (!first || (!plates && telling.length !== 1)) {
       kept.push(item);
       continue;

@@ -14,6 +14,12 @@ const same = (a: Token, unitA: Token, b: Token, unitB: Token): boolean => {
   return Math.abs(first - second) <= 0.1 * Math.max(first, second);
 };
 
+/** "2" and "two", "two" and "2". */
+const isSaidAgain = (a: Token | undefined, b: Token | undefined): boolean => {
+  const value = (token: Token | undefined): number | null => (token?.type === 'number' ? token.value : (token?.term?.value ?? null));
+  return value(a) !== null && value(a) === value(b) && (a?.type === 'number') !== (b?.type === 'number');
+};
+
 export function joinConversions(tokens: readonly Token[]): Token[] {
   const joined: Token[] = [];
   let at = 0;
@@ -34,6 +40,12 @@ export function joinConversions(tokens: readonly Token[]): Token[] {
         at += closed ? 6 : 5;
         continue;
       }
+    }
+    // "2 (two) 45 lb": the number said again.
+    if (isSaidAgain(number, opener) && unit?.text === '(' && other?.text === ')') {
+      if (number) joined.push({ ...number, end: other.end });
+      at += 4;
+      continue;
     }
     // "45 (lb)".
     if (number?.type === 'number' && unit?.text === '(' && isUnit(opener) && other?.text === ')') {
