@@ -5,7 +5,9 @@ import type { Price, Total } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { coverRest, isForOtherGoods } from './extras.ts';
+import { isCovered, itemised } from './itemised.ts';
 import { type Cover, coverPrices, goodsByPiece, groupAmount } from './own-prices.ts';
+import { isAsked, isConcession, isForPart, isFree, isOfNamedLot, isRemark, isUpdated, TOLD_RULES } from './price-words.ts';
 
 export interface Asked {
   readonly amount: number | null;
@@ -182,24 +184,6 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   return single(scan, distinct, covers, live);
 }
 
-/** "Just the plates $900", "only the rack for $300". */
-function isForPart(scan: Scan, price: Price): boolean {
-  for (let i = price.from - 1; i >= Math.max(0, price.from - 8) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
-    if (scan.tokens[i]?.term?.sense === 'only') return true;
-    if (!'amCkwnduhs:-=c'.includes(scan.plain[i] ?? 'l')) return false;
-  }
-  return false;
-}
-
-/** A price per pound that is only worked out from another, roughly. */
-const isRemark = (scan: Scan, price: Price): boolean =>
-  /U[a-z]?$/.test(scan.plain.slice(Math.max(0, price.from - 2), price.from)) ||
-  scan.tokens.slice(Math.max(0, price.from - 4), price.from).some(({ term }) => term?.sense === 'works-out');
-
-/** "Free" said of the goods, with no price anywhere. */
-const isFree = (scan: Scan): boolean =>
-  [...scan.plain.matchAll(/Z/g)].some(({ index }) => !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, index - 2), index)));
-
 /** "Everything is $5 unless marked": that price for each line of goods that has none of its own. */
 function defaults(prices: readonly Price[], asks: readonly Price[], drafts: readonly Draft[], scan: Scan): Cover[] {
   const price = prices.find(({ role }) => role === 'default');
@@ -220,115 +204,6 @@ function partial(scan: Scan, price: Price, covers: readonly Cover[], live: reado
   return others.length > 0 && cover.drafts.length < live.length && (price.whole !== true || isOfNamedLot(scan, price));
 }
 
-/** "Lot D: … $850 for the lot" prices the lot of its own line. */
-function isOfNamedLot(scan: Scan, price: Price): boolean {
-  const line = scan.tokens[price.from]?.line;
-  let first = price.from;
-  while (first > Math.max(0, price.from - 80) && scan.tokens[first - 1]?.line === line) first -= 1;
-  if ('•-'.includes(scan.plain[first] ?? 'l')) first += 1;
-  const named = scan.tokens[first]?.term?.sense === 'named-lot' && scan.tokens[first + 1]?.line === line;
-  return named && ':.-)'.includes(scan.plain[first + 2] ?? 'l');
-}
-
-/** At least two prices for different goods: the ad is priced item by item. `header` is a price that covers no goods or all of them. */
-function itemised(
-  scan: Scan,
-  covers: readonly Cover[],
-  live: readonly Draft[],
-): { covers: Cover[]; sum: number | null; header: Price | null } | null {
-  const withGoods = covers.filter(({ drafts }) => drafts.some((item) => !item.sold));
-  const seen = new Set<Draft>();
-  const own: Cover[] = [];
-  for (const cover of withGoods) {
-    const fresh = cover.drafts.filter((item) => !seen.has(item) && !item.sold);
-    if (fresh.length === 0) continue;
-    for (const item of fresh) seen.add(item);
-    own.push({ price: cover.price, drafts: fresh });
-  }
-  const [one, two] = own;
-  const again = one && two && own.length === 2 && one.price.amount === two.price.amount;
-  const terms = again && /^[,(]?[OR£]/.test(scan.plain.slice(two.price.to + 1, two.price.to + 4));
-  const sameTwice =
-    again &&
-    (terms ||
-      ((scan.tokens[one.price.from]?.line ?? 0) <= 1 &&
-        scan.tokens[one.price.from]?.line !== scan.tokens[two.price.from]?.line) ||
-      one.drafts[0]?.kind === two.drafts[0]?.kind);
-  if (own.length < 2 || sameTwice) return null;
-  const used = new Set(own.map(({ price }) => price.amount));
-  const header =
-    covers.find(
-      ({ price, drafts }) =>
-        drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknownGoods(scan, price),
-    )?.price ?? null;
-  const all = live.every(
-    (item) => item.kind === 'other' || item.kind === 'collars' || item.kind === 'storage' || isCovered(item, seen),
-  );
-  // A line with a price and words that we know no goods by ("rope ... $8") is for sale too.
-  const unknown = covers.filter(
-    ({ price, drafts }) => drafts.length === 0 && price !== header && price.role === 'asking' && isUnknownGoods(scan, price),
-  );
-  let sum: number | null = 0;
-  for (const cover of own) {
-    const amount = groupAmount(cover);
-    sum = amount === null || sum === null ? null : sum + amount;
-  }
-  for (const { price } of unknown) sum = sum === null ? null : sum + price.amount;
-  return { covers: own, sum: all ? sum : null, header };
-}
-
-/** Goods have a price when they, or another mention of the same, stand under one. */
-function isCovered(item: Draft, seen: ReadonlySet<Draft>): boolean {
-  if (seen.has(item)) return true;
-  for (const other of seen) {
-    const alike = other.kind === item.kind || (isPlate(other.kind) && item.kind === 'plate' && item.weight === null);
-    if (alike && (item.weight === null || other.weight === null || other.weight.value === item.weight.value)) return true;
-  }
-  return false;
-}
-
-/** Whether a price ends a line that begins with words of its own and no word of asking. */
-function isUnknownGoods(scan: Scan, price: Price): boolean {
-  if (price.from < 0) return false;
-  const line = scan.tokens[price.from]?.line ?? 0;
-  let start = price.from;
-  while (start > Math.max(0, price.from - 60) && scan.tokens[start - 1]?.line === line) start -= 1;
-  const before = scan.plain.slice(start, price.from);
-  const ends = /^[.!)e]{0,3}(?:l|$)/.test(scan.plain.slice(price.to + 1, price.to + 5));
-  return line > 0 && ends && /[zk]/.test(before) && !/[AFLW]/.test(before);
-}
-
-/** One price, or several for the same goods: the last one marked as new stands, else the first. */
-/** "I'd take 40" behind an asking price is room to haggle, not the price. */
-const isConcession = (scan: Scan, price: Price): boolean =>
-  price.from > 0 &&
-  scan.tokens
-    .slice(Math.max(0, price.from - 4), price.from)
-    .some(({ text }) => /^(take|takes|accept|would take|nehme)$/.test(text));
-
-/** A word of update stands before the price on its line. */
-function isUpdated(scan: Scan, price: Price): boolean {
-  const line = scan.tokens[price.from]?.line;
-  for (let i = price.from - 1; i >= Math.max(0, price.from - 60) && scan.tokens[i]?.line === line; i -= 1) {
-    const token = scan.tokens[i];
-    if (
-      token?.term?.sense === 'update' ||
-      token?.text === 'now' ||
-      /^(reduced|dropped|lowered|price drop)/.test(token?.text ?? '')
-    )
-      return true;
-  }
-  return false;
-}
-
-const TOLD_RULES = ['price-told', 'price-now', 'price-spoken'];
-
-/** "asking $260", "I want 260": a word of asking stands right before the price. */
-function isAsked(scan: Scan, price: Price): boolean {
-  const told = price.from < 0 ? null : /A[aU:=-]{0,2}$/.exec(scan.plain.slice(Math.max(0, price.from - 3), price.from));
-  return told !== null && /ask|want|sell|price/.test(scan.tokens[price.from - told[0].length]?.text ?? '');
-}
-
 /** "Each plate is $30. I have 4 45s": the plain noun is the goods that are told. */
 function told(covered: readonly Draft[], live: readonly Draft[]): Draft[] {
   const goods = covered.filter((item) => !item.sold);
@@ -337,6 +212,7 @@ function told(covered: readonly Draft[], live: readonly Draft[]): Draft[] {
   return vague && alike.length > 0 ? alike : goods;
 }
 
+/** One price, or several for the same goods: the last one marked as new stands, else the first. */
 function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[], live: readonly Draft[]): Asked {
   const unit = distinct.find((price) => price.role === 'each' || price.role === 'pair') ?? null;
   const offered = distinct.filter((price) => price.role === 'asking' || price.role === 'all');

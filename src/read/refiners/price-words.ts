@@ -1,0 +1,72 @@
+/** What the words around a price say of it: a part's price, a remark, a named lot, room to haggle, an update, goods that we do not know. */
+import type { Price } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
+
+/** "Just the plates $900", "only the rack for $300". */
+export function isForPart(scan: Scan, price: Price): boolean {
+  for (let i = price.from - 1; i >= Math.max(0, price.from - 8) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
+    if (scan.tokens[i]?.term?.sense === 'only') return true;
+    if (!'amCkwnduhs:-=c'.includes(scan.plain[i] ?? 'l')) return false;
+  }
+  return false;
+}
+
+/** A price per pound that is only worked out from another, roughly. */
+export const isRemark = (scan: Scan, price: Price): boolean =>
+  /U[a-z]?$/.test(scan.plain.slice(Math.max(0, price.from - 2), price.from)) ||
+  scan.tokens.slice(Math.max(0, price.from - 4), price.from).some(({ term }) => term?.sense === 'works-out');
+
+/** "Free" said of the goods, with no price anywhere. */
+export const isFree = (scan: Scan): boolean =>
+  [...scan.plain.matchAll(/Z/g)].some(({ index }) => !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, index - 2), index)));
+
+/** "Lot D: … $850 for the lot" prices the lot of its own line. */
+export function isOfNamedLot(scan: Scan, price: Price): boolean {
+  const line = scan.tokens[price.from]?.line;
+  let first = price.from;
+  while (first > Math.max(0, price.from - 80) && scan.tokens[first - 1]?.line === line) first -= 1;
+  if ('•-'.includes(scan.plain[first] ?? 'l')) first += 1;
+  const named = scan.tokens[first]?.term?.sense === 'named-lot' && scan.tokens[first + 1]?.line === line;
+  return named && ':.-)'.includes(scan.plain[first + 2] ?? 'l');
+}
+
+/** Whether a price ends a line that begins with words of its own and no word of asking. */
+export function isUnknownGoods(scan: Scan, price: Price): boolean {
+  if (price.from < 0) return false;
+  const line = scan.tokens[price.from]?.line ?? 0;
+  let start = price.from;
+  while (start > Math.max(0, price.from - 60) && scan.tokens[start - 1]?.line === line) start -= 1;
+  const before = scan.plain.slice(start, price.from);
+  const ends = /^[.!)e]{0,3}(?:l|$)/.test(scan.plain.slice(price.to + 1, price.to + 5));
+  return line > 0 && ends && /[zk]/.test(before) && !/[AFLW]/.test(before);
+}
+
+/** "I'd take 40" behind an asking price is room to haggle, not the price. */
+export const isConcession = (scan: Scan, price: Price): boolean =>
+  price.from > 0 &&
+  scan.tokens
+    .slice(Math.max(0, price.from - 4), price.from)
+    .some(({ text }) => /^(take|takes|accept|would take|nehme)$/.test(text));
+
+/** A word of update stands before the price on its line. */
+export function isUpdated(scan: Scan, price: Price): boolean {
+  const line = scan.tokens[price.from]?.line;
+  for (let i = price.from - 1; i >= Math.max(0, price.from - 60) && scan.tokens[i]?.line === line; i -= 1) {
+    const token = scan.tokens[i];
+    if (
+      token?.term?.sense === 'update' ||
+      token?.text === 'now' ||
+      /^(reduced|dropped|lowered|price drop)/.test(token?.text ?? '')
+    )
+      return true;
+  }
+  return false;
+}
+
+export const TOLD_RULES = ['price-told', 'price-now', 'price-spoken'];
+
+/** "asking $260", "I want 260": a word of asking stands right before the price. */
+export function isAsked(scan: Scan, price: Price): boolean {
+  const told = price.from < 0 ? null : /A[aU:=-]{0,2}$/.exec(scan.plain.slice(Math.max(0, price.from - 3), price.from));
+  return told !== null && /ask|want|sell|price/.test(scan.tokens[price.from - told[0].length]?.text ?? '');
+}
