@@ -13,7 +13,13 @@ import { driveCost, tripOf } from './trip/drive.ts';
 import { lookAhead } from './trip/outlook.ts';
 
 export const evaluate = (listing: PageListing, settings: Settings, corrections: readonly Correction[] = []): Evaluation =>
-  judge(read(listing), settings, corrections);
+  judge(read(listing, readAs(settings, corrections)), settings, corrections);
+
+/** The language to read in: the buyer's word for this ad, else the setting, else null for the ad's own. */
+function readAs(settings: Settings, corrections: readonly Correction[]): Reading['language'] | null {
+  const said = corrections.findLast(({ path }) => path === 'language')?.value ?? settings.language;
+  return said === 'en' || said === 'de' ? said : null;
+}
 
 /** Judges a reading: correct → usable weight → flags → worth → trip → questions → call. */
 export function judge(asRead: Reading, settings: Settings, corrections: readonly Correction[] = []): Evaluation {

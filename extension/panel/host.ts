@@ -21,7 +21,7 @@ export interface Host {
   readonly startPick: () => Promise<boolean>;
   /** Hands a pasted text over; it comes back through `watchCapture`. False when there is no room for it. */
   readonly paste: (text: string) => Promise<boolean>;
-  /** What was said about an ad before, as stored and unchecked; null for nothing. Kept while the browser runs. */
+  /** What was said about an ad before, as stored and unchecked; null for nothing. */
   readonly loadEdits: (ad: string) => Promise<unknown>;
   readonly saveEdits: (ad: string, edits: unknown) => Promise<void>;
   readonly loadSettings: () => Promise<Settings>;

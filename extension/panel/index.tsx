@@ -1,4 +1,5 @@
 /** The panel's entry: one ad, beside its page. */
+import '../platform/page-api.ts';
 import { render } from 'preact';
 import { evaluate } from '../../src/evaluate.ts';
 import { browserHost } from './browser-host.ts';

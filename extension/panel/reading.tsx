@@ -1,6 +1,7 @@
 /** The reading, line by line: every value in its place, to be checked against the page and corrected. */
 import type { Reading as ReadingType } from '../../src/listing/reading.ts';
 import { inPounds, type MassUnit } from '../../src/units/mass.ts';
+import { ChoiceField } from '../components/choice-field.tsx';
 import { useEvidence } from '../components/evidence.ts';
 import { poundsIn } from '../components/figures.ts';
 import { useWords } from '../components/speech.ts';
@@ -31,7 +32,27 @@ export function Reading({ reading, currency, unit }: ReadingProps) {
         <GoneLines reading={reading} />
       </ul>
       <AddLine />
+      <ReadAs language={reading.language} />
     </section>
+  );
+}
+
+/** The language that the ad was read in; another choice reads it anew. */
+function ReadAs({ language }: { readonly language: ReadingType['language'] }) {
+  const { t } = useWords();
+  const { set } = useEdits();
+  const options = (['en', 'de'] as const).map((value) => ({ value, words: t(`panel_language_${value}`) }));
+  return (
+    <p class="read-as">
+      <ChoiceField
+        path="language"
+        label={t('panel_read_as')}
+        labelShown
+        value={language}
+        options={options}
+        onChoice={(value) => set({ path: 'language', value })}
+      />
+    </p>
   );
 }
 

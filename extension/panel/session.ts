@@ -11,7 +11,7 @@ export type Change =
 export type TypedDistance = NonNullable<Settings['distance']>;
 
 export interface Session {
-  /** Tells one take of an ad from the next. */
+  /** Name of the ad by its words: see ad-key.ts. */
   readonly key: string;
   readonly listing: PageListing;
   readonly changes: readonly Change[];

@@ -1,7 +1,8 @@
-/** One session per take of an ad. Each change is stored at once; a panel that opens anew finds it there. */
+/** One session per ad. Each change is stored at once; a panel that opens anew, or the same ad met again, finds it there. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { listingFromText } from '../../src/listing/page-listing.ts';
 import type { Doubt } from '../../src/listing/reading.ts';
+import { adKey } from './ad-key.ts';
 import type { Capture, Host } from './host.ts';
 import { type Session, startSession } from './session.ts';
 import { packEdits, unpackEdits } from './stored-edits.ts';
@@ -20,7 +21,7 @@ export function useSessions(capture: Capture | null, host: Host, doubtsOf: (sess
   const [sessions, setSessions] = useState<ReadonlyMap<string, Session>>(new Map());
   const session = useMemo(() => {
     if (capture?.state !== 'ready') return NOTHING;
-    const key = String(capture.at);
+    const key = adKey(capture.listing);
     return sessions.get(key) ?? startSession(key, capture.listing);
   }, [capture, sessions]);
   const known = session === NOTHING || sessions.has(session.key);

@@ -1,6 +1,7 @@
 /**
  * The one place that reaches for the browser's extension API. Firefox and newer Chromium call it `browser`, older Chromium
- * `chrome`; with Manifest V3 both answer with promises, so only the name differs.
+ * `chrome`; with Manifest V3 both answer with promises, so only the name differs. Pages, where a few kilobytes do not matter, hand
+ * in webextension-polyfill, which also smooths older browsers over; the background and the capture script do without it.
  */
 import type { Browser } from 'webextension-polyfill';
 
@@ -13,9 +14,16 @@ export type ExtensionApi = Browser & { readonly sidePanel?: SidePanel };
 
 const names = globalThis as { browser?: ExtensionApi; chrome?: ExtensionApi };
 
+let handedIn: ExtensionApi | null = null;
+
+/** Has the API used that a page hands in, from its start. */
+export const handInApi = (given: Browser): void => {
+  handedIn = given;
+};
+
 /** Throws when read outside an extension, where neither name exists. */
 export const api = (): ExtensionApi => {
-  const found = names.browser?.runtime ? names.browser : names.chrome;
+  const found = handedIn ?? (names.browser?.runtime ? names.browser : names.chrome);
   if (!found) throw new Error('not in an extension');
   return found;
 };

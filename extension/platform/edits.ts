@@ -1,13 +1,37 @@
-/** What the buyer said about an ad, kept for as long as the browser runs: closing the panel or changing tabs loses nothing. */
+/** What the buyer said about an ad, kept on this machine: closing the panel or the browser loses nothing, and the ad is known when met again. */
 import { api } from './browser.ts';
 
-const keyOf = (ad: string): string => `edits:${ad}`;
+const KEY = 'edits';
+/** The latest ads that are remembered: well under a megabyte. */
+const MOST = 300;
+
+interface Remembered {
+  readonly ad: string;
+  readonly edits: unknown;
+}
+
+/** Latest last. Anything unreadable counts as nothing remembered. */
+async function remembered(): Promise<Remembered[]> {
+  const stored: unknown = (await api().storage.local.get(KEY))[KEY];
+  return Array.isArray(stored)
+    ? stored.filter((one): one is Remembered => typeof one === 'object' && one !== null && typeof one.ad === 'string')
+    : [];
+}
 
 /** As stored and unchecked; null when there is nothing. */
 export async function loadEdits(ad: string): Promise<unknown> {
-  const stored = await api().storage.session.get(keyOf(ad));
-  return stored[keyOf(ad)] ?? null;
+  return (await remembered()).find((one) => one.ad === ad)?.edits ?? null;
 }
 
-/** Rejects when session storage is full. */
-export const saveEdits = (ad: string, edits: unknown): Promise<void> => api().storage.session.set({ [keyOf(ad)]: edits });
+let last: Promise<void> = Promise.resolve();
+
+/** Saves one after the other, so that none overwrites another. Rejects when storage is full. */
+export function saveEdits(ad: string, edits: unknown): Promise<void> {
+  const save = async (): Promise<void> => {
+    const others = (await remembered()).filter((one) => one.ad !== ad);
+    await api().storage.local.set({ [KEY]: [...others, { ad, edits }].slice(-MOST) });
+  };
+  const saved = last.then(save);
+  last = saved.catch(() => undefined);
+  return saved;
+}

@@ -45,6 +45,8 @@ export type RateCell = z.infer<typeof cell>;
 export const settingsSchema = z.object({
   /** Unit in which the buyer thinks and in which weights are shown. */
   unit: z.enum(['lb', 'kg']),
+  /** Language in which ads are read; "auto" goes by the ad's own words and the page's tag. */
+  language: z.enum(['auto', 'en', 'de']),
   currency: z.string().check(z.regex(/^[A-Z]{3}$/)),
   /** Diameter of the buyer's sleeve in mm: 50 for an Olympic bar, 25 for a one-inch bar. */
   sleeveMm: z.number().check(z.gte(20), z.lte(60)),
@@ -68,6 +70,7 @@ export type Settings = z.infer<typeof settingsSchema>;
 
 export const DEFAULT_SETTINGS: Settings = {
   unit: 'lb',
+  language: 'auto',
   currency: 'USD',
   sleeveMm: 50,
   distance: null,

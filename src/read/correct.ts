@@ -20,6 +20,9 @@ function correctTop(reading: Reading, correction: Correction): Reading | null {
     case 'aboutThisTrade':
     case 'wanted':
       return typeof value === 'boolean' ? { ...reading, [correction.path]: value } : null;
+    case 'language':
+      // The ad was read in this language already: see `readAs` in evaluate.ts.
+      return value === reading.language ? reading : null;
     case 'place':
       if (value === null) return { ...reading, place: null };
       return typeof value === 'string' ? { ...reading, place: fact(value, basis) } : null;

@@ -28,6 +28,9 @@ const WORD = /\p{L}+/gu;
 /** Numbers as only German writes them: "2,5 kg", "1.200 €", "120,-". */
 const NUMBERS = /\d,\d{1,2} ?(?:kg|€|eur)|\d\.\d{3} ?(?:€|eur)|\d,-|\d'\d{3}/gi;
 
+/** The language by its code. */
+export const languageOf = (code: Language['code']): Language => (code === 'de' ? GERMAN : ENGLISH);
+
 /**
  * Language of an ad: by common words of its first few thousand characters, the page's own tag ("de-AT") deciding when they do not;
  * English when nothing tells. Linear in the characters looked at.

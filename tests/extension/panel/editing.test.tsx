@@ -1,12 +1,15 @@
 import { act } from 'preact/test-utils';
 import { describe, expect, test, vi } from 'vitest';
-import { at, evaluation, judge } from './fixtures/evaluation.ts';
+import { adKey } from '../../../extension/panel/ad-key.ts';
+import { at, evaluation, judge, listing } from './fixtures/evaluation.ts';
 import { choose, click, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
 
 type Mounted = ReturnType<typeof mount>;
 
 /** What the core was last given for the corrected ad (it is also asked for the uncorrected reading, with none). */
 const passed = ({ judge: judging }: Mounted) => judging.mock.calls.filter(([, , made]) => made.length > 0).at(-1)?.[2] ?? [];
+
+const another = ready({ text: 'Quite another ad, 4x45 lb, $90' }, 2);
 
 describe('editing the reading', () => {
   test('a changed value goes to the core at once and is shown as set by the buyer', async () => {
@@ -136,9 +139,9 @@ describe('editing the reading', () => {
   test('edits belong to one ad, and are there again when it is in front again', async () => {
     const panel = mount(ready());
     await type('[data-path="plate-1.count"]', '6');
-    panel.take(ready({}, 2));
+    panel.take(another);
     expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('4');
-    panel.take(ready());
+    panel.take(ready({}, 3));
     expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('6');
   });
 });
@@ -154,14 +157,14 @@ describe('a panel that opens anew', () => {
     await vi.waitFor(() => expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('6'));
     expect(find('[data-doubt="bar-included"] [data-choice="1"]').getAttribute('aria-pressed')).toBe('true');
     expect(find<HTMLInputElement>('[data-distance]').value).toBe('30');
-    again.take(ready({}, 2));
+    again.take(another);
     expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('4');
   });
 
   test.each([[{ changes: 'x' }], ['x'], [{ changes: [{ by: 'doubt', doubt: 'gone', choice: 7 }], distance: null }]])(
     'leaves aside what it can not read: %j',
     async (edits) => {
-      mount(ready(), judge, new Map([['1', edits]]));
+      mount(ready(), judge, new Map([[adKey(listing()), edits]]));
       await click('h1');
       expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('4');
     },
@@ -197,7 +200,7 @@ describe('the drive', () => {
     expect(text('main')).toContain('beyond 42 mi');
     await choose('[data-path="distance.unit"]', 'km');
     expect(panel.judge.mock.lastCall?.[1].distance).toEqual({ value: 30, unit: 'km' });
-    panel.take(ready({}, 2));
+    panel.take(another);
     expect(panel.judge.mock.lastCall?.[1].distance).toBeNull();
     expect(find<HTMLSelectElement>('[data-path="distance.unit"]').value).toBe('km');
   });

@@ -60,7 +60,7 @@ describe('axe-core finds nothing to complain about (jsdom: no layout, so no cont
     mount(ready());
     for (const details of document.querySelectorAll('details')) details.open = true;
     expect(await check()).toEqual([]);
-  });
+  }, 60_000);
 
   test('empty', async () => {
     mount(null);

@@ -1,0 +1,5 @@
+/** For the extension's own pages: has the platform use webextension-polyfill. Import it first. */
+import polyfill from 'webextension-polyfill';
+import { handInApi } from './browser.ts';
+
+handInApi(polyfill);
