@@ -12,6 +12,8 @@ const BUCK = /(?:a|(?<=^|[l,.;(]))(\$)(?=[ra/]u)/dg;
 /** "asking three fifty". */
 const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
 const TOLD = /[AORLe][a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm]|[ar]J)/dg;
+/** "Take A and B for 300", "take both for 80". */
+const TAKEN = /A[aczmkndL]{1,6}w([ni])(?![x-]?[uhxfnJqskm])/dg;
 /** "2.1 per lb". */
 const PER_WEIGHT = /(n)(?=r[uh])/dg;
 /** "500 now". */
@@ -124,9 +126,19 @@ export function readPrices(scan: Scan): Price[] {
       /[l.,;!]/.test(scan.plain[to + 1] ?? 'l');
     if ((value < 5 && scan.plain[at + 1] !== 'r' && !perWeight) || (scan.plain[from] !== 'A' && !told && !all)) return false;
     const now = scan.tokens[from]?.text === 'now' && value >= 20;
-    if (!now && !told && !all && !/price|ask|sell|want|take|reduc|for|buy|looking|let|is|call/.test(scan.tokens[from]?.text ?? ''))
+    if (
+      !now &&
+      !told &&
+      !all &&
+      !/price|ask|sell|want|take|reduc|for|buy|looking|let|is|call/.test(scan.tokens[from]?.text ?? '')
+    )
       return false;
     push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, TAKEN, ({ from, to }) => {
+    if (scan.tokens[from]?.term?.sense !== 'take' || !/[cdL]/.test(scan.plain.slice(from, to))) return false;
+    push('price-for-all', to, to, to, null, null, true);
     return 'claimed';
   });
   findAll(scan, PER_WEIGHT, ({ from, to }) => {
@@ -186,6 +198,16 @@ export function readPrices(scan: Scan): Price[] {
   for (const [index, price] of found.entries()) {
     const next = found[index + 1];
     price.role = roleOf(scan, price, found[index - 1], next);
+    // "less than 300$ new. Mine is 180": what it costs new, where less is asked.
+    const fresh =
+      scan.tokens[price.to + 1]?.term?.condition === 'new' &&
+      /^m(?:[.;,)l]|$)/.test(scan.plain.slice(price.to + 1, price.to + 3));
+    if (
+      fresh &&
+      price.role === 'asking' &&
+      found.some((other) => other.amount < price.amount && other.amount >= 0.2 * price.amount)
+    )
+      price.role = 'former';
     // "$1,000 $780": the first of two prices side by side is crossed out.
     if (
       next &&

@@ -3,8 +3,9 @@ import type { Entry } from '../../text/terms.ts';
 
 export const PRICES: readonly Entry[] = [
   ['per', { code: 'r' }],
+  ['take|takes', { code: 'A', sense: 'take' }],
   [
-    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|take|takes|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it",
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it",
     { code: 'A' },
   ],
   [
@@ -44,6 +45,8 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z', sense: 'measured' },
   ],
   ['that|which|whose', { code: 'z', sense: 'which' }],
+  ['is|are', { code: 'z', sense: 'is' }],
+  ['first|second|third|another', { code: 'z', sense: 'ordinal' }],
   ['scale|scales', { code: 'z', sense: 'scale' }],
   ['pull|pulled|pulling', { code: 'z', sense: 'pull' }],
   ['purchase|minimum purchase|minimum order|minimum|min order|smallest order', { code: 'z', sense: 'least' }],
