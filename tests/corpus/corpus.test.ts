@@ -28,7 +28,7 @@ describe('the corpus', () => {
     const verdicts: Verdict[] = [];
     for (const one of cases) verdicts.push(judge(one.name, read(await listingOf(one)), one.label));
     expect(shortfalls(measure(verdicts), readFloors(ROOT))).toEqual([]);
-  }, 60_000);
+  }, 120_000);
 });
 
 describe('the scorer', () => {

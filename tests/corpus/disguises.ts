@@ -9,8 +9,11 @@ export interface Disguise {
   readonly except?: Readonly<Record<string, string>>;
 }
 
-/** Another trade's ad: only a bare number at the very end is taken for a price. */
-const LAST_LINE = 'a bare price at the end of the text is one only when no line end follows';
+/** To be mended. */
+const LAST_LINE = 'a bare number is taken for the price only where a line end follows it';
+
+/** To be mended: where all is in capitals they tell nothing. */
+const CAPITALS = 'a capital behind the point of an abbreviation ("10 EA. PLATE") is taken to begin a sentence';
 
 const FULL_WIDTH_ZERO = 0xff10;
 
@@ -35,7 +38,8 @@ export const DISGUISES: readonly Disguise[] = [
     name: 'capitals',
     put: (text) => text.toUpperCase(),
     except: {
-      'long/phone-typed-dad-rambling.txt': 'behind an abbreviation a capital ends the sentence, here the sentence of the bar',
+      'long/phone-typed-dad-rambling.txt': CAPITALS,
+      'long/hotel-maintenance-man-terse-inventory.txt': CAPITALS,
     },
   },
   { name: 'spaces before the ends of lines', put: (text) => `${text.replaceAll('\n', '   \n')}  ` },

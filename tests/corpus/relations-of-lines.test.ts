@@ -9,7 +9,7 @@ import { linesOf, simpleRuns } from './simple-lines.ts';
 const without = (text: string, line: { start: number; end: number }): string =>
   text.slice(0, line.start) + text.slice(line.end + 1);
 
-describe('lines that speak for themselves', () => {
+describe('lines that speak for themselves', { timeout: 120_000 }, () => {
   it('may stand in any order', () =>
     holds(({ listing, reading }) => {
       const runs = simpleRuns(listing.text);

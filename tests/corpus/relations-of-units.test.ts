@@ -8,7 +8,7 @@ import { countsOf, doublePrices, inOtherUnit, moneyOf, poundsOf, withBothUnits }
 const isPlain = ({ listing, reading }: Ad): boolean =>
   listing.offers.length === 0 && listing.priceText === null && !/\d/.test(listing.title) && reading.items.length > 0;
 
-describe('other prices and units', () => {
+describe('other prices and units', { timeout: 120_000 }, () => {
   it('twice the prices are twice the asking price, and the same goods', () =>
     holds(
       (ad) => {

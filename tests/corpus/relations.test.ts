@@ -6,7 +6,7 @@ import { DISGUISES } from './disguises.ts';
 import { doubtsTwice, essence, faultsOfForm } from './essence.ts';
 import { type Ad, holds, rewritten } from './relation.ts';
 
-describe('every reading', () => {
+describe('every reading', { timeout: 120_000 }, () => {
   const twice = 'two doubts about the asking price have the same id';
   it('cites spans inside its text that are not empty, and gives ids once', () =>
     holds(({ reading }) => [...faultsOfForm(reading), ...doubtsTwice(reading)], 300, {
@@ -18,7 +18,7 @@ describe('every reading', () => {
     holds((ad) => (JSON.stringify(read(ad.listing)) === JSON.stringify(ad.reading) ? [] : ['differs']), 300));
 });
 
-describe('the same ad in other characters is read the same', () => {
+describe('the same ad in other characters is read the same', { timeout: 120_000 }, () => {
   const differences = (ad: Ad, put: (text: string) => string): string[] | null => {
     const [text, title] = [put(ad.listing.text), put(ad.listing.title)];
     if (text === ad.listing.text && title === ad.listing.title) return null;
