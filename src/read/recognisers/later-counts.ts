@@ -1,12 +1,14 @@
 /** A count that comes later: "45s. Four of them.", "25 lb plates $20 each, 6 available": it belongs to the last weight that has none. */
 import type { Quantity } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount } from './notation.ts';
 import { OWN } from './noun-counts.ts';
 import { countBefore, isAside } from './nouns.ts';
 
 const LATER =
   /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
+/** "25 lb $25, 35 lb $35, two of each": for all weights of the clause that have no count. */
+const OF_EACH = /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
 /** How far back goods without a weight may stand. */
@@ -25,6 +27,21 @@ function nounBefore(scan: Scan, last: number, from: number): number | null {
 
 export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   const counted = [...quantities];
+  findAll(scan, OF_EACH, ({ from, to, group }) => {
+    const pieces = valueAt(scan, from);
+    const count = pieces !== null && group(2) ? pieces * 2 : pieces;
+    const open = counted.flatMap((quantity, index) => {
+      const same = scan.clause[quantity.to] === scan.clause[from] && quantity.to < from && from - quantity.to < 2 * REACH;
+      return same && quantity.count === null && quantity.weight !== null ? [index] : [];
+    });
+    if (open.length < 2 || !isCount(count)) return false;
+    for (const index of open) {
+      const quantity = counted[index];
+      if (quantity) counted[index] = { ...quantity, count, rule: `${quantity.rule}-of-each` };
+    }
+    for (let i = from; i <= to; i += 1) blank(scan, i);
+    return 'claimed';
+  });
   findAll(scan, LATER, ({ from, to, group }) => {
     const number = group(1) ?? group(3) ?? group(5) ?? group(7) ?? group(9);
     const pairs = group(2) !== null || group(4) !== null || group(6) !== null || group(8) !== null;

@@ -1,4 +1,5 @@
 /** Joins drafts that speak of the same goods (a title repeated in the body), and adds up those that are several lots of one size. */
+import { inPounds } from '../../units/mass.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
@@ -100,11 +101,25 @@ const LOOSE = /^(?:free )?weights?$|^gewichte?$/;
 /** Named in the first line, and nowhere else in this way. */
 const isTitle = (scan: Scan, item: Draft): boolean => item.places.every(({ from }) => scan.tokens[from]?.line === 0);
 
+/** "45s ... some say 20.4 kg on the back": a weight without a count that another has in the other unit, to the half per cent. */
+function isSaidInOtherUnit(item: Draft, weighed: readonly Draft[]): boolean {
+  if (!item.weight || item.count !== null || item.ownPrice !== null || Number.isInteger(item.weight.value)) return false;
+  const pounds = (one: Draft): number => inPounds({ value: one.weight?.value ?? 0, unit: one.unit ?? 'lb' });
+  return weighed.some(
+    (other) =>
+      other.kind === item.kind &&
+      other.unit !== item.unit &&
+      other.count !== null &&
+      Math.abs(pounds(other) / pounds(item) - 1) <= 0.005,
+  );
+}
+
 function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const kept: Draft[] = [];
   const weighed = drafts.filter((other) => !other.sold && other.weight !== null);
   for (const item of drafts) {
-    const vague = item.weight === null && item.total === null && !item.sold;
+    if (isSaidInOtherUnit(item, weighed)) continue;
+    const vague = item.weight === null && item.total === null && !item.sold && item.label === undefined;
     const plates = WEIGHED.includes(item.kind);
     const telling = vague
       ? weighed.filter((other) => other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind)))
