@@ -26,7 +26,9 @@ export function PriceLine({ asking, currency }: { readonly asking: Asking; reado
   const fact = factOf(asking);
   const before = asRead ? factOf(asRead.asking) : null;
   const path = pathOf(asking.basis);
-  const evidence = useEvidence([...(fact?.evidence ?? []), ...(asking.high?.evidence ?? [])]);
+  // A price set by the buyer still shows what the ad says.
+  const said = fact && fact.evidence.length > 0 ? fact : before;
+  const evidence = useEvidence([...(said?.evidence ?? []), ...(asking.high?.evidence ?? [])]);
   const parts: KnownPart[] = [
     { path, name: t('panel_name_price'), fact, was: before ? say.money(before.value) : null },
     {
