@@ -25,6 +25,7 @@ const OWNERS: Partial<Record<Kind, readonly (readonly Kind[])[]>> = {
   plate: [PLATES],
 };
 const AHEAD = 8;
+const NEAR_PART = 5;
 const RECALL = 80;
 
 /** A word that says something of goods. */
@@ -46,7 +47,8 @@ export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding
 
 export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Speech, goodsLines: number): Subject {
   const { told, lot } = speech;
-  const apt = (list: readonly Draft[]): Draft[] => list.filter((item) => told.includes(item.kind));
+  const apt = (list: readonly Draft[]): Draft[] =>
+    list.filter((item) => told.includes(item.kind) && (item.kind !== 'other' || !scan.tokens[item.kindAt]?.term?.part));
   const of = (list: readonly Draft[]): Subject => ({ drafts: list, told: true });
   const sense = (at: number): string | undefined => scan.tokens[at]?.term?.sense;
   const [from, to] = clauseAround(scan, speech.from);
@@ -74,7 +76,7 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
     if (named.length > 0) return of(named);
   }
-  const whole = some((at) => sense(at) === 'whole' || scan.plain[at] === 'L');
+  const whole = some((at) => isWhole(scan, at));
   if (whole) return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
   // Goods behind the word: under it as a heading, or with nothing between.
   const behind = start === from || /[:-]/.test(scan.plain.slice(speech.to + 1, stop + 1)) ? to : stop;
@@ -85,7 +87,7 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     if (named.length > 0) return of(named);
   }
   // Said of goods that cannot be so: of nothing else then.
-  if (some((at) => drafts.some((item) => holds(item, at)))) return of([]);
+  if (some((at) => at < speech.from && drafts.some((item) => holds(item, at)))) return of([]);
   const meant = recalled(
     scan,
     drafts,
@@ -97,8 +99,28 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   if (meant.length > 0) return of(meant);
   const listed = goodsOfLine(scan, drafts, from, goodsLines, apt);
   if (listed.length > 0) return of(listed);
-  return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
+  return { drafts: lotOf(drafts, lot, apt), told: false };
 }
+
+/** Goods of the lot that the word can speak of, or the only goods there are. */
+function lotOf(drafts: readonly Draft[], lot: readonly Kind[], apt: Apt): Draft[] {
+  const found = drafts.filter((item) => lot.includes(item.kind));
+  const only = found.length > 0 ? [] : apt(drafts).filter(({ kind }) => kind !== 'other');
+  const kinds = new Set(only.map(({ kind }) => kind));
+  return kinds.size === 1 ? only : found;
+}
+
+/** "All of it", "everything", "none of them". */
+const isWhole = (scan: Scan, at: number): boolean => {
+  const sense = scan.tokens[at]?.term?.sense;
+  const letter = scan.plain[at];
+  return (
+    sense === 'whole' ||
+    (sense === 'definite' && letter === 'z') ||
+    letter === 'L' ||
+    (letter === 'N' && scan.plain[at + 1] === 'o')
+  );
+};
 
 /** A noun whose pieces may be told elsewhere. */
 const isVague = (list: readonly Draft[]): boolean => list.every(({ weight }) => weight === null);
@@ -130,7 +152,7 @@ function ownersOfPart(scan: Scan, drafts: readonly Draft[], speech: Speech, star
   let part: Kind | undefined;
   for (let i = start; i <= stop; i += 1) {
     const token = scan.tokens[i]?.term;
-    if (token?.part && (part === undefined || Math.abs(i - speech.from) < 5)) part = token.part;
+    if (token?.part && Math.abs(i - speech.from) <= NEAR_PART) part ??= token.part;
   }
   for (const kinds of (part && OWNERS[part]) ?? []) {
     const owners = apt(drafts).filter((item) => kinds.includes(item.kind));
@@ -160,7 +182,7 @@ function spanned(
   const one = scan.tokens.slice(at + 1, speech.from).some(({ term }) => term?.code === 'd' && term.value === 1);
   if (one || speech.near) return [...near];
   const before = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from < speech.from));
-  const dashed = /^[:-]/.test(between) && /[:-]/.test(scan.plain.slice(from, at));
+  const dashed = /^[:-]/.test(between) && scan.plain.slice(from, at).includes(between[0] ?? '-');
   const beside = dashed || /^\(|^z?[mC]?$|^[zFa]{1,3}$/.test(between) || before.length === 1;
   return beside ? sameList(drafts, near, apt) : before;
 }

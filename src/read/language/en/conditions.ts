@@ -44,12 +44,12 @@ export const CONDITIONS: readonly Entry[] = [
   ['heavy', { code: 'm', sense: 'badly' }],
 
   fault(
-    'bend|bow|bends|slight bend|slight bow|a little bend|little bend|a bend|a slight bend|wobble when spun|banana|runout|warp|kink',
+    'bend|bow|bends|slight bend|slight bow|a little bend|little bend|a bend|a slight bend|wobble when spun|banana|warp|kink',
     'bent',
     'straight',
   ),
   condition(
-    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|isnt straight|aint straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|rolls funny",
+    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|isnt straight|aint straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight",
     'bent',
     'straight',
   ),
@@ -73,7 +73,7 @@ export const CONDITIONS: readonly Entry[] = [
     'spins',
   ),
   condition(
-    'spins|spin|spinning|spins freely|spin freely|spins free|spin free|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spin smooth|spins smoothly|spin smoothly|spin well|spin good|spins good|spins ok|spin ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|spin nice|great spin|good spin|smooth spin|nice spin|sleeves spin|spins like new|spin like new|spins like a top|spin like they should|still spin like new|sleeves turn|sleeves move|sleeves turn freely|ends turn|ends spin|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|ends go round|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
+    'spins|spin|spins freely|spin freely|spins free|spin free|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spin smooth|spins smoothly|spin smoothly|spin well|spin good|spins good|spins ok|spin ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|spin nice|great spin|good spin|smooth spin|nice spin|sleeves spin|spins like new|spin like new|spins like a top|spin like they should|still spin like new|sleeves turn|sleeves move|sleeves turn freely|ends turn|ends spin|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|ends go round|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
     'spins',
     'seized-sleeves',
   ),
@@ -125,12 +125,12 @@ export const CONDITIONS: readonly Entry[] = [
     'stored-indoors',
   ),
   condition(
-    'stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never used outside|never used outdoors|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled',
+    'stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled',
     'stored-indoors',
     'stored-outdoors',
   ),
   place(
-    'inside|indoors|cellar|attic|loft|house|spare room|spare bedroom|the flat|my flat|our flat|apartment|cabinet|closet|storage unit|storage|warehouse|rumpus room|home|studio|den|rec room|living room|dining room|dry room|sunroom|mudroom|laundry room|gym room|unit|lock up|office|condo|workshop|outbuilding|rafters|utility room|conservatory',
+    'inside|indoors|cellar|attic|loft|house|spare room|spare bedroom|the flat|my flat|our flat|apartment|cabinet|closet|storage unit|storage|warehouse|rumpus room|studio|rec room|living room|dining room|dry room|sunroom|mudroom|laundry room|lock up|condo|workshop|outbuilding|rafters|utility room|conservatory',
     'stored-indoors',
   ),
   place('room|garage|bedroom|basement|shed', 'stored-indoors', { sense: 'sizes' }),
@@ -139,9 +139,9 @@ export const CONDITIONS: readonly Entry[] = [
     'stored-outdoors',
     { denied: 'stored-indoors' },
   ),
-  ['stored|kept|sat|sitting|been|lived|lives|living|stayed|housed|lying|laying|remained', { code: 'z', sense: 'stays' }],
+  ['stored|kept|sat|sitting|been|lived|lives|live|living|stayed|housed|lying|laying|remained', { code: 'z', sense: 'stays' }],
   [
-    'i live in|we live in|live in|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been in the family|been used|left in the|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
+    'used outside|used outdoors|used inside|used indoors|i live|we live|i live in|we live in|live in|they live in|live near|live by|live on|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been in the family|been used|left in the|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
     { code: 'z' },
   ],
 
@@ -150,8 +150,8 @@ export const CONDITIONS: readonly Entry[] = [
     'wobbly',
   ),
   fault('wobble|sway', 'wobbly'),
-  condition('welded|fully welded|all welded|welded together|one piece welded', 'welded'),
-  ['welded on|welded back|rewelded|re welded|welding|welder|welds|weld', { code: 'z' }],
+  condition('welded|rewelded|re welded|fully welded|all welded|welded together|one piece welded', 'welded'),
+  ['welded on|welded back|welding|welder|welds|weld', { code: 'z' }],
   condition(
     'bolted|bolted together|bolt together|bolts together|bolt together design|unbolts|unbolted|to be unbolted|bolts apart|nuts and bolts|bolt up|bolted construction|bolted to itself',
     'bolted',
@@ -189,6 +189,10 @@ export const AROUND: readonly Entry[] = [
   ['rest|others|remainder|everything else', { code: 'z', sense: 'rest' }],
   ['on|near|around|along|across|inside of|throughout', { code: 'z', sense: 'upon' }],
   ["it|it's|its|he's|he|she", { code: 'z', sense: 'it' }],
+  [
+    'some have|some are|some of them|some of them have|some of them are|some of these|some of the plates|some with|a few have|a few are|most are|most have|most of them|most of these|a couple have|a couple are|one or two have|one or two are',
+    { code: 'z', sense: 'unknown' },
+  ],
   ["they|they're|them|theyre|they've|em", { code: 'z', sense: 'they' }],
   ['all|every', { code: 'z', sense: 'whole' }],
 ];
@@ -204,7 +208,7 @@ export const THINGS: readonly Entry[] = [
 /** Parts that tell which goods are spoken of ("rust on the knurl"). */
 export const PARTS: readonly Entry[] = [
   [
-    'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends|both ends spin',
+    'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends',
     { code: 'z', part: 'bar' },
   ],
   ['seat|upholstery|cushion|padding|backrest|back pad|foam|stuffing|seat pad', { code: 'z', part: 'bench' }],

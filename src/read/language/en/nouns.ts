@@ -28,8 +28,13 @@ const weak = { weak: true } as const;
 export const NOUNS: readonly Entry[] = [
   ...nouns(
     'other',
-    'plate peg|weight peg|plate horn|weight horn|plate post|storage peg|plate storage peg|weight storage peg|bar catch/bar catches|plate loader|chin bar|safety bar|safety arm|spotter arm|spotter bar|safety pin|j hook|j cup|safety catch/safety catches|pull up attachment/-|lat attachment|tricep rope|triceps rope|cable handle|cable attachment',
+    'plate peg|weight peg|plate horn|weight horn|plate post|storage peg|plate storage peg|weight storage peg|plate loader|chin bar|pull up attachment/-|lat attachment|tricep rope|triceps rope|cable handle|cable attachment',
     weak,
+  ),
+  ...nouns(
+    'other',
+    'bar catch/bar catches|safety bar|safety arm|spotter arm|spotter bar|safety pin|j hook|j cup|safety catch/safety catches',
+    { weak: true, part: 'rack' },
   ),
   ...nouns('other', 'wood platform|wooden platform|plywood platform', { weak: true, sense: 'sizes' }),
   ...nouns('collars', 'star nut|star lock|spin lock nut|spinlock nut|screw on collar|screw collar|spin collar|star nut collar'),
