@@ -11,6 +11,8 @@ const ROOM = /(?:n(?:[-]?f|"|')?x){1,2}n(?:[-]?f|"|')?/dg;
 const SIZES = /n(?:f|["'])?xn(?:f|["'])?s?(?![uhq])/dg;
 const LIFTS = /P[azoycw:=U]{0,3}n[uh]?(?:[cazo]{1,2}n[uh]?)?/dg;
 const LIFT_BEHIND = /(?<=[zacP])n[uh]?P/dg;
+/** "bench 185x5 squat 275", "squat 275, bench 185": a bench that is lifted. */
+const BENCHED = /(?<=_[,/c]{0,2})kn[uh]?(?:xn)?|k(?:n[uh]?(?:xn)?|__{1,3})(?=[,/cz]{0,2}[P_])/dg;
 const PROGRAM = /nxn(?=[PJ])/dg;
 /** "#12" is a number of a house or a lot; "12#" is twelve pounds. */
 const NUMBERED = /hn(?:-n)?(?![uhqs])/dg;
@@ -128,4 +130,9 @@ export function claimNoise(scan: Scan): void {
   });
   findAll(scan, LIFTS, ({ from }) => scan.tokens[from]?.text !== 'weighs');
   findAll(scan, LIFT_BEHIND, () => true);
+  findAll(scan, BENCHED, ({ from, to }) => {
+    const noun = scan.tokens[from]?.term;
+    const lifts = scan.plain.slice(Math.max(0, from - 5), to + 6).includes('P');
+    return noun?.kind === 'bench' && !noun.plural && lifts && (valueAt(scan, from + 1) ?? 0) >= 65;
+  });
 }

@@ -106,6 +106,10 @@ export function goodsByPiece(drafts: readonly Draft[]): readonly Draft[] {
 /** Price of the covered goods as a whole, from a unit price and the counts; null when a count is not known. */
 export function groupAmount(cover: Cover): number | null {
   const { price, drafts } = cover;
+  const [only] = drafts;
+  // "25 lb $25, 35 lb $35, two of each": the prices are those of one.
+  const one = drafts.length === 1 && price.role === 'asking' && only?.count?.rule.endsWith('-of-each');
+  if (one && only?.count) return price.amount * only.count.value;
   if (price.role === 'asking' || price.role === 'all') return price.amount;
   let pieces = 0;
   for (const item of goodsByPiece(drafts)) {
