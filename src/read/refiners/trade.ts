@@ -46,8 +46,14 @@ function once(evidence: readonly Evidence[]): number {
 const first = (evidence: readonly Evidence[], worth: number): number =>
   evidence.reduce((least, { points, start }) => (points >= worth ? Math.min(least, start) : least), Number.POSITIVE_INFINITY);
 
-/** A word of some length that no dictionary of the language knows. */
-const isStranger = ({ type, term, text }: Token): boolean => type === 'word' && term === null && text.length > 3;
+/** Senses of everyday words that the dictionary only holds because conditions and materials are said with them. */
+const EVERYDAY: readonly (string | undefined)[] = ['thing', 'faintly', 'badly', 'stays', 'unknown', 'turn', 'rest', 'upon'];
+
+/** A word of some length that no dictionary of the language knows, or that may be of any trade. */
+const isStranger = ({ type, term, text }: Token): boolean =>
+  type === 'word' &&
+  text.length > 3 &&
+  (term === null || (term.code === 'z' && (EVERYDAY.includes(term.sense) || !!term.part || !!term.condition)));
 
 /** Goods of the trade. An everyday name that a strange word makes narrower ("ballast weights", "racks for beehives") says half as much. */
 function goodsOf(scan: Scan, strangers: ReadonlySet<number>, wanted: boolean): Evidence[] {
