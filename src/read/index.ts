@@ -21,6 +21,7 @@ import { readPieces } from './recognisers/pieces.ts';
 import { readPlace } from './recognisers/place.ts';
 import { readLonePrices, readPrices } from './recognisers/prices.ts';
 import { multiplySets, priceSets } from './recognisers/sets-of.ts';
+import { readSeries } from './recognisers/series.ts';
 import { readSideBySide } from './recognisers/side-by-side.ts';
 import { readSingleWeights } from './recognisers/single-weights.ts';
 import { readBareSizes, readNamedSizes } from './recognisers/sleeve-sizes.ts';
@@ -49,6 +50,7 @@ import { recallGoods } from './refiners/recall.ts';
 import { settleBareBars } from './refiners/same-bar.ts';
 import { settleOrder } from './refiners/settle-order.ts';
 import { settleUnits } from './refiners/settle-units.ts';
+import { tellApart } from './refiners/told-apart.ts';
 import { isOfTrade } from './refiners/trade.ts';
 import { isWanted } from './refiners/wanted.ts';
 import { finishTotal } from './refiners/whole-lot.ts';
@@ -56,6 +58,7 @@ import { type Scan, scanText } from './text/scan.ts';
 
 /** Recognisers of quantities in the order in which they claim tokens: the more telling notation first. */
 const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
+  readSeries,
   readTimes,
   readEachOf,
   readBrackets,
@@ -102,10 +105,8 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
 
   const weighed = draftsOfQuantities(scan, quantities);
   const told = withSetPlates([...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))], totals);
-  const drafts = settleLabels(
-    scan,
-    told.sort((a, b) => firstToken(a) - firstToken(b)),
-  );
+  told.sort((a, b) => firstToken(a) - firstToken(b));
+  const drafts = tellApart(scan, settleLabels(scan, told));
   settleUnits(scan, drafts, currency, language.code);
   totals.push(...takeLoneTotals(scan, drafts));
   settleKinds(drafts);

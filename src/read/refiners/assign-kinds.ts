@@ -2,6 +2,7 @@
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Quantity } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
+import { pronounOwner } from '../recognisers/pronouns.ts';
 import type { Scan } from '../text/scan.ts';
 
 const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
@@ -44,6 +45,7 @@ function behind(scan: Scan, quantity: Quantity): number | null {
   let joined = false;
   for (let i = quantity.to + 1; i < Math.min(scan.tokens.length, quantity.to + 40); i += 1) {
     const letter = scan.plain[i] ?? 'l';
+    if (scan.clause[i] !== scan.clause[quantity.to]) return null;
     const kind = kindAt(scan, i);
     if (kind) {
       // "iron 4 x 20, bumpers 2 x 10": the noun begins a list of its own.
@@ -123,6 +125,10 @@ function isUnderIron(scan: Scan, quantity: Quantity): boolean {
   return right || (scan.tokens[first]?.term?.material === 'iron' && /^m[-:]/.test(scan.plain.slice(first, first + 2)));
 }
 
+/** "Two bars. One is 45 lb": a lone weight behind a pronoun is that of the goods it stands for. */
+const spokenOf = (scan: Scan, quantity: Quantity): number | null =>
+  quantity.rule === 'weight-alone' && quantity.unit !== null ? pronounOwner(scan, quantity.from) : null;
+
 /** A lone weight with a unit and no count ("Bar. 45lb. Straight.") is that of the bar, rack or bench named before it. */
 function ownerOf(scan: Scan, quantity: Quantity, bareOfPlates: boolean): number | null {
   const article = quantity.rule === 'a-weight' && /^(is|was|it's|its|it)$/.test(scan.tokens[quantity.from - 1]?.text ?? '');
@@ -158,7 +164,8 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
     );
   const busy = new Set(quantities.map(({ from }) => scan.tokens[from]?.line));
   return quantities.map((quantity) => {
-    const owner = quantity.noun === null && behind(scan, quantity) === null ? ownerOf(scan, quantity, bareOfPlates) : null;
+    const alone = quantity.noun === null && behind(scan, quantity) === null;
+    const owner = alone ? (spokenOf(scan, quantity) ?? ownerOf(scan, quantity, bareOfPlates)) : null;
     const inside = quantity.noun ?? owner ?? titled(scan, quantity);
     const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, busy);
     if (quantity.noun === null && isUnderIron(scan, quantity)) return { kind: 'plate', at: quantity.from, assumed: false };

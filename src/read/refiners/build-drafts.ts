@@ -2,6 +2,7 @@
 import { isPlate } from '../../listing/reading.ts';
 import type { Noun, Quantity, Total } from '../mention.ts';
 import { countBefore, isAside } from '../recognisers/nouns.ts';
+import { pronounOwner } from '../recognisers/pronouns.ts';
 import { isTradedAway, isTradedFor } from '../recognisers/traded-for.ts';
 import { blank, type Scan } from '../text/scan.ts';
 import { assignKinds, sizeKind } from './assign-kinds.ts';
@@ -72,8 +73,10 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     // The noun of a bar or a bench tells how many there are, and is used up so that it makes no second item.
     const owned =
       quantity.count === null && !isPlate(assigned.kind) && (scan.letters[assigned.at] === 'k' || quantity.noun === assigned.at);
-    const told = owned ? countBefore(scan, assigned.at) : null;
-    if (owned) blank(scan, assigned.at);
+    // One of "two bars": the noun stays for what the pronouns tell apart.
+    const spoken = owned && quantity.noun === null && pronounOwner(scan, from) === assigned.at;
+    const told = spoken ? { count: 1 } : owned ? countBefore(scan, assigned.at) : null;
+    if (owned && !spoken) blank(scan, assigned.at);
     const one = owned && scan.tokens[assigned.at]?.term?.plural !== true && assigned.kind !== 'dumbbell';
     const pieces =
       quantity.count === null && told !== null

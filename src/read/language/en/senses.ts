@@ -102,6 +102,8 @@ export const RELATIONS: readonly Entry[] = [
   ],
   ['trade|trades|trading|swap|swaps|swapping|barter', { code: 'z', sense: 'trade' }],
   ['lot', { code: 'z', sense: 'named-lot' }],
+  ['increments|increment|jumps|steps|intervals', { code: 'z', sense: 'steps' }],
+  ['to|through|thru', { code: 'z', sense: 'to' }],
   ['toward|towards', { code: 'z', sense: 'toward' }],
   ['works out to|working out to|works out at|that works out to|which works out to|which is', { code: 'z', sense: 'works-out' }],
   ['just the|only the|sell just|sell only', { code: 'z', sense: 'only' }],
@@ -109,6 +111,8 @@ export const RELATIONS: readonly Entry[] = [
   ['for', { code: 'w' }],
   ['or', { code: 'z', sense: 'or' }],
   ['every', { code: 'z', sense: 'every' }],
+  ['from|fr|starting at|starting from', { code: 'z', sense: 'from' }],
+  ['by the|near|near the|next to the', { code: 'z', sense: 'place' }],
   ['over|under|less than|more than', { code: 'U', sense: 'bound' }],
   [
     'say|about|approx|approximately|around|roughly|nearly|almost|close to|just over|just under|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',

@@ -83,7 +83,8 @@ export const COUNTS: readonly Entry[] = [
   ['couple|a couple|a couple of|couple of', { code: 'd', value: 2 }],
   ['both', { code: 'd', value: 2, sense: 'definite' }],
   ['single|just one|only one|1 single|one single', { code: 'd', value: 1, sense: 'single' }],
-  ['pair|pr|pairs|prs|matching pair|matched pair|matching pairs|matched pairs|pari', { code: 'p' }],
+  ['pair|pr|matching pair|matched pair|pari', { code: 'p' }],
+  ['pairs|prs|matching pairs|matched pairs', { code: 'p', plural: true }],
   ['set|sets', { code: 't' }],
   ['each|ea|apiece|a piece|each one|per piece|per plate|per each|per weight|a pop', { code: 'e' }],
   ['of each|each of|of every|ea of|of each size|of the following|each of the following', { code: 'E' }],
@@ -132,6 +133,7 @@ export const MONEY: readonly Entry[] = [
 ];
 
 export const MODIFIERS: readonly Entry[] = [
+  ['other', { code: 'm', sense: 'ordinal' }],
   [
     'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|two inch|olympic type|olympic hole|fits olympic|50mm|51mm',
     { code: 'm', fits: '50mm' },
@@ -174,7 +176,7 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['odd|mixed|assorted|misc|random|various|excellent|excellent condition|great condition|lightly used', { code: 'm' }],
   [
-    'neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|other|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies',
+    'neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|handle|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies',
     { code: 'm' },
   ],
 ];

@@ -1,0 +1,35 @@
+/** Words that stand for one of several goods: "2 barbells. One is 45 lb, … the other is 35 lb". */
+import type { Kind } from '../../listing/reading.ts';
+import { type Scan, valueAt } from '../text/scan.ts';
+import { countBefore } from './nouns.ts';
+
+/** Kinds that are told of one by one. */
+export const TOLD_APART: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar', 'rack', 'bench'];
+/** How far behind the goods their pronouns may stand, in tokens. */
+export const PRONOUN_REACH = 150;
+
+/** Whether a token stands for one of the goods: it opens a clause or a part of one, and a verb, a mark or an adjective follows it. */
+export function isPronoun(scan: Scan, at: number): boolean {
+  const token = scan.tokens[at];
+  const one = scan.plain[at] === 'd' && token?.text === 'one' && valueAt(scan, at) === 1;
+  if (!one && token?.term?.sense !== 'ordinal') return false;
+  const before = scan.plain[at - 1] === 'a' ? at - 2 : at - 1;
+  const opens = before < 0 || scan.clause[before] !== scan.clause[at] || ',c;'.includes(scan.plain[before] ?? '_');
+  // "The other one is", "first one:".
+  const end = scan.plain[at + 1] === 'd' && scan.tokens[at + 1]?.text === 'one' ? at + 2 : at + 1;
+  return opens && (scan.tokens[end]?.term?.sense === 'is' || /^[:mC%-]|^nf/.test(scan.plain.slice(end, end + 2)));
+}
+
+/** The noun that a pronoun before a weight stands for: goods counted as two or three, told before it. */
+export function pronounOwner(scan: Scan, from: number): number | null {
+  let at = from - 1;
+  while (at >= 0 && from - at < 20 && scan.clause[at] === scan.clause[from] && !isPronoun(scan, at)) at -= 1;
+  if (at < 0 || scan.clause[at] !== scan.clause[from] || !isPronoun(scan, at)) return null;
+  for (let i = at - 1; i >= 0 && at - i < PRONOUN_REACH; i -= 1) {
+    const term = scan.tokens[i]?.term;
+    if (term?.code !== 'k' || !term.kind || !TOLD_APART.includes(term.kind) || !term.plural) continue;
+    const count = countBefore(scan, i).count ?? 0;
+    if (count === 2 || count === 3) return i;
+  }
+  return null;
+}
