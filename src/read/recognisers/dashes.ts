@@ -22,15 +22,26 @@ export function readDashes(scan: Scan): Quantity[] {
     for (let i = from; i <= to; i += 1) if (scan.plain[i] === 'n') at.push(i);
     const values = at.map((i) => valueAt(scan, i) ?? 0);
     const halves = [values.filter((_, i) => i % 2 === 0), values.filter((_, i) => i % 2 === 1)];
-    const glued = at.every((i, index) => index % 2 === 0 || (scan.tokens[i]?.glued === true && scan.tokens[i - 1]?.glued === true));
+    const glued = at.every(
+      (i, index) => index % 2 === 0 || (scan.tokens[i]?.glued === true && scan.tokens[i - 1]?.glued === true),
+    );
     const fits = ([counts = [], weights = []]: number[][]): boolean =>
-      counts.every((value) => isCount(value) && value <= 20) && weights.every(isPlateSize) && new Set(weights).size === weights.length;
+      counts.every((value) => isCount(value) && value <= 20) &&
+      weights.every(isPlateSize) &&
+      new Set(weights).size === weights.length;
     const turned = !fits(halves) && fits([...halves].reverse());
     if (!glued || (!turned && !fits(halves))) return false;
     for (let i = 0; i < at.length; i += 2) {
       const [first = 0, second = 0] = values.slice(i, i + 2);
       const place = { rule: 'dashed-chain', from: at[i] ?? from, to: at[i + 1] ?? to };
-      found.push({ ...place, count: turned ? second : first, weight: turned ? first : second, unit: null, noun: null, list: from });
+      found.push({
+        ...place,
+        count: turned ? second : first,
+        weight: turned ? first : second,
+        unit: null,
+        noun: null,
+        list: from,
+      });
     }
     return true;
   });
@@ -68,6 +79,10 @@ export function readDashes(scan: Scan): Quantity[] {
     // "voted 5-2 against" is a score.
     if (bare && scan.plain[end + 1] === 'z' && scan.plain[from - 1] === 'z') return false;
     const noun = group(3)?.[0] ?? null;
+    // "dumbbells 5-50 lb" is a range of sizes.
+    const beside = noun ?? from - 1 - Number(/[:,(]/.test(scan.plain[from - 1] ?? 'l'));
+    const handheld = ['dumbbell', 'kettlebell'].includes(scan.tokens[beside]?.term?.kind ?? 'other');
+    if (handheld && count >= 5 && count < weight.value && scan.tokens[from + 1]?.glued) return false;
     const either = bare && isPlateSize(count);
     found.push({ rule: 'count-dash-weight', from, to, count, weight: weight.value, unit: weight.unit, noun, either });
     return true;

@@ -4,7 +4,7 @@
  */
 import type { Quantity } from '../mention.ts';
 import { findAll, type Match, type Scan, unitBetween, valueAt } from '../text/scan.ts';
-import { COUNT, findLetter, isCount, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
+import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const MEMBER = `(?:n${UNIT}?|v)(?![xnoejp]|-?[xn])`;
 const BETWEEN = '(?:,?c|,|/)';
@@ -17,6 +17,8 @@ const PAIRS_BEHIND = new RegExp(
   `(${LIST})[-,]?${MODIFIERS}(k?)[-:,]{0,2}\\(?(?:(${COUNT})x?(?:e?E|e|oe)|a?(${COUNT})?(p)(?:E|eo?|oe|e)?|x(${COUNT})(?:e|E)|e(${COUNT})(?:[jp](?!n)|(?![$¤uhqsfnxkmCjp])))\\)?`,
   'dg',
 );
+/** "10, 15, 25 and 45 pairs". */
+const PAIRS_LIST = new RegExp(`((?:n${UNIT}?|v)(?:${BETWEEN}(?:n${UNIT}?|v)){2,14})${MODIFIERS}(p)(?![oE])`, 'dg');
 const SET_FIRST = new RegExp(`t[o:]{0,2}${MODIFIERS}(k)[-:(]{0,2}(${LIST})`, 'dg');
 
 /** Members of a list between two tokens, each with its unit; a unit at the end holds for those before it. */
@@ -79,6 +81,12 @@ export function readEachOf(scan: Scan): Quantity[] {
     const pairs = match.group(5) !== null;
     const count = numberOf(match.group(3), match.group(4), match.group(6), match.group(7)) ?? 1;
     return take('list-each', match.group(1), pairs ? count * 2 : count, nounOf(match));
+  });
+  findAll(scan, PAIRS_LIST, (match) => {
+    const list = match.group(1);
+    const plural = scan.tokens[match.group(2)?.[0] ?? match.to]?.term?.plural === true;
+    const sizes = list !== null && membersOf(scan, list[0], list[1]).every(({ value }) => isPlateSize(value));
+    return plural && sizes && take('list-pairs', list, 2, null);
   });
   findAll(scan, SET_FIRST, (match) => take('set-list', match.group(2), 2, match.group(1)?.[0] ?? null, true));
   return found;

@@ -56,7 +56,7 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
       last.rule.includes('pair') &&
       pairs &&
       (pieces ?? 0) > 1 &&
-      scan.plain.slice(last.to + 1, from).length <= 2;
+      (scan.plain.slice(last.to + 1, from).length <= 2 || scan.plain[to] === '&');
     const ends = /[,.;l)(]/.test(scan.plain[to + 1] ?? 'l');
     const noun = ends && (group(1) || group(7)) ? nounBefore(scan, counted[before]?.to ?? -1, from) : null;
     if (noun !== null && isCount(count)) {

@@ -270,6 +270,8 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
   if (/b[:aU]?$/.test(before)) return 'former';
   if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
   if (/%U?$/.test(before) && /^f?z/.test(behind)) return 'former';
+  // "Plates from $15. 25 lb $25, 35 lb $35": where the prices begin.
+  if (next && scan.tokens[price.from - 1]?.term?.sense === 'from') return 'other';
   const denied = /N[a-z]{0,2}$/.test(before);
   if (denied) return 'other';
   const label = /(?:^|l|[•.;])F:$/.test(scan.plain.slice(Math.max(0, price.from - 3), price.from));
@@ -329,11 +331,12 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
     ) &&
     /[ndiz][:=-]?$/.test(before)
   ) {
-    price.whole = true;
+    // "$35 each or both for $60": two pieces, where other goods have prices too.
+    price.whole = previous?.role !== 'each' || !/\bboth\b/.test(wordsBefore(scan, price.from));
     return 'all';
   }
   if (/[ndi]w$/.test(before) && !/[uhqs][nd]w$/.test(before)) {
-    price.whole = /\ball\b|\bboth\b/.test(wordsBefore(scan, price.from));
+    price.whole = (previous?.role === 'each' ? /\ball\b/ : /\ball\b|\bboth\b/).test(wordsBefore(scan, price.from));
     return 'all';
   }
   // "Any plate $25", "all dumbbells $10": each; "everything $5 unless marked": each line.

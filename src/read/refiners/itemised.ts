@@ -6,6 +6,9 @@ import type { Draft } from './draft.ts';
 import { type Cover, groupAmount } from './own-prices.ts';
 import { isUnknownGoods } from './price-words.ts';
 
+const sameGoods = (a: readonly Draft[], b: readonly Draft[]): boolean =>
+  a.length === b.length && a.every((item) => b.includes(item));
+
 /** At least two prices for different goods: the ad is priced item by item. `header` is a price that covers no goods or all of them. */
 export function itemised(
   scan: Scan,
@@ -19,7 +22,9 @@ export function itemised(
     const fresh = cover.drafts.filter((item) => !seen.has(item) && !item.sold);
     if (fresh.length === 0) continue;
     for (const item of fresh) seen.add(item);
-    own.push({ price: cover.price, drafts: fresh });
+    // "$35 each or both for $60": the price of the group stands.
+    const group = withGoods.find(({ price, drafts }) => price.role === 'all' && sameGoods(drafts, cover.drafts));
+    own.push({ price: cover.price.role === 'each' && group ? group.price : cover.price, drafts: fresh });
   }
   const [one, two] = own;
   const again = one && two && own.length === 2 && one.price.amount === two.price.amount;

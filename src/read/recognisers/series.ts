@@ -1,0 +1,40 @@
+/** A range with its step: "dumbbells 5-50 lb in 5 lb increments", "5 through 30 in fives, pairs", "10s to 50s by 5s". Without a step a range tells no pieces. */
+import type { Quantity } from '../mention.ts';
+import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
+import { findLetter, isSize, UNIT } from './notation.ts';
+
+const SERIES = new RegExp(
+  `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)[,(]?c?([zxf])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:,?(?:t?o?p))?`,
+  'dg',
+);
+const MOST_MEMBERS = 30;
+
+/** Whether the token between two numbers makes a range of them. */
+export const isTo = (scan: Scan, at: number): boolean => scan.plain[at] === '-' || scan.tokens[at]?.term?.sense === 'to';
+
+export function readSeries(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  findAll(scan, SERIES, ({ from, to, group }) => {
+    const high = valueAt(scan, group(3)?.[0] ?? to);
+    const low = valueAt(scan, from);
+    // "30 in fives" is no length.
+    if (scan.plain[group(5)?.[0] ?? to] === 'f' && scan.tokens[group(5)?.[0] ?? to]?.term?.length !== 'in') return false;
+    const [stepAt, stepEnd] = group(6) ?? [to, to];
+    const step = valueAt(scan, stepAt);
+    const named = scan.tokens[group(7)?.[0] ?? to]?.term?.sense === 'steps';
+    const told = named || scan.plain[stepAt] === 'v' || scan.plain[stepEnd] === 's';
+    if (!told || low === null || high === null || step === null || !isTo(scan, group(2)?.[0] ?? from)) return false;
+    const members = Math.round((high - low) / step) + 1;
+    if (step <= 0 || members < 2 || members > MOST_MEMBERS || Math.abs(low + (members - 1) * step - high) > 0.01) return false;
+    const unit = unitBetween(scan, from, to);
+    if (!isSize(high, unit)) return false;
+    const count = scan.plain[to] === 'p' ? 2 : null;
+    for (let i = 0; i < members; i += 1) {
+      const weight = Math.round((low + i * step) * 100) / 100;
+      const noun = group(4) ? findLetter(scan, from, to, 'k') : null;
+      found.push({ rule: 'series', from, to, count, weight, unit, noun, list: from });
+    }
+    return true;
+  });
+  return found;
+}
