@@ -15,7 +15,7 @@ const SINGLE = new RegExp(`(n${UNIT}?)(d)${MODIFIERS}(k)`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
 
 /** "Bar 45", and behind the bar's length: "Bar: 7', 45, chrome". */
-const BAR_BARE = /(?<=^|l[•-]?|[,:;.])(k)(?:[-:]?|[-:]?n['f],)(n)(?=[l,.;]|$)/dg;
+const BAR_BARE = /(?<=^|l[•-]?|[,:;.])(k)(?:[-:]?|[-:]?[n_]['f_],)(n)(?=[l,.;]|$)/dg;
 const BAR_WEIGHTS = [45, 44, 35, 33, 20, 15];
 
 export function readSingleWeights(scan: Scan): Quantity[] {
