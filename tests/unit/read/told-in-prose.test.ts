@@ -55,6 +55,12 @@ const PRICES: readonly (readonly [string, ...string[]])[] = [
   ["4x45 plates. $90 takes it, that's around 30 cents a pound", 'lot 90 USD | price-sign-first | $90'],
   ["Plates 4x45 and a power rack. I'd sell just the plates for $200. Asking $500.", 'lot 500 USD | price-sign-first | $500'],
   [
+    'Two 45 lb plates, $35 each or both for $60. Also a curl bar for $20',
+    'lot 80 USD | worked-out | ',
+    'plate-1 60 USD | price-sign-first | $60',
+    'curl-bar-1 20 USD | price-sign-first | $20',
+  ],
+  [
     '4x45 plates £100. I can bring them, £1 for 1 mile',
     'lot 100 GBP | price-sign-first | £100',
     'delivery 1 GBP | price-sign-first | £1',
