@@ -18,8 +18,8 @@ const NOUN_REACH = 12;
 function nounBefore(scan: Scan, last: number, from: number): number | null {
   const line = scan.tokens[from]?.line ?? 0;
   for (let i = from - 1; i > last && from - i <= NOUN_REACH && line - (scan.tokens[i]?.line ?? 0) <= 1; i -= 1) {
-    if (scan.plain[i] !== 'k') continue;
-    const own = OWN.includes(scan.tokens[i]?.term?.kind ?? 'plate') && !scan.nounCounts.has(i) && !isAside(scan, i);
+    if (scan.plain[i] !== 'k' || isAside(scan, i)) continue;
+    const own = OWN.includes(scan.tokens[i]?.term?.kind ?? 'plate') && !scan.nounCounts.has(i);
     return own && scan.letters[i] === 'k' && countBefore(scan, i).count === null ? i : null;
   }
   return null;

@@ -72,7 +72,7 @@ export function readSideBySide(scan: Scan): Quantity[] {
     return true;
   });
   // Each link of a chain makes the next one sure, so the search goes on while it finds some.
-  for (let links = 0, before = -1; links < LONGEST_CHAIN && found.length > before && found.length > 0; links += 1) {
+  for (let links = 0, before = -1; links < LONGEST_CHAIN && found.length > before; links += 1) {
     before = found.length;
     findAll(scan, CHAIN, ({ from, to, group }) => {
       const count = valueAt(scan, from);

@@ -74,7 +74,19 @@ function* spelledNumbers(): Generator<readonly [string, number]> {
 
 const bigNumbers: Entry[] = [...spelledNumbers()].map(([word, value]): Entry => [word, { code: 'i', value }]);
 
+/** Parts of a pound in words, with their unit. */
+const partsOfPound: Entry[] = (
+  [
+    ['quarter', 0.25],
+    ['half', 0.5],
+    ['three quarter', 0.75],
+  ] as const
+).map(
+  ([part, value]): Entry => [['lb', 'lbs', 'pound', 'pounds', 'pounder', 'pounders'].map((unit) => `${part} ${unit}`).join('|'), { code: 'v', value, unit: 'lb' }],
+);
+
 export const COUNTS: readonly Entry[] = [
+  ...partsOfPound,
   ...numberWords,
   ...weightWords,
   ...bigNumbers,
