@@ -1,11 +1,13 @@
 /** Lists of bare weights: repetition counts ("45 45 25 25", "20-20-25", "7-7"); different ones leave the count open ("45, 35, 25 and 10 lb plates"). */
 import type { Quantity } from '../mention.ts';
-import { findAll, type Scan, unitBetween } from '../text/scan.ts';
+import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { membersOf } from './each-of.ts';
 import { isSize, MODIFIERS, UNIT } from './notation.ts';
 
 const MEMBER = `(?:n${UNIT}?|v)`;
 const REPEATED = new RegExp(`${MEMBER}(?:(?:,|-|/|c|,c)?${MEMBER}){1,19}(?![fJ$])${MODIFIERS}(k?)`, 'dg');
+
+const TWICE = /(?<=^|[l.:,(]|[.:,]c)n-n(?=[l.,;(]|c|$)/dg;
 
 export function readLists(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
@@ -39,5 +41,13 @@ export function readLists(scan: Scan): Quantity[] {
     }
     return true;
   });
+  // "7-7" beside lists of the same hand: two of one size.
+  if (found.length > 0)
+    findAll(scan, TWICE, ({ from, to }) => {
+      const weight = valueAt(scan, from);
+      if (weight === null || weight !== valueAt(scan, to) || !isSize(weight, 'lb')) return false;
+      found.push({ rule: 'repeated-weights', from, to, count: 2, weight, unit: null, noun: null });
+      return true;
+    });
   return found;
 }

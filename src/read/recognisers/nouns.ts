@@ -152,6 +152,20 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
   return { count, from };
 }
 
+const BAR_KINDS: readonly (Kind | undefined)[] = ['bar', 'curl-bar', 'hex-bar', 'other'];
+
+/** "Two odd bars: safety squat bar $150, cambered bar $80": a plural before a colon and as many bars by name behind it (any number if not counted). */
+function isHeading(scan: Scan, at: number): boolean {
+  const token = scan.tokens[at];
+  if (token?.term?.kind !== 'bar' || !token.term.plural || scan.plain[at + 1] !== ':') return false;
+  let named = 0;
+  for (let i = at + 2; i < scan.tokens.length && i - at < 60 && scan.clause[i] === scan.clause[at]; i += 1)
+    if (scan.plain[i] === 'k' && BAR_KINDS.includes(scan.tokens[i]?.term?.kind) && !isAside(scan, i))
+      named += countBefore(scan, i).count ?? 1;
+  const { count } = countBefore(scan, at);
+  return named > 0 && (count === null || count === named);
+}
+
 export function readNouns(scan: Scan): Noun[] {
   const found: Noun[] = [];
   const kinds = new Set(scan.tokens.flatMap(({ term }) => (term?.code === 'k' && term.kind !== 'other' ? [term.kind] : [])));
@@ -162,6 +176,7 @@ export function readNouns(scan: Scan): Noun[] {
     const adjective = token.term?.weak && scan.plain[at + 1] === 'k' && kind === 'plate';
     const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && /^(style|type)$/.test(scan.tokens[at + 1]?.text ?? '');
     if (adjective || styled) return;
+    if (isHeading(scan, at)) return;
     if (!kind || token.text === 'weight' || scan.letters[at] !== 'k' || isAside(scan, at)) return;
     const { count, from } = countBefore(scan, at);
     // "Hanteln" with no count beside other goods is the trade's word for all of them.

@@ -1,4 +1,5 @@
 /** Which goods each price covers: those before it in its line (or behind it, where lines begin with the price), and lines of price alone the line above. */
+import { isPlate } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
@@ -65,7 +66,11 @@ function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Draft 
 }
 
 /** "4 x 20, 4 x 10. The 10s are $15 each": a price behind goods named again speaks of those alone. */
-function spoken(group: readonly Draft[]): readonly Draft[] {
+function spoken(all: readonly Draft[]): readonly Draft[] {
+  // "Plates: 25 lb $25": the plain noun is what is told behind it.
+  const plain = (item: Draft): boolean => isPlate(item.kind) && !item.weight && !item.count && !item.total;
+  const told = all.some((item) => isPlate(item.kind) && item.weight);
+  const group = told ? all.filter((item) => !plain(item)) : all;
   const last = group.at(-1);
   return last?.again && group.some((item) => !item.again) ? [last] : group;
 }

@@ -72,7 +72,7 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns(
     'other',
-    'safety squat bar|ssb|specialty bar|speciality bar|axle|cambered bar|cambered squat bar|football bar|multi grip bar|tricep bar|triceps bar|olympic tricep bar|tricep hammer bar|hammer curl bar|tricep curl bar|lat bar|lat pulldown bar|pull down bar|pulldown bar|pull up bar|pullup bar|chin up bar|chinup bar|dip bar|dip attachment|dip station|dumbbell bar|dumbbell handle|dumbell bar|dumbell handle|dumbbell rod|landmine|axle bar|log bar|row bar|spreader bar|bar pad|squat pad|barbell pad|neck pad|dumbbell stand/-',
+    'safety squat bar|ssb|specialty bar|speciality bar|axle|cambered bar|cambered bench bar|bow bar|cambered squat bar|football bar|multi grip bar|tricep bar|triceps bar|olympic tricep bar|tricep hammer bar|hammer curl bar|tricep curl bar|lat bar|lat pulldown bar|pull down bar|pulldown bar|pull up bar|pullup bar|chin up bar|chinup bar|dip bar|dip attachment|dip station|dumbbell bar|dumbbell handle|dumbell bar|dumbell handle|dumbbell rod|landmine|axle bar|log bar|row bar|spreader bar|bar pad|squat pad|barbell pad|neck pad|dumbbell stand/-',
   ),
   ...nouns(
     'other',
