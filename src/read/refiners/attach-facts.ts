@@ -49,7 +49,7 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
     bars.filter((item) => item.places.some((place) => at >= place.from && at <= place.to) || item.kindAt === at);
   for (let i = fact.to + 1; i <= fact.to + 4 && scan.clause[i] === scan.clause[fact.from]; i += 1) {
     if (scan.plain[i] === 'k') return holding(i);
-    if (',()c'.includes(scan.plain[i] ?? 'l')) break;
+    if (',.()c'.includes(scan.plain[i] ?? 'l')) break;
   }
   for (let i = fact.from - 1; i >= 0 && fact.from - i < 40; i -= 1) {
     if (scan.plain[i] !== 'k') continue;
@@ -68,7 +68,7 @@ function spreadSize(drafts: readonly Draft[], fact: Fact, told: readonly Draft[]
   if (fact.rule.startsWith('bar-') || fact.rule === 'thirty-millimetre-bar' || !told.some((item) => isPlate(item.kind))) return;
   const value = fact.measure === 'fits50' ? '50mm' : '25mm';
   for (const item of drafts)
-    if ((isPlate(item.kind) || isBar(item.kind)) && !told.includes(item))
+    if (isPlate(item.kind) && !told.includes(item))
       item.spread.push({ value, rule: fact.rule, from: fact.from, to: fact.to });
 }
 
@@ -97,18 +97,36 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const known = { value, rule: scan.tokens[at]?.term?.sense === 'standard' ? 'loose-standard' : 'make', from: at, to: at };
   const near50 = scan.tokens.slice(Math.max(0, at - 3), at + 5).some(({ term }) => term?.fits === '50mm');
   if (scan.tokens[at]?.term?.sense === 'standard' && near50) return;
-  const own = nounOf(scan, at);
+  const own = nounOf(scan, at) ?? barBefore(scan, drafts, at);
   // "all fit an Olympic bar" speaks of the plates.
   const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other') && !isAside(scan, own);
   const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind) || kind === 'collars');
   const near = drafts.filter(
     (item) => fitting(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]),
   );
-  const holding =
-    own === null ? undefined : near.find((item) => item.places.some((place) => own >= place.from && own <= place.to));
-  if (holding && (bar || near.length > 1)) holding.fits ??= known;
+  const holding = own === null ? [] : near.filter((item) => item.places.some((place) => own >= place.from && own <= place.to));
+  if (holding.length > 0 && (bar || near.length > 1)) for (const item of holding) item.fits ??= known;
   else for (const item of near) if (!bar || near.length === 1) item.fits ??= known;
-  if (!bar) for (const item of drafts) if ((isPlate(item.kind) || isBar(item.kind)) && !item.fits) item.spread.push(known);
+  if (bar) return;
+  // "Olympic plates" says nothing of the bars, but in a title it says what the lot is; so do "Olympic weights".
+  const noun = own === null ? undefined : scan.tokens[own];
+  const plates = isPlate(noun?.term?.kind ?? 'other') && (noun?.line ?? 0) > 0 && !/weight|gewicht/.test(noun?.text ?? '');
+  for (const item of drafts) if ((isPlate(item.kind) || (isBar(item.kind) && !plates)) && !item.fits) item.spread.push(known);
+}
+
+/** "Bar: 45 lb, olympic" as a line of a list, "curl bar (olympic sleeves)": the bar before the word, with no plates between. */
+function barBefore(scan: Scan, drafts: readonly Draft[], at: number): number | null {
+  let bracket = false;
+  for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (drafts.some((item) => isPlate(item.kind) && item.places.some((place) => place.to === i))) return null;
+    if (scan.plain[i] === '(') bracket = true;
+    if (scan.plain[i] !== 'k') continue;
+    const token = scan.tokens[i];
+    const listed = (token?.line ?? 0) > 0 && scan.tokens[Math.max(0, i - 3)]?.line !== token?.line;
+    const bar = isBar(token?.term?.kind ?? 'other') && scan.plain[i + 1] !== 't' && !isAside(scan, i);
+    return bar && (bracket || listed) ? i : null;
+  }
+  return null;
 }
 
 /** The noun that an adjective belongs to: itself, or the next noun behind further adjectives. */
