@@ -17,8 +17,8 @@ const MEASURED: Readonly<Record<Measure, (kind: Kind) => boolean>> = {
   lengthMm: (kind) => isBar(kind),
   diameterMm: isPlate,
   widthMm: () => false,
-  fits25: (kind) => isPlate(kind) || isBar(kind) || kind === 'collars',
-  fits50: (kind) => isPlate(kind) || isBar(kind) || kind === 'collars',
+  fits25: (kind) => isPlate(kind) || isBar(kind),
+  fits50: (kind) => isPlate(kind) || isBar(kind),
   tensilePsi: isBar,
   capacity: (kind) => isBar(kind) || ['rack', 'bench', 'stands', 'storage'].includes(kind),
 };
@@ -100,7 +100,7 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const own = nounOf(scan, at) ?? barBefore(scan, drafts, at);
   // "all fit an Olympic bar" speaks of the plates.
   const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other') && !isAside(scan, own);
-  const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind) || kind === 'collars');
+  const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind));
   const near = drafts.filter(
     (item) => fitting(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]),
   );
