@@ -1,6 +1,7 @@
 /** Amounts of money and what part they play: asked, per pound, each, a pair, for all; former, saved, delivery, deposit. */
 import type { Price, PriceRole } from '../mention.ts';
 import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
+import { linePrices } from './line-prices.ts';
 
 const SIGNED = /(\$\.?:?)([ni])¤?(?:-\$?(n)(?![x\-uhfsk]))?(\$(?!n))?/dg;
 const BEHIND = /([nid])¤?(?:([-zc])(n))?\.?-?¤?(\$)/dg;
@@ -194,6 +195,7 @@ export function readPrices(scan: Scan): Price[] {
     push('price-before-terms', from, to, from, null, null, true);
     return 'claimed';
   });
+  for (const at of linePrices(scan)) push('price-at-line-end', at, at, at, null, null, true);
   found.sort((a, b) => a.from - b.from);
   for (const [index, price] of found.entries()) {
     const next = found[index + 1];

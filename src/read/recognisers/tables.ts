@@ -63,7 +63,9 @@ export function readTables(scan: Scan): { quantities: Quantity[]; prices: Price[
     const heading = cells.map((cell) => roleOf(scan, cell));
     const numbers = cells.filter((cell) => numberIn(scan, cell) !== null).length;
     if (numbers === 0 && heading.includes('count') && heading.length > 1) {
-      roles = heading;
+      // "Prices are per line" is told anywhere.
+      const perLine = !heading.includes('line') && scan.tokens.some(({ term }) => term?.sense === 'per-line');
+      roles = perLine ? heading.map((role) => (role === 'each' ? 'line' : role)) : heading;
       headings = cells;
       continue;
     }

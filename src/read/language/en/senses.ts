@@ -104,6 +104,7 @@ export const RELATIONS: readonly Entry[] = [
   ['lot', { code: 'z', sense: 'named-lot' }],
   ['increments|increment|jumps|steps|intervals', { code: 'z', sense: 'steps' }],
   ['to|through|thru', { code: 'z', sense: 'to' }],
+  ['per line|per row|for the row|for the line|a line|a row', { code: 'z', sense: 'per-line' }],
   ['toward|towards', { code: 'z', sense: 'toward' }],
   ['works out to|working out to|works out at|that works out to|which works out to|which is', { code: 'z', sense: 'works-out' }],
   ['just the|only the|sell just|sell only', { code: 'z', sense: 'only' }],
@@ -125,6 +126,8 @@ export const RELATIONS: readonly Entry[] = [
 ];
 
 export const MEASURES: readonly Entry[] = [
+  ['big hole|big holes|large hole|large holes|bigger hole|bigger holes', { code: 'B', fits: '50mm' }],
+  ['small hole|small holes|little hole|little holes|smaller hole|smaller holes', { code: 'B', fits: '25mm' }],
   [
     'hole|holes|bore|center hole|centre hole|center holes|centre holes|hole size|hole diameter|holes in the middle|center|centre|centers|bores|inner diameter|inside diameter|opening|openings|hole in the middle|inside hole|id|hub',
     { code: 'B' },
