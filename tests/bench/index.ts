@@ -4,6 +4,7 @@ import { listingFromText } from '../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS } from '../../src/listing/settings.ts';
 import { read } from '../../src/read/index.ts';
 import { grownAd, ORDINARY_AD } from './ads.ts';
+import { benchAgainstLibrary } from './against-library.ts';
 import { medianTime, reference } from './timing.ts';
 
 const settings = { ...DEFAULT_SETTINGS, distance: { value: 20, unit: 'mi' as const } };
@@ -29,3 +30,4 @@ const costs = sizes.map((size) => report(`${size / 1000} kB`, grownAd(size), Mat
 console.log(
   `growth of time per byte from 10 kB to 1 MB: ${((costs.at(-1) ?? Number.NaN) / (costs[0] ?? Number.NaN)).toFixed(2)} times`,
 );
+benchAgainstLibrary(process.env.IRONSIFT_ROOT ?? process.cwd());

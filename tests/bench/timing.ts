@@ -10,6 +10,15 @@ export function medianTime(run: () => unknown, rounds: number): number {
   return times[Math.floor(rounds / 2)] ?? Number.NaN;
 }
 
+/** Mean processor time of one call, in milliseconds, after one call to warm up: for calls too long to escape a busy machine's other work. */
+export function processorTime(run: () => unknown, rounds: number): number {
+  run();
+  const start = process.cpuUsage();
+  for (let round = 0; round < rounds; round++) run();
+  const { user, system } = process.cpuUsage(start);
+  return (user + system) / 1000 / rounds;
+}
+
 /** What any reader of the same bytes must at least do: parse them once as JSON and scan them once with a plain pattern. */
 export function reference(text: string): () => number {
   const json = JSON.stringify({ text });

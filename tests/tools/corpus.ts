@@ -3,6 +3,7 @@
  *   -- --all     every ad that differs, not the worst 25      -- --quiet   none of them
  *   -- WORD      only ads whose name holds it (no floors)     -- --raise   raises the floors to what is measured
  *   -- --letters how each ad was cut up, and which rule read what
+ *   -- --outside where a recogniser library of the registry and the reader differ, and why (nothing else is printed)
  */
 import { read } from '../../src/read/index.ts';
 import { listingOf, loadCases } from '../corpus/case.ts';
@@ -15,6 +16,12 @@ import { lettersOf, rulesOf } from './letters.ts';
 const root = process.env.IRONSIFT_ROOT ?? process.cwd();
 const words = process.argv.slice(2).filter((word) => !word.startsWith('--'));
 const asked = (option: string): boolean => process.argv.includes(`--${option}`);
+
+if (asked('outside')) {
+  const { printComparison } = await import('./compare-recogniser.ts');
+  printComparison(root, words);
+  process.exit();
+}
 
 const cases = loadCases(`${root}/tests/corpus/ads`).filter(
   ({ name }) => words.length === 0 || words.some((word) => name.includes(word)),
