@@ -57,15 +57,15 @@ function numberIn(scan: Scan, [from, to]: Cell): number | null {
 export function readTables(scan: Scan): { quantities: Quantity[]; prices: Price[] } {
   const quantities: Quantity[] = [];
   const prices: Price[] = [];
+  // "Prices are per line" is told anywhere.
+  const perLine = scan.tokens.some(({ term }) => term?.sense === 'per-line');
   let roles: Role[] | null = null;
   let headings: Cell[] = [];
   for (const cells of rowsOf(scan).values()) {
     const heading = cells.map((cell) => roleOf(scan, cell));
     const numbers = cells.filter((cell) => numberIn(scan, cell) !== null).length;
     if (numbers === 0 && heading.includes('count') && heading.length > 1) {
-      // "Prices are per line" is told anywhere.
-      const perLine = !heading.includes('line') && scan.tokens.some(({ term }) => term?.sense === 'per-line');
-      roles = perLine ? heading.map((role) => (role === 'each' ? 'line' : role)) : heading;
+      roles = perLine && !heading.includes('line') ? heading.map((role) => (role === 'each' ? 'line' : role)) : heading;
       headings = cells;
       continue;
     }
