@@ -8,7 +8,7 @@ const COUNT_FIRST = new RegExp(
   'dg',
 );
 const WEIGHT_FIRST = new RegExp(
-  `(n${UNIT}|v|n(?=${MODIFIERS}k)|(?<=^|l-?•?|•|[,:;])n|n(?=[-:=,(]{0,2}j[:=-]?x?[nd](?![uhqs])))${MODIFIERS}(k?)(?:[-:=|,(]{0,2}j[:=-]?(?:x)?(${COUNT})(?![uhqs])\\)?|[-:=|@]{1,2}(?:x)?(${COUNT})(?:x|e|p|j|t)?(?![uhqsn$¢.fJ/_-]|-n))`,
+  `(n${UNIT}|v|n(?=${MODIFIERS}k)|(?<=^-?|l-?•?|•|[,:;])n|n(?=[-:=,(]{0,2}j[:=-]?x?[nd](?![uhqs])))${MODIFIERS}(k?)(?:[-:=|,(]{0,2}j[:=-]?(?:x)?(${COUNT})(?![uhqs])\\)?|[-:=|@]{1,2}(?:x)?(${COUNT})(?:x|e|p|j|t)?(?![uhqsn$¢.fJ/_-]|-n))`,
   'dg',
 );
 
