@@ -81,8 +81,11 @@ export function readMeasures(scan: Scan): Fact[] {
     const isFeet = (scan.tokens[group(1)?.[1] ?? to]?.term?.length ?? 'ft') === 'ft';
     const upright = /^-?(tall|high|ceiling|ceilings|wide|deep|height|room|garage|x)/.test(scan.tokens[to + 1]?.text ?? '');
     if (!isFeet || total < 900 || total > 2600 || upright) return false;
-    push('lengthMm', total, 'feet', from, to);
-    return true;
+    // In "7 ft and 4 x 45" the "and" is none of it.
+    const end = (group(2) ?? group(1))?.[1] ?? to;
+    push('lengthMm', total, 'feet', from, end);
+    for (let i = from; i <= end; i += 1) blank(scan, i);
+    return 'claimed';
   });
   near(BORE_FIRST, 'bore', (mm) => (mm >= 20 && mm <= 60 ? 'boreMm' : null));
   near(SLEEVE_FIRST, 'sleeve', (mm) => (mm >= 20 && mm <= 60 ? 'sleeveMm' : null));
@@ -132,6 +135,8 @@ export function readMeasures(scan: Scan): Fact[] {
     while (i >= 0 && from - i < 30 && scan.plain[i] !== 'k') i -= 1;
     const bar = scan.plain[i] === 'k' && BARS.includes(kindAt(i) ?? 'other');
     if (!bar || scan.plain[to + 1] === 'x' || scan.plain[from - 1] === 'x') return null;
+    // A bar "of one inch" is of the one-inch family, whatever its shaft measures.
+    if (mm === INCH_IN_MILLIMETRES) return 'fits25';
     return mm > 1100 && mm < 2600 ? 'lengthMm' : mm >= 24 && mm <= 40 ? 'shaftMm' : null;
   });
   near(OVERALL, 'length', (mm) => (mm > 900 && mm < 2600 ? 'lengthMm' : 'widthMm'));

@@ -75,6 +75,7 @@ export function claimNoise(scan: Scan): void {
     const year = /^(19[4-9]\d|20[0-4]\d)$/.test(token.text);
     return (
       year &&
+      after !== 'f' &&
       !'$'.includes(before) &&
       !'uh$'.includes(after) &&
       !(before === ':' && scan.plain[from - 2] === 'A') &&

@@ -13,7 +13,7 @@ const WORD_BEHIND = new RegExp(`${SIZE}[mazoCD]{0,2}([TS])`, 'dg');
 const WORD_FIRST = new RegExp(`([TS])[azmCocyU:=.(-]{0,4}${SIZE}`, 'dg');
 const METRES = /(nfn)(?![uhqfx$s¤])/dg;
 /** "... 1 inch. Clips included": a size that is a sentence of its own. */
-const INCHES_ALONE = /(?<=^|[.;l(]z?)(n)(?:-?f|")(?=[.;l)]|$)/dg;
+const INCHES_ALONE = /(?<=^|[.;l()]z?)(n)(?:-?f|")(?=[.;l)]|$)/dg;
 const BARE = new RegExp(`${SIZE}(?=[,.;:l)(c|C•m/]|$)`, 'dg');
 
 /** Sleeve that a hole or shaft end of so many millimetres belongs to: 48 to 53 is the 50 mm one, 24 to 32 the one-inch family. */

@@ -68,8 +68,7 @@ function spreadSize(drafts: readonly Draft[], fact: Fact, told: readonly Draft[]
   if (fact.rule.startsWith('bar-') || fact.rule === 'thirty-millimetre-bar' || !told.some((item) => isPlate(item.kind))) return;
   const value = fact.measure === 'fits50' ? '50mm' : '25mm';
   for (const item of drafts)
-    if (isPlate(item.kind) && !told.includes(item))
-      item.spread.push({ value, rule: fact.rule, from: fact.from, to: fact.to });
+    if (isPlate(item.kind) && !told.includes(item)) item.spread.push({ value, rule: fact.rule, from: fact.from, to: fact.to });
 }
 
 export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: readonly Fact[]): void {
@@ -104,7 +103,8 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const near = drafts.filter(
     (item) => fitting(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]),
   );
-  const holding = own === null ? [] : near.filter((item) => item.places.some((place) => own >= place.from && own <= place.to));
+  const held = own === null ? [] : near.filter((item) => item.places.some((place) => own >= place.from && own <= place.to));
+  const holding = held.length > 0 || !bar ? held : drafts.filter((item) => item.kindAt === own && isBar(item.kind));
   if (holding.length > 0 && (bar || near.length > 1)) for (const item of holding) item.fits ??= known;
   else for (const item of near) if (!bar || near.length === 1) item.fits ??= known;
   if (bar) return;

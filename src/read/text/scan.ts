@@ -45,7 +45,7 @@ function clausesOf(tokens: readonly Token[], letters: string, text: string): Uin
       letter === '.' &&
       !capital &&
       ('ufj'.includes(letters[i - 1] ?? '_') || tokens[i - 1]?.text === 'ea') &&
-      'kmxp(tCn'.includes(letters[i + 1] ?? '_');
+      'kmxp(tCnBST'.includes(letters[i + 1] ?? '_');
     const stops = letter === 'l' || letter === ';' || letter === '•' || ('.!?'.includes(letter) && !next?.glued && !abbreviated);
     length = stops ? 0 : length + 1;
     if (stops || length > LONGEST_CLAUSE) {

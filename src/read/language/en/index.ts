@@ -12,7 +12,7 @@ export const ENGLISH: Language = {
   code: 'en',
   currency: 'USD',
   number:
-    /\d{1,3}(?:\.\d{3}){1,3}(?:,\d{2}(?!\d)|(?=,-)|(?= ?(?:€|eur)))|(?<=€ ?)\d{1,3}(?:\.\d{3})+(?!\d)|(?<=€ ?)\d{1,5},\d{2}(?!\d)|\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|mm|cm|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,
+    /\d{1,3}(?:\.\d{3}){1,3}(?:,\d{2}(?!\d)|(?=,-)|(?= ?(?:€|eur)))|(?<=€ ?)\d{1,3}(?:\.\d{3})+(?!\d)|(?<=€ ?)\d{1,5},\d{2}(?!\d)|\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|mm|cm|m(?![a-z])|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,
   valueOf: (digits, { before, behind }) => {
     const european = before.endsWith('€') || /^(?:,-| ?€| ?eur)/.test(behind) || digits.includes(',');
     if (european && /^\d{1,3}(?:\.\d{3})+(?:,\d{2})?$/.test(digits)) return Number(digits.replaceAll('.', '').replace(',', '.'));
