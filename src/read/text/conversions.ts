@@ -42,7 +42,7 @@ export function joinConversions(tokens: readonly Token[]): Token[] {
       }
     }
     // "2 (two) 45 lb": the number said again.
-    if (isSaidAgain(number, opener) && unit?.text === '(' && other?.text === ')') {
+    if (unit?.text === '(' && other?.text === ')' && isSaidAgain(number, opener)) {
       if (number) joined.push({ ...number, end: other.end });
       at += 4;
       continue;
