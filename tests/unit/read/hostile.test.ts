@@ -1,4 +1,7 @@
-/** Texts of a megabyte, made to be slow: the limit is generous, since it guards against time that grows faster than the text. */
+/**
+ * Texts of a megabyte, made to be slow: the limit is generous, since it guards against time that grows faster than the text.
+ * Processor time is measured, so that a busy machine makes no difference.
+ */
 import { describe, expect, it } from 'vitest';
 import { listingFromText, MAX_TEXT } from '../../../src/listing/page-listing.ts';
 import { read } from '../../../src/read/index.ts';
@@ -45,12 +48,13 @@ describe('a megabyte is read in time', () => {
   it.each(HOSTILE)(
     '%s',
     (_, text) => {
-      const started = performance.now();
+      const before = process.cpuUsage();
       const reading = read(listingFromText(text));
-      expect((performance.now() - started) / 1000).toBeLessThan(SECONDS);
+      const { user, system } = process.cpuUsage(before);
+      expect((user + system) / 1e6).toBeLessThan(SECONDS);
       expect(faultsOfForm(reading)).toEqual([]);
     },
-    30_000,
+    120_000,
   );
 
   it('says that it did not read to the end', () =>
