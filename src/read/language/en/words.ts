@@ -82,7 +82,7 @@ const partsOfPound: Entry[] = (
     ['three quarter', 0.75],
   ] as const
 ).map(
-  ([part, value]): Entry => [['lb', 'lbs', 'pound', 'pounds', 'pounder', 'pounders'].map((unit) => `${part} ${unit}`).join('|'), { code: 'v', value, unit: 'lb' }],
+  ([part, value]): Entry => [['lb', 'pound', 'pounder', 'pounders'].map((unit) => `${part} ${unit}`).join('|'), { code: 'v', value, unit: 'lb' }],
 );
 
 export const COUNTS: readonly Entry[] = [
