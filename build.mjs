@@ -30,7 +30,7 @@ export const ENTRIES = [
   { from: 'extension/background/index.ts', to: 'background.js', budget: 10_000 },
   { from: 'extension/capture/index.ts', to: 'capture.js', budget: 15_000 },
   // Over half of it is the reader: the words of its languages, and its rules. It is read from disk, once.
-  { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 140_000 },
+  { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 150_000 },
 ];
 /** Style sheets of the pages, with what they import. */
 export const STYLES = [{ from: 'extension/styles/panel.css', to: 'panel.css' }];

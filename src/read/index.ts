@@ -54,6 +54,7 @@ import { tellApart } from './refiners/told-apart.ts';
 import { isOfTrade } from './refiners/trade.ts';
 import { isWanted } from './refiners/wanted.ts';
 import { finishTotal } from './refiners/whole-lot.ts';
+import { lengthOfAd } from './text/boilerplate.ts';
 import { type Scan, scanText } from './text/scan.ts';
 
 /** Recognisers of quantities in the order in which they claim tokens: the more telling notation first. */
@@ -84,7 +85,7 @@ const most = <T>(list: readonly T[]): T[] => list.slice(0, MOST_MENTIONS);
 export function read(listing: PageListing, readAs: Reading['language'] | null = null): Reading {
   const { text, shift } = composeText(listing);
   const language = readAs === null ? chooseLanguage(listing.language, text) : languageOf(readAs);
-  const scan = scanText(text.slice(0, LONGEST_AD), language);
+  const scan = scanText(text.slice(0, Math.min(LONGEST_AD, lengthOfAd(text))), language);
   const struck = listing.struck.map(({ start, end }) => ({ start: start + shift, end: end + shift }));
 
   claimNoise(scan);

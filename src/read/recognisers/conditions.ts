@@ -66,6 +66,13 @@ function denialOf(scan: Scan, at: number): Denial {
   return { denied, hearsay, unsure };
 }
 
+/** Whether a word of such a degree stands between the denial and the rust. */
+function hasDegree(scan: Scan, at: number, degree: string): boolean {
+  for (let i = at - 1; i >= Math.max(0, at - DEGREE_BEFORE) && !'N,l'.includes(scan.plain[i] ?? 'l'); i -= 1)
+    if (senseAt(scan, i) === degree) return true;
+  return false;
+}
+
 /** Rust with the words of degree around it. */
 function gradeRust(scan: Scan, at: number): Condition {
   let faint = false;
@@ -109,7 +116,10 @@ export function readConditions(scan: Scan): Finding[] {
     if (namesKind(scan, at, term.condition) || !isNewness(scan, at)) return;
     const { denied, hearsay, unsure } = denialOf(scan, kept ?? at);
     if (unsure) return;
-    const condition = denied ? term.denied : term.sense?.endsWith('rust') ? gradeRust(scan, at) : term.condition;
+    const rust = term.sense?.endsWith('rust') === true;
+    // "Not much rust" is a little.
+    const little = rust && denied && hasDegree(scan, at, 'badly');
+    const condition = little ? 'rust-light' : denied ? term.denied : rust ? gradeRust(scan, at) : term.condition;
     if (!condition) return;
     const rule = denied ? 'condition-denied' : place ? 'kept-at' : 'condition';
     found.push({ rule, condition, from: at, to: at, ...(kept === null ? {} : { from: kept }), ...(hearsay ? { hearsay } : {}) });

@@ -18,6 +18,8 @@ const EACH_BARE = /([nd])e(n)(?=[,.;l)c(]|$)/dg;
 const CHAIN = /(?<=_\)?(?:,c?|z?c|,a|l[-•]?))([nd])x?(n)(?![\duhfJ$¢xnqs"'/-])/dg;
 /** "8 discs of 45, 4 of 25, 2 of 10"; "Six plates of twenty kilos. Two of fifteen." */
 const CHAIN_OF = /(?<=_\)?(?:[,.;]c?|c|,a|[,.]?l[-•]?))([nd])o([nid])(?=[,.;lc)]|$)/dg;
+/** "a 45, a 25, a 3": the article counts one. */
+const CHAIN_ONE = /(?<=_,)a(n)(?=[,.;l]|$)/dg;
 const LONGEST_CHAIN = 12;
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
 const RUN = /(?:(?<=^|[l:•,.(c-])|(?<=[km][-:]?))[nd]n(?:,?c?[nd]n){1,11}(?![\duhn])/dg;
@@ -123,6 +125,12 @@ export function readSideBySide(scan: Scan): Quantity[] {
       return false;
     if (scan.plain[to + 1] === 't' || scan.plain[to + 1] === 'o') return false;
     found.push({ rule: 'a-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun });
+    return true;
+  });
+  findAll(scan, CHAIN_ONE, ({ from, to }) => {
+    const weight = valueAt(scan, to);
+    if (weight === null || !isSize(weight, null)) return false;
+    found.push({ rule: 'a-weight-in-list', from, to, count: 1, weight, unit: null, noun: null });
     return true;
   });
   return found;

@@ -8,6 +8,7 @@ import { coverRest, isForOtherGoods } from './extras.ts';
 import { isCovered, itemised } from './itemised.ts';
 import { type Cover, coverPrices, goodsByPiece, groupAmount } from './own-prices.ts';
 import { isAsked, isConcession, isForPart, isFree, isOfNamedLot, isRemark, isUpdated, TOLD_RULES } from './price-words.ts';
+import { ratesByGoods } from './rates-by-goods.ts';
 
 export interface Asked {
   readonly amount: number | null;
@@ -102,7 +103,9 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   if (asks.length === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
   if (asks.length === 0 && !byDefault) return { ...NOTHING, placeholder: placeholders.length > 0 };
   const covers = coverRest(scan, [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)], live);
-  const forAll = covers.filter(({ price }) => price.role === 'all' && !partial(scan, price, covers, live));
+  // "Would take $400 for all today" beside an asking price is room to haggle.
+  const haggled = (price: Price): boolean => asks.length > 1 && isConcession(scan, price);
+  const forAll = covers.filter(({ price }) => price.role === 'all' && !haggled(price) && !partial(scan, price, covers, live));
   const distinct = asks.filter(
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
   );
@@ -124,7 +127,27 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
       (price) => goodsOf(price).length > 0 && !goodsOf(price).some((item) => goodsOf(units[0]).includes(item)),
     );
     const unit = perWeight ?? (various ? undefined : units[0]) ?? null;
-    return { ...NOTHING, amount: lowest.amount, basis: 'lot', unitAmount: unit?.amount ?? null, price: lowest, unitPrice: unit };
+    // "$1.25/lb so $225 for all" only multiplies out; "$1/lb or $200 for all" is another offer.
+    const product =
+      perWeight && weight
+        ? perWeight.amount * inUnit(weight.pounds, perWeight.role === 'per-kilogram' ? 'per-kilogram' : 'per-pound')
+        : null;
+    const worked =
+      product !== null &&
+      perWeight !== null &&
+      perWeight.to < lowest.from &&
+      Math.abs(product - lowest.amount) <= 0.02 * product &&
+      /^(so|=|thus|makes|also|macht)$/.test(scan.tokens[lowest.from - 1]?.text ?? '');
+    const basis = worked ? (perWeight.role === 'per-kilogram' ? 'per-kilogram' : 'per-pound') : 'lot';
+    return { ...NOTHING, amount: lowest.amount, basis, unitAmount: unit?.amount ?? null, price: lowest, unitPrice: unit };
+  }
+  const rated = ratesByGoods(scan, weighed, live);
+  if (rated) {
+    for (const { item, price, amount } of rated)
+      item.ownPrice = { amount: round(amount), currency: price.currency, place: price };
+    const rest = live.some((item) => !rated.some((one) => one.item === item) && item.kind !== 'other' && item.weight !== null);
+    const sum = round(rated.reduce((total, { amount }) => total + amount, 0));
+    return { ...NOTHING, amount: rest ? null : sum, basis: 'lot', worked: true };
   }
   const lots = distinct.filter((price) => price.role === 'asking' && price !== perWeight);
   if (perWeight) {
@@ -140,10 +163,17 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     if (rough && !bracket) return { ...NOTHING, amount: rough.amount, basis: 'lot', price: rough };
     // "£240 ... £1.60 per kilo" states both; "$0.89/lb ($53.40)" only multiplies out.
     const both = lot !== undefined && lot !== bracket && lot.from >= 0 && lot.from < perWeight.from;
+    // "At that rate the plates are $285; the bar is $60": other goods come on top.
+    const onTop = covers.filter(
+      ({ price, drafts: goods }) =>
+        others.includes(price) && price !== lot && goods.length > 0 && goods.every((item) => !isPlate(item.kind) && !item.sold),
+    );
+    if (lot === given && onTop.length > 0) setOwnPrices(onTop, false);
+    const extras = lot === given ? onTop.reduce((sum, { price }) => sum + price.amount, 0) : 0;
     if (lot)
       return {
         ...NOTHING,
-        amount: lot.amount,
+        amount: round(lot.amount + extras),
         basis: both ? 'lot' : basis,
         unitAmount: perWeight.amount,
         price: lot,
@@ -260,7 +290,11 @@ function single(scan: Scan, distinct: readonly Price[], covers: readonly Cover[]
       : lots.find(
           (price) => (TOLD_RULES.includes(price.rule) || isAsked(scan, price)) && price !== first && !isConcession(scan, price),
         ));
-  const price = newer ?? first;
+  // Of two, the one with its terms behind it ("$150 cash", "$90 firm") is the one asked.
+  const termed = (price: Price): boolean => price.from >= 0 && /^[,(]?[OR£]/.test(scan.plain.slice(price.to + 1, price.to + 3));
+  const agreed =
+    newer === undefined && lots.length > 1 && !termed(first) && !isAsked(scan, first) ? lots.find(termed) : undefined;
+  const price = newer ?? agreed ?? first;
   const rivals = lots.filter((other) => other !== price && other.amount !== price.amount);
   return {
     ...NOTHING,

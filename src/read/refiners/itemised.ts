@@ -62,6 +62,10 @@ export function itemised(
 export function isCovered(item: Draft, seen: ReadonlySet<Draft>): boolean {
   if (seen.has(item)) return true;
   for (const other of seen) {
+    // "Weights" over a list of dumbbells is another mention of those.
+    const loose =
+      item.kind === 'plate' && item.weight === null && item.total === null && ['dumbbell', 'kettlebell'].includes(other.kind);
+    if (loose) return true;
     const alike = other.kind === item.kind || (isPlate(other.kind) && item.kind === 'plate' && item.weight === null);
     if (alike && (item.weight === null || other.weight === null || other.weight.value === item.weight.value)) return true;
   }

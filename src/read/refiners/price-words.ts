@@ -41,12 +41,17 @@ export function isUnknownGoods(scan: Scan, price: Price): boolean {
   return line > 0 && ends && /[zk]/.test(before) && !/[AFLW]/.test(before);
 }
 
-/** "I'd take 40" behind an asking price is room to haggle, not the price. */
-export const isConcession = (scan: Scan, price: Price): boolean =>
-  price.from > 0 &&
-  scan.tokens
-    .slice(Math.max(0, price.from - 4), price.from)
-    .some(({ text }) => /^(take|takes|accept|would take|nehme)$/.test(text));
+const WOULD = /^(?:would|i'd|id|could|might|may|i'll|ill|will|we'd|wurde)$/;
+
+/** "I'd take 40" behind an asking price is room to haggle, not the price; "take both for $180" is an offer. */
+export function isConcession(scan: Scan, price: Price): boolean {
+  for (let i = Math.max(0, price.from - 5); i < price.from; i += 1) {
+    const text = scan.tokens[i]?.text ?? '';
+    if (/^(?:accept|would take|i'd take|id take|i would take|will take|nehme)$/.test(text)) return true;
+    if (/^takes?$/.test(text) && WOULD.test(scan.tokens[i - 1]?.text ?? '')) return true;
+  }
+  return false;
+}
 
 /** A word of update stands before the price on its line. */
 export function isUpdated(scan: Scan, price: Price): boolean {

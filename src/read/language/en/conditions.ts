@@ -22,12 +22,13 @@ export const CONDITIONS: readonly Entry[] = [
   // A degree near by makes them light or heavy.
   condition('rust|rusting|rusts|oxidation|corrosion|pitting|oxide', 'rust', 'no-rust', 'fault rust'),
   condition('rusty|rusted|rusty looking|corroded|oxidized|oxidised', 'rust', 'no-rust', 'rust'),
-  condition('patina|flash rust|surface rusted', 'rust-light', 'no-rust'),
+  fault('patina|flash rust', 'rust-light', 'no-rust'),
   condition(
-    'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust bucket|rusted solid|heavy rust|heavy surface rust|heavy rusting|caked in rust|covered in rust|covered with rust',
+    'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust bucket|rusted solid|caked in rust|covered in rust|covered with rust',
     'rust-heavy',
     'no-rust',
   ),
+  fault('heavy rust|heavy surface rust|heavy rusting', 'rust-heavy', 'no-rust'),
   condition('rust free|rustfree|zero rust|not a spot of rust|not a speck of rust|free of rust|free from rust', 'no-rust'),
   [
     'rust oleum|rustoleum|rust colored|rust coloured|rust remover|rust converter|rust color|rust inhibitor|rust proof',
@@ -38,7 +39,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z', sense: 'faintly' },
   ],
   [
-    'heavily|very|really|badly|bad|lots|tons|super|pretty|severe|severely|major|deep|flaking|flaky|seriously|crusty|quite|extremely|thick|caked|scaly|good and|all over|covered|horrible|terrible|terribly|loads|plenty|as heck|as hell|completely|totally',
+    'heavily|much|too|a lot of|a ton of|lot|ton|very|really|badly|bad|lots|tons|super|pretty|severe|severely|major|deep|flaking|flaky|seriously|crusty|quite|extremely|thick|caked|scaly|good and|all over|covered|horrible|terrible|terribly|loads|plenty|as heck|as hell|completely|totally',
     { code: 'z', sense: 'badly' },
   ],
   ['heavy', { code: 'm', sense: 'badly' }],
@@ -98,7 +99,7 @@ export const CONDITIONS: readonly Entry[] = [
   condition('chipped|chipped up|paint is chipped|paint is chipping|paint is flaking', 'chipped'),
 
   condition(
-    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|lost the bolts|lost the pins|lost the hardware|lost a bolt|lost a pin|one bolt short|a bolt short|short a bolt|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties",
+    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|lost the bolts|lost the pins|lost the hardware|lost a bolt|lost a pin|one bolt short|a bolt short|short a bolt|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties",
     'missing-parts',
   ),
   [
@@ -169,51 +170,11 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "one odd|odd one|odd plate|orphan|orphaned|no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|has no pair|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing",
+    "one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|has no pair|has no twin|has no match|have no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|has no pair|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing",
     'odd',
   ),
   [
     "mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|dont match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
     { code: 'm', condition: 'mismatched' },
   ],
-];
-
-/** Words around a condition. */
-export const AROUND: readonly Entry[] = [
-  ['but|though|although|however|yet|otherwise', { code: 'z', sense: 'turn' }],
-  ['or', { code: 'z', sense: 'or' }],
-  [
-    "if|whether|may be|may|might|could be|could|can't tell|cant tell|not certain|some may be|some might be|no idea if|can't say|not sure if|not sure whether|don't know if|dont know if|do not know if|untested",
-    { code: 'z', sense: 'unknown' },
-  ],
-  ['rest|others|remainder|everything else', { code: 'z', sense: 'rest' }],
-  ['on|near|around|along|across|inside of|throughout', { code: 'z', sense: 'upon' }],
-  ["it|it's|its|he's|he|she", { code: 'z', sense: 'it' }],
-  [
-    'some have|some are|some of them|some of them have|some of them are|some of these|some of the plates|some with|a few have|a few are|most are|most have|most of them|most of these|a couple have|a couple are|one or two have|one or two are',
-    { code: 'z', sense: 'unknown' },
-  ],
-  ["they|they're|them|theyre|they've|em", { code: 'z', sense: 'they' }],
-  ['all|every', { code: 'z', sense: 'whole' }],
-];
-
-/** Things that materials are said of beside the goods ("rubber mats", "steel ring"). */
-export const THINGS: readonly Entry[] = [
-  [
-    'mat|mats|flooring|floor mat|floor mats|stall mats|horse stall mats|platform|platforms|ring|rings|insert|inserts|core|feet|wheel|wheels|table|door|cover|covers|pipe|pipes|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|floor|floors|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|handles|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
-    { code: 'z', sense: 'thing' },
-  ],
-];
-
-/** Parts that tell which goods are spoken of ("rust on the knurl"). */
-export const PARTS: readonly Entry[] = [
-  [
-    'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends',
-    { code: 'z', part: 'bar' },
-  ],
-  ['seat|upholstery|cushion|padding|backrest|back pad|foam|stuffing|seat pad', { code: 'z', part: 'bench' }],
-  ['pad', { code: 'z', sense: 'sizes', part: 'bench' }],
-  ['upright|uprights|post|posts', { code: 'z', sense: 'sizes', part: 'rack' }],
-  ['crossmember|crossmembers|cross member|cross members', { code: 'z', part: 'rack' }],
-  ['lettering|edge|edges|rim|rims|lip|letters|raised letters', { code: 'z', part: 'plate' }],
 ];

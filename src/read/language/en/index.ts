@@ -1,6 +1,7 @@
 import { dictionary } from '../../text/terms.ts';
 import type { Language } from '../language.ts';
-import { AROUND, CONDITIONS, PARTS, THINGS } from './conditions.ts';
+import { AROUND, PARTS, THINGS } from './around-conditions.ts';
+import { CONDITIONS } from './conditions.ts';
 import { NOUNS } from './nouns.ts';
 import { TOPICS } from './other-topics.ts';
 import { OTHER_TRADES } from './other-trades.ts';

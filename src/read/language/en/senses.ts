@@ -63,7 +63,8 @@ export const RELATIONS: readonly Entry[] = [
     'before you offer|before you make an offer|feel free|toll free|drug free|pet free|smoke free|free bench|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
     { code: 'z' },
   ],
-  ['well kept|was kept|been kept|is kept|are kept|were kept|kept up', { code: 'z' }],
+  ['well kept|kept up', { code: 'z' }],
+  ['was kept|been kept|is kept|are kept|were kept', { code: 'z', sense: 'stays' }],
   [
     'unless|unless noted|unless otherwise noted|unless marked|unless otherwise marked|unless stated|otherwise noted|if not marked|unless priced',
     { code: 'z', sense: 'unless' },

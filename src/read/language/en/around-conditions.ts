@@ -1,0 +1,42 @@
+/** English words by which recognisers and refiners tell whether a condition or material holds, and of what. */
+import type { Entry } from '../../text/terms.ts';
+
+/** Words around a condition. */
+export const AROUND: readonly Entry[] = [
+  ['but|though|although|however|yet|otherwise', { code: 'z', sense: 'turn' }],
+  ['or', { code: 'z', sense: 'or' }],
+  [
+    "if|whether|may be|may|might|could be|could|can't tell|cant tell|not certain|some may be|some might be|no idea if|can't say|not sure if|not sure whether|don't know if|dont know if|do not know if|untested",
+    { code: 'z', sense: 'unknown' },
+  ],
+  ['rest|others|remainder|everything else', { code: 'z', sense: 'rest' }],
+  ['on|near|around|along|across|inside of|throughout', { code: 'z', sense: 'upon' }],
+  ["it|it's|its|he's|he|she", { code: 'z', sense: 'it' }],
+  [
+    'some have|some are|some of them|some of them have|some of them are|some of these|some of the plates|some with|a few have|a few are|most are|most have|most of them|most of these|a couple have|a couple are|one or two have|one or two are',
+    { code: 'z', sense: 'unknown' },
+  ],
+  ["they|they're|them|theyre|they've|em", { code: 'z', sense: 'they' }],
+  ['all|every', { code: 'z', sense: 'whole' }],
+];
+
+/** Things that materials are said of beside the goods ("rubber mats", "steel ring"). */
+export const THINGS: readonly Entry[] = [
+  [
+    'mat|mats|flooring|floor mat|floor mats|stall mats|horse stall mats|platform|platforms|ring|rings|insert|inserts|core|feet|wheel|wheels|table|door|cover|covers|pipe|pipes|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|floor|floors|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|handles|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
+    { code: 'z', sense: 'thing' },
+  ],
+];
+
+/** Parts that tell which goods are spoken of ("rust on the knurl"). */
+export const PARTS: readonly Entry[] = [
+  [
+    'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends',
+    { code: 'z', part: 'bar' },
+  ],
+  ['seat|upholstery|cushion|padding|backrest|back pad|foam|stuffing|seat pad', { code: 'z', part: 'bench' }],
+  ['pad', { code: 'z', sense: 'sizes', part: 'bench' }],
+  ['upright|uprights|post|posts', { code: 'z', sense: 'sizes', part: 'rack' }],
+  ['crossmember|crossmembers|cross member|cross members', { code: 'z', part: 'rack' }],
+  ['lettering|edge|edges|rim|rims|lip|letters|raised letters', { code: 'z', part: 'plate' }],
+];

@@ -1,0 +1,127 @@
+/** Clues to whom a word speaks of: goods right ahead, owners of a part, a list before it, what a pronoun stands for, the line of a list. */
+import type { Kind } from '../../listing/reading.ts';
+import type { Scan } from '../text/scan.ts';
+import { BARS, PLATES, type Scope } from './condition-scopes.ts';
+import { type Draft, firstToken } from './draft.ts';
+import { holds, namedBy, sameList } from './subject.ts';
+
+/** A word that says something of goods. */
+export interface Speech extends Scope {
+  readonly from: number;
+  readonly to: number;
+  /** It stands before its noun as an adjective does; other words need a preposition between. */
+  readonly joined: boolean;
+  /** It is said of one piece: of the nearest goods alone. */
+  readonly near: boolean;
+}
+
+/** Keeps the drafts that the word can speak of. */
+export type Apt = (list: readonly Draft[]) => Draft[];
+
+/** Kinds that a part may belong to, likeliest first. */
+const OWNERS: Partial<Record<Kind, readonly (readonly Kind[])[]>> = {
+  bar: [BARS],
+  rack: [['rack', 'stands'], ['bench']],
+  bench: [['bench']],
+  plate: [PLATES],
+};
+const AHEAD = 8;
+const NEAR_PART = 5;
+const RECALL = 80;
+
+/** A noun whose pieces may be told elsewhere. */
+export const isVague = (list: readonly Draft[]): boolean => list.every(({ weight }) => weight === null);
+
+/** "Rusty 45s", "bent bar", "surface rust on the 35s", "chips on the edges of the 25s". */
+export function goodsAhead(scan: Scan, drafts: readonly Draft[], speech: Speech, stop: number, to: number, apt: Apt): Draft[] {
+  const fault = !speech.joined;
+  let joined = speech.joined;
+  const last = Math.min(fault ? stop : to, speech.to + (fault ? AHEAD : 4));
+  for (let i = speech.to + 1; i <= last; i += 1) {
+    const token = scan.tokens[i];
+    const letter = scan.plain[i] ?? '_';
+    if (letter === 'o' || token?.term?.sense === 'upon') joined = true;
+    else if (joined) {
+      const holding = apt(drafts.filter((item) => item.places.some((place) => i >= place.from && i <= place.to)));
+      const named = letter === 'k' ? apt(namedBy(scan, drafts, i)) : [];
+      if (named.length > 0 && isVague(holding)) return named;
+      if (holding.length > 0) return fault ? holding : sameList(drafts, holding, apt);
+    }
+    if (fault ? '.;cMk'.includes(letter) : !'mCnduhs-x(p'.includes(letter)) break;
+  }
+  return [];
+}
+
+/** Owners of the part named beside the condition: the one told last before it, where there are several. */
+export function ownersOfPart(
+  scan: Scan,
+  drafts: readonly Draft[],
+  speech: Speech,
+  start: number,
+  stop: number,
+  apt: Apt,
+): Draft[] {
+  let part: Kind | undefined;
+  for (let i = start; i <= stop; i += 1) {
+    const token = scan.tokens[i]?.term;
+    if (token?.part && Math.abs(i - speech.from) <= NEAR_PART) part ??= token.part;
+  }
+  for (const kinds of (part && OWNERS[part]) ?? []) {
+    const owners = apt(drafts).filter((item) => kinds.includes(item.kind));
+    if (owners.length === 0) continue;
+    if (part === 'plate') {
+      const near = owners.filter((item) => item.places.some((place) => scan.clause[place.from] === scan.clause[speech.from]));
+      return near.length > 0 ? near : owners;
+    }
+    const before = owners.filter((item) => firstToken(item) < speech.from);
+    return before.length > 0 ? before.slice(-1) : owners;
+  }
+  return [];
+}
+
+/** Of goods in a list before the word: the nearest when the word stands right behind it or speaks of one, else all of them. */
+export function spanned(
+  scan: Scan,
+  near: readonly Draft[],
+  inClause: readonly Draft[],
+  drafts: readonly Draft[],
+  from: number,
+  at: number,
+  speech: Speech,
+  apt: Apt,
+): Draft[] {
+  const between = scan.plain.slice(at + 1, speech.from);
+  const one = scan.tokens.slice(at + 1, speech.from).some(({ term }) => term?.code === 'd' && term.value === 1);
+  if (one || speech.near) return [...near];
+  const before = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from < speech.from));
+  const dashed = /^[:-]/.test(between) && scan.plain.slice(from, at).includes(between[0] ?? '-');
+  const beside = dashed || /^\(|^z?[mC]?$|^[zFa]{1,3}$/.test(between) || before.length === 1;
+  return beside ? sameList(drafts, near, apt) : before;
+}
+
+/** What "it" or "they" stands for: the goods told last before the clause. */
+export function recalled(scan: Scan, drafts: readonly Draft[], from: number, it: boolean, they: boolean, apt: Apt): Draft[] {
+  if (!it && !they) return [];
+  for (let i = from - 1; i >= 0 && from - i < RECALL; i -= 1) {
+    const holding = apt(drafts.filter((item) => holds(item, i)));
+    const [first] = holding;
+    if (!first) continue;
+    if (it) return holding;
+    if (first.count?.value === 1 || first.kind === 'other') continue;
+    return apt(drafts).filter((item) => (PLATES.includes(first.kind) ? PLATES.includes(item.kind) : item.kind === first.kind));
+  }
+  return [];
+}
+
+/** In an ad that gives goods lines of their own, a clause without goods speaks of those told before it in its line. */
+export function goodsOfLine(scan: Scan, drafts: readonly Draft[], from: number, goodsLines: number, apt: Apt): Draft[] {
+  if (goodsLines < 3) return [];
+  const line = scan.tokens[from]?.line;
+  for (let i = from - 1; i >= 0 && scan.tokens[i]?.line === line; i -= 1) {
+    const found = apt(drafts.filter((item) => holds(item, i)));
+    if (found.length === 0) continue;
+    const clause = scan.clause[i];
+    return apt(drafts.filter((item) => item.places.some((place) => scan.clause[place.from] === clause)));
+  }
+  return [];
+}
