@@ -69,7 +69,6 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   // Said of goods that cannot be so: of nothing else then.
   if (some((at) => at < speech.from && drafts.some((item) => holds(item, at)))) return of([]);
   const meant = recalled(
-    scan,
     drafts,
     from,
     some((at) => sense(at) === 'it'),

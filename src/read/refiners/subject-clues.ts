@@ -100,7 +100,7 @@ export function spanned(
 }
 
 /** What "it" or "they" stands for: the goods told last before the clause. */
-export function recalled(scan: Scan, drafts: readonly Draft[], from: number, it: boolean, they: boolean, apt: Apt): Draft[] {
+export function recalled(drafts: readonly Draft[], from: number, it: boolean, they: boolean, apt: Apt): Draft[] {
   if (!it && !they) return [];
   for (let i = from - 1; i >= 0 && from - i < RECALL; i -= 1) {
     const holding = apt(drafts.filter((item) => holds(item, i)));
