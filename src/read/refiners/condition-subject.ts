@@ -22,7 +22,8 @@ export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding
   const { condition, from, to, rule } = finding;
   const fault = scan.tokens[to]?.term?.sense?.startsWith('fault') === true;
   const near = condition === 'odd' || condition === 'split-hub';
-  return subjectOfWord(scan, drafts, { ...SCOPES[condition], from, to, joined: !fault && rule !== 'kept-at', near }, goodsLines);
+  const { told, lot } = SCOPES[condition];
+  return subjectOfWord(scan, drafts, { told, lot, from, to, joined: !fault && rule !== 'kept-at', near }, goodsLines);
 }
 
 export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Speech, goodsLines: number): Subject {
@@ -42,15 +43,16 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     return false;
   };
 
-  const ahead = goodsAhead(scan, drafts, speech, stop, to, apt);
+  const said = drafts.filter((item) => item.places.some((place) => place.to >= from && place.from <= to));
+  const inClause = apt(said.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
+  const ahead = goodsAhead(scan, drafts, said, speech, stop, to, apt);
   if (ahead.length > 0) return of(ahead);
   for (let i = start; i < speech.from; i += 1) if (sense(i) === 'rest') return { drafts: apt(drafts), told: true, rest: true };
   const owned = ownersOfPart(scan, drafts, speech, start, stop, apt);
   if (owned.length > 0) return of(owned);
 
-  const inClause = apt(drafts.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
   for (let i = speech.from - 1; i >= from; i -= 1) {
-    const near = inClause.filter((item) => item.places.some((place) => place.to === i));
+    const near = inClause.length === 0 ? [] : inClause.filter((item) => item.places.some((place) => place.to === i));
     if (near.length > 0 && !(scan.plain[i] === 'k' && isVague(near)))
       return of(spanned(scan, near, inClause, drafts, from, i, speech, apt));
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
@@ -67,7 +69,7 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     if (named.length > 0) return of(named);
   }
   // Said of goods that cannot be so: of nothing else then.
-  if (some((at) => at < speech.from && drafts.some((item) => holds(item, at)))) return of([]);
+  if (some((at) => at < speech.from && (scan.plain[at] === 'k' ? drafts : said).some((item) => holds(item, at)))) return of([]);
   const meant = recalled(
     drafts,
     from,

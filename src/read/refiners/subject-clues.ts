@@ -33,7 +33,15 @@ const RECALL = 80;
 export const isVague = (list: readonly Draft[]): boolean => list.every(({ weight }) => weight === null);
 
 /** "Rusty 45s", "bent bar", "surface rust on the 35s", "chips on the edges of the 25s". */
-export function goodsAhead(scan: Scan, drafts: readonly Draft[], speech: Speech, stop: number, to: number, apt: Apt): Draft[] {
+export function goodsAhead(
+  scan: Scan,
+  drafts: readonly Draft[],
+  said: readonly Draft[],
+  speech: Speech,
+  stop: number,
+  to: number,
+  apt: Apt,
+): Draft[] {
   const fault = !speech.joined;
   let joined = speech.joined;
   const last = Math.min(fault ? stop : to, speech.to + (fault ? AHEAD : 4));
@@ -42,7 +50,7 @@ export function goodsAhead(scan: Scan, drafts: readonly Draft[], speech: Speech,
     const letter = scan.plain[i] ?? '_';
     if (letter === 'o' || token?.term?.sense === 'upon') joined = true;
     else if (joined) {
-      const holding = apt(drafts.filter((item) => item.places.some((place) => i >= place.from && i <= place.to)));
+      const holding = apt(said.filter((item) => item.places.some((place) => i >= place.from && i <= place.to)));
       const named = letter === 'k' ? apt(namedBy(scan, drafts, i)) : [];
       if (named.length > 0 && isVague(holding)) return named;
       if (holding.length > 0) return fault ? holding : sameList(drafts, holding, apt);
@@ -99,11 +107,16 @@ export function spanned(
   return beside ? sameList(drafts, near, apt) : before;
 }
 
+/** Goods told at a token or behind it. */
+const toldSince = (drafts: readonly Draft[], since: number): Draft[] =>
+  drafts.filter((item) => item.kindAt >= since || item.places.some((place) => place.to >= since));
+
 /** What "it" or "they" stands for: the goods told last before the clause. */
 export function recalled(drafts: readonly Draft[], from: number, it: boolean, they: boolean, apt: Apt): Draft[] {
   if (!it && !they) return [];
-  for (let i = from - 1; i >= 0 && from - i < RECALL; i -= 1) {
-    const holding = apt(drafts.filter((item) => holds(item, i)));
+  const lately = toldSince(apt(drafts), from - RECALL);
+  for (let i = from - 1; lately.length > 0 && i >= 0 && from - i < RECALL; i -= 1) {
+    const holding = lately.filter((item) => holds(item, i));
     const [first] = holding;
     if (!first) continue;
     if (it) return holding;
@@ -117,9 +130,9 @@ export function recalled(drafts: readonly Draft[], from: number, it: boolean, th
 export function goodsOfLine(scan: Scan, drafts: readonly Draft[], from: number, goodsLines: number, apt: Apt): Draft[] {
   if (goodsLines < 3) return [];
   const line = scan.tokens[from]?.line;
-  for (let i = from - 1; i >= 0 && scan.tokens[i]?.line === line; i -= 1) {
-    const found = apt(drafts.filter((item) => holds(item, i)));
-    if (found.length === 0) continue;
+  const lately = toldSince(apt(drafts), from - RECALL);
+  for (let i = from - 1; lately.length > 0 && from - i < RECALL && scan.tokens[i]?.line === line; i -= 1) {
+    if (!lately.some((item) => holds(item, i))) continue;
     const clause = scan.clause[i];
     return apt(drafts.filter((item) => item.places.some((place) => scan.clause[place.from] === clause)));
   }
