@@ -20,8 +20,8 @@ import { readPairs } from './recognisers/pairs.ts';
 import { readPieces } from './recognisers/pieces.ts';
 import { readPlace } from './recognisers/place.ts';
 import { readLonePrices, readPrices } from './recognisers/prices.ts';
-import { multiplySets, priceSets } from './recognisers/sets-of.ts';
 import { readSeries } from './recognisers/series.ts';
+import { multiplySets, priceSets } from './recognisers/sets-of.ts';
 import { readSideBySide } from './recognisers/side-by-side.ts';
 import { readSingleWeights } from './recognisers/single-weights.ts';
 import { readBareSizes, readNamedSizes } from './recognisers/sleeve-sizes.ts';
@@ -108,7 +108,13 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const told = withSetPlates([...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))], totals);
   told.sort((a, b) => firstToken(a) - firstToken(b));
   const drafts = tellApart(scan, settleLabels(scan, told));
-  settleUnits(scan, drafts, currency, language.code);
+  settleUnits(
+    scan,
+    drafts,
+    currency,
+    language.code,
+    prices.some(({ role }) => role === 'per-kilogram'),
+  );
   totals.push(...takeLoneTotals(scan, drafts));
   settleKinds(drafts);
   settleBareBars(scan, drafts);

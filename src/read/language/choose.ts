@@ -25,6 +25,8 @@ function marks(weight: number, words: string): [string, number][] {
 const COMPOUND =
   /(?:scheiben?|stangen?|hanteln?|gewichte|hantelbank|verschl[uü]sse?|st[aä]nder|verpackung|abholung|ung|lich|[äöüß]\p{L}*)$/u;
 const WORD = /\p{L}+/gu;
+/** Marks without width that stand inside words: soft hyphen, zero-width ones, directions. */
+const INVISIBLE = /\u00ad|[\u200b-\u200f\u202a-\u202e\u2060-\u2064\ufeff]/g;
 /** Numbers as only German writes them: "2,5 kg", "1.200 €", "120,-". */
 const NUMBERS = /\d,\d{1,2} ?(?:kg|€|eur)|\d\.\d{3} ?(?:€|eur)|\d,-|\d'\d{3}/gi;
 
@@ -36,7 +38,7 @@ export const languageOf = (code: Language['code']): Language => (code === 'de' ?
  * English when nothing tells. Linear in the characters looked at.
  */
 export function chooseLanguage(tag: string | null, text: string): Language {
-  const head = text.slice(0, LOOKED_AT).toLowerCase();
+  const head = text.slice(0, LOOKED_AT).replace(INVISIBLE, '').normalize('NFC').toLowerCase();
   let balance = 0;
   for (const [word] of head.matchAll(WORD)) balance += COMMON.get(word) ?? (word.length > 5 && COMPOUND.test(word) ? -2 : 0);
   balance -= head.match(NUMBERS)?.length ?? 0;

@@ -29,6 +29,7 @@ const ABOUT = [
   'in',
   'inside',
   'through',
+  'i',
   'drop',
   'drops',
   'dropping',

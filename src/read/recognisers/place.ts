@@ -1,13 +1,18 @@
 import type { Fact } from '../../listing/reading.ts';
 
-const PLACE =
-  /\b(?:located (?:in|near|at)|pick[- ]?up (?:in|at|near|from)|collection (?:from|in)|collect (?:from|in)|local pick[- ]?up in|i'm in|we are in|abholung in|abzuholen in|standort:?|location:)[ ]{1,3}((?:\p{Lu}[\p{L}'.-]{1,30})(?:,?[ ](?:\p{Lu}[\p{L}'.-]{1,30}|\d{4,5})){0,3})/iu;
+const LEAD =
+  /\b(?:located (?:in|near|at)|pick[- ]?up (?:only )?(?:in|at|near|from)|pickup (?:only )?(?:in|at|near|from)|collection (?:only )?(?:from|in)|collect (?:from|in)|i'm in|i am in|we are in|abholung in|abzuholen in|standort:?|location:)\s{1,3}/giu;
+/** Capitalised words, with a state, a county or a postcode behind a comma: "Eastwick", "St. Mary Mead, KS 66000". */
+const NAME = /^\p{Lu}[\p{L}'’.-]{1,30}(?:,?[ \u00a0](?:\p{Lu}[\p{L}'’.-]{0,30}|\d{4,5})){0,3}/u;
+const COMMON = /^(?:My|The|Our|Your|A|An|This|Person|Store|Cash|Evenings?|Mornings?|Weekends?)\b/;
 
 /** Place for pickup, as written: capitalised words behind "located in", "pickup in" and the like. */
 export function readPlace(text: string): Fact<string> | null {
-  const found = PLACE.exec(text);
-  const name = found?.[1]?.replace(/[.,]+$/, '');
-  if (!found || !name || !/^\p{Lu}/u.test(name)) return null;
-  const start = found.index + found[0].indexOf(name, found[0].length - (found[1]?.length ?? 0));
-  return { value: name, basis: 'stated', rule: 'place', evidence: [{ start, end: start + name.length }] };
+  for (const lead of text.matchAll(LEAD)) {
+    const start = lead.index + lead[0].length;
+    const name = NAME.exec(text.slice(start, start + 140))?.[0].replace(/[.,\s]+$/, '');
+    if (name && !COMMON.test(name))
+      return { value: name, basis: 'stated', rule: 'place', evidence: [{ start, end: start + name.length }] };
+  }
+  return null;
 }

@@ -23,7 +23,7 @@ const FOR_ALL = /([ni])(?=L|wap)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 /** "350 for rack. 75 for the bar." */
 const FOR_GOODS = /(?<=^|[l.,;]|l[-•])([ni])(?=wa?[mC]{0,2}k)/dg;
-const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?[l.]|cz|ca)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
+const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?(?:[l.]|$)|cz|ca)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
 const CURRENCIES: Readonly<Record<string, string>> = { $: 'USD', '£': 'GBP', '€': 'EUR' };
 const DOLLARS: Readonly<Record<string, string>> = {
@@ -253,9 +253,9 @@ const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
   [/^[,(-]?(?:[ra/]{0,2})p(?![oE]|n[uhs])/, 'pair'],
   [/^[,(-]?w[a]?t/, 'all'],
   [/^wa?[nd](?![uhqsnx])/, 'all'],
-  [/^[,(-]?V/, 'saving'],
-  [/^[,(-]?a?D/, 'delivery'],
-  [/^[,(-]?a?H/, 'deposit'],
+  [/^[(]?V/, 'saving'],
+  [/^[(]?a?D/, 'delivery'],
+  [/^[(]?a?H/, 'deposit'],
   [/^[,(-]?(?:[ac]?F(?![aU:]{0,2}n(?![uhxsq]))|b|m:?[)lMz]?F)/, 'former'],
 ];
 
@@ -301,6 +301,8 @@ function roleOf(scan: Scan, price: Price, previous: Price | undefined, next: Pri
       return token?.term?.unit === 'kg' ? 'per-kilogram' : 'per-pound';
     }
     if (role === 'former' && (price.rule === 'price-told' || (next && next.from <= price.to + 1 + match[0].length + 1))) continue;
+    // "$120 delivery $20": the word speaks of the price right behind it.
+    if (['saving', 'delivery', 'deposit'].includes(role) && next && next.from === price.to + match[0].length + 1) continue;
     // "50 €, zusammen 100 €": the word speaks of the price behind it.
     if (role === 'all' && match[0].startsWith(',') && next && next.from <= price.to + match[0].length + 2) continue;
     if (role === 'all')

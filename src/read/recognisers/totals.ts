@@ -76,13 +76,18 @@ export function readTotals(scan: Scan): Total[] {
     const noun = scan.tokens[group(2)?.[0] ?? to]?.term;
     const goods = noun?.plural && (noun.kind === 'plate' || noun.kind === 'bumper');
     const kilograms = scan.tokens[group(1)?.[1] ?? from]?.term?.unit === 'kg';
-    return Boolean(goods) && take('heavy-goods', from, to, group(1), kilograms ? 57 : 105) && keepNoun(scan, from, to);
+    return (
+      Boolean(goods) &&
+      !/[pt]o?a?$/.test(scan.plain.slice(Math.max(0, from - 3), from)) &&
+      take('heavy-goods', from, to, group(1), kilograms ? 125 : 105) &&
+      keepNoun(scan, from, to)
+    );
   });
   findAll(scan, HEAVY_BEHIND, ({ from, to, group }) => {
     const noun = scan.tokens[from]?.term;
     const goods = noun?.plural && (noun.kind === 'plate' || noun.kind === 'bumper');
     const kilograms = scan.tokens[to]?.term?.unit === 'kg';
-    return Boolean(goods) && take('heavy-goods', from, to, group(2), kilograms ? 61 : 151) && keepNoun(scan, from, to);
+    return Boolean(goods) && take('heavy-goods', from, to, group(2), kilograms ? 134 : 151) && keepNoun(scan, from, to);
   });
   return found;
 }

@@ -25,7 +25,7 @@ export function raiseDoubts(
 ): Doubt[] {
   const doubts: Doubt[] = [];
   const push = (about: string, key: string, choices: readonly Choice[], from: number, to: number): void => {
-    doubts.push({ id: `${key}:${about}`, about, why: message(`doubt_${key}`), choices, evidence: [span(scan, from, to)] });
+    doubts.push({ id: `${key}:${about}`, about, why: message(`doubt_${key}`), choices, evidence: from < 0 ? [] : [span(scan, from, to)] });
   };
   for (const { id, item } of named) {
     const at = item.places[0];

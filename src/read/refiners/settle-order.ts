@@ -1,7 +1,7 @@
 /** "10x5", "5-10": ten fives or five tens? The other lines of the ad decide; else the count is taken to stand first, and a doubt says so. */
 
 import type { Quantity } from '../mention.ts';
-import { isPlateSize } from '../recognisers/notation.ts';
+import { isCount, isPlateSize } from '../recognisers/notation.ts';
 
 const COUNT_FIRST = ['count-times-weight', 'count-dash-weight', 'count-weight', 'bracketed-count'];
 const WEIGHT_FIRST = ['weight-times-count', 'weight-dash-count', 'count-behind-in-brackets'];
@@ -17,7 +17,7 @@ export function settleOrder(quantities: readonly Quantity[]): Quantity[] {
   return quantities
     .map((quantity) => {
       if (!quantity.either) return quantity;
-      if (last > first && quantity.weight !== null && quantity.count !== null) {
+      if (last > first && isCount(quantity.weight) && quantity.count !== null) {
         return { ...quantity, count: quantity.weight, weight: quantity.count, either: false, rule: `${quantity.rule}-turned` };
       }
       if (quantity.weight !== null && !isPlateSize(quantity.weight)) return { ...quantity, count: null, weight: null };

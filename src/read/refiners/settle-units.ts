@@ -23,7 +23,13 @@ function lineUnit(scan: Scan, item: Draft): MassUnit | null {
   return null;
 }
 
-export function settleUnits(scan: Scan, drafts: readonly Draft[], currency: string | null, language: 'en' | 'de'): void {
+export function settleUnits(
+  scan: Scan,
+  drafts: readonly Draft[],
+  currency: string | null,
+  language: 'en' | 'de',
+  perKilogram = false,
+): void {
   const weighed = drafts.filter((item) => item.weight !== null);
   const bare = weighed.filter((item) => item.unit === null);
   if (bare.length === 0) return;
@@ -42,6 +48,7 @@ export function settleUnits(scan: Scan, drafts: readonly Draft[], currency: stri
       ? 'lb'
       : (nearest?.unit ??
         (language === 'de' ||
+        perKilogram ||
         (currency !== null && KILOGRAM_MONEY.includes(currency) && (looksKilograms || values.every((value) => value <= 25)))
           ? 'kg'
           : 'lb'));

@@ -4,7 +4,7 @@
  * For it:
  * - goods of the trade: 3 under a name of their own ("barbell", "squat rack"), 1 1/2 for collars and storage, 1 under an everyday name ("bar"),
  *   1/2 where a strange word narrows that ("ballast weights")
- * - a weight that plates come in: 1 as a plural ("45s"), else 1/2, at most 2; a word of the gym: 1, at most 2; a word that goes with equipment,
+ * - a weight that plates come in: 1 as a plural ("45s") or counted ("4x45"), else 1/2, at most 2; a word of the gym: 1, at most 2; a word that goes with equipment,
  *   elsewhere too ("flat", "hole"): 1/2, at most 1; a stated total: 1/2
  * - 1 when goods of ours by a name of their own come before any of another trade
  *
@@ -27,6 +27,9 @@ const HARDWARE: readonly Kind[] = ['collars', 'storage'];
 
 /** Weights that plates are cast in, lb and kg together. */
 const PLATE_SIZES = [1.25, 2.5, 5, 10, 15, 20, 25, 35, 45, 50, 55, 100];
+
+/** Notations in which the count stands at its weight: "4x45", "(4) 45", "4 45 lb". */
+const COUNTED = /times|^bracketed|behind-in-brackets$|^count-weight$/;
 
 /** One mention of any goods: for the trade or against it, and where it starts. */
 interface Evidence {
@@ -91,9 +94,15 @@ export function isOfTrade(scan: Scan, quantities: readonly Quantity[], totals: r
   const strangers = new Set(words.filter(isStranger).map(({ start }) => start));
   const goods = [...goodsOf(scan, strangers, wanted), ...evidence({ 'weights-set': 3 })];
   const others = evidence({ foreign: 1, 'very-foreign': 4 });
-  const sizes = quantities.flatMap(({ weight, from, to }): Evidence[] => {
+  const sizes = quantities.flatMap(({ weight, count, rule, from, to }): Evidence[] => {
     if (weight === null || !PLATE_SIZES.includes(weight)) return [];
-    return [{ word: `${weight}`, points: /[sv]/.test(scan.plain.slice(from, to + 1)) ? 1 : 0.5, start: from }];
+    return [
+      {
+        word: `${weight}`,
+        points: ((count ?? 1) > 1 && COUNTED.test(rule)) || /[sv]/.test(scan.plain.slice(from, to + 1)) ? 1 : 0.5,
+        start: from,
+      },
+    ];
   });
   const olympic = scan.tokens.some(({ term }) => term?.fits === '50mm') ? 1 : 0;
   const signs =

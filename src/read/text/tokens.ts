@@ -78,10 +78,12 @@ export function tokenise(folded: Folded, language: Language): Token[] {
   let line = 0;
   let at = 0;
   let glued = false;
+  let begun = false;
   const push = (type: Token['type'], length: number, value: number | null = null): void => {
     const start = map[at] ?? 0;
     const end = Math.max(map[at + length] ?? 0, start + 1);
     tokens.push({ type, text: text.slice(at, at + length), start, end, glued, line, value, term: null });
+    if (type !== 'line') begun = true;
     at += length;
     glued = true;
   };
@@ -89,7 +91,8 @@ export function tokenise(folded: Folded, language: Language): Token[] {
     const code = text.charCodeAt(at);
     if (code === 10) {
       push('line', 1);
-      line += 1;
+      // Empty lines at the beginning are no lines of the ad: its first line is the title.
+      if (begun) line += 1;
       glued = false;
     } else if (code === 32) {
       at += 1;

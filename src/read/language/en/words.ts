@@ -82,7 +82,10 @@ const partsOfPound: Entry[] = (
     ['three quarter', 0.75],
   ] as const
 ).map(
-  ([part, value]): Entry => [['lb', 'pound', 'pounder', 'pounders'].map((unit) => `${part} ${unit}`).join('|'), { code: 'v', value, unit: 'lb' }],
+  ([part, value]): Entry => [
+    ['lb', 'pound', 'pounder', 'pounders'].map((unit) => `${part} ${unit}`).join('|'),
+    { code: 'v', value, unit: 'lb' },
+  ],
 );
 
 export const COUNTS: readonly Entry[] = [
@@ -150,12 +153,16 @@ export const MODIFIERS: readonly Entry[] = [
     'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|two inch|olympic type|olympic hole|fits olympic|50mm|51mm',
     { code: 'm', fits: '50mm' },
   ],
+  ['standard|standards|regular size|standard size|standard sized|std', { code: 'm', fits: '25mm', sense: 'standard' }],
+  ['one inch|non olympic|not olympic|nonolympic', { code: 'm', fits: '25mm' }],
   [
-    'standard|standards|regular size|standard size|one inch|standard sized|std|non olympic|not olympic|nonolympic',
-    { code: 'm', fits: '25mm' },
+    'iron|cast iron|castiron|cast|pig iron|grey iron|gray iron|ductile iron|common castings|plain iron|plain black iron|iron plain|all iron',
+    { code: 'm', material: 'iron' },
   ],
-  ['iron|cast iron|castiron|cast|pig iron|grey iron|gray iron|ductile iron|common castings|plain iron|plain black iron|iron plain|all iron', { code: 'm', material: 'iron' }],
-  ['steel|stainless|stainless steel|solid steel|all steel|plate steel|cold rolled steel|bare steel|machined steel|forged steel|steel core', { code: 'm', material: 'steel' }],
+  [
+    'steel|stainless|stainless steel|solid steel|all steel|plate steel|cold rolled steel|bare steel|machined steel|forged steel|steel core',
+    { code: 'm', material: 'steel' },
+  ],
   ['chrome|chromed|hard chrome|chrome plated|chrome finish|chromed steel|chrome plate', { code: 'm', material: 'chrome' }],
   [
     'rubber coating|rubber coat|rubber clad|rubber coated|rubber encased|rubberized|rubberised|rubber covered',
@@ -164,11 +171,11 @@ export const MODIFIERS: readonly Entry[] = [
   ['vinyl', { code: 'm', material: 'vinyl', sense: 'cover' }],
   ['rubber|rub|crumb rubber|virgin rubber|recycled rubber', { code: 'm', material: 'rubber' }],
   ['urethane|polyurethane|urethane coated', { code: 'm', material: 'urethane' }],
+  ['plastic|vinyl coated|plastic coated|plastic covered|vinyl covered|plastic shell', { code: 'm', material: 'vinyl' }],
   [
-    'plastic|vinyl coated|plastic coated|plastic covered|vinyl covered|plastic shell',
-    { code: 'm', material: 'vinyl' },
+    'cement|concrete|sand filled|cement filled|concrete filled|filled with cement|filled w cement|filled with concrete|filled with sand|cement inside|sand inside|plastic coated cement|plastic covered cement|vinyl coated cement|vinyl covered cement|vinyl cement|plastic cement|plastic over cement|cement in them|concrete in them|sand in them|plastic coated concrete|vinyl coated concrete|vinyl covered concrete|plastic covered concrete|plastic shell with cement',
+    { code: 'm', material: 'cement' },
   ],
-  ['cement|concrete|sand filled|cement filled|concrete filled|filled with cement|filled w cement|filled with concrete|filled with sand|cement inside|sand inside|plastic coated cement|plastic covered cement|vinyl coated cement|vinyl covered cement|vinyl cement|plastic cement|plastic over cement|cement in them|concrete in them|sand in them|plastic coated concrete|vinyl coated concrete|vinyl covered concrete|plastic covered concrete|plastic shell with cement', { code: 'm', material: 'cement' }],
   ['wood|wooden|plywood', { code: 'm', material: 'wood' }],
   ['machined iron|machined cast iron', { code: 'm', material: 'iron', grade: 'machined' }],
   ['machined|milled|deep dish', { code: 'm', grade: 'machined' }],
