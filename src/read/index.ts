@@ -5,6 +5,7 @@ import type { Doubt, Reading } from '../listing/reading.ts';
 import { message } from '../words/message.ts';
 import { chooseLanguage, languageOf } from './language/choose.ts';
 import type { Price, Quantity } from './mention.ts';
+import { readBarSizes } from './recognisers/bar-sizes.ts';
 import { readBrackets } from './recognisers/brackets.ts';
 import { readConditions } from './recognisers/conditions.ts';
 import { readDashes } from './recognisers/dashes.ts';
@@ -89,7 +90,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const struck = listing.struck.map(({ start, end }) => ({ start: start + shift, end: end + shift }));
 
   claimNoise(scan);
-  const sizes = [...readNamedSizes(scan), ...readMeasures(scan)];
+  const sizes = [...readBarSizes(scan), ...readNamedSizes(scan), ...readMeasures(scan)];
   const facts = most([...sizes, ...readBareSizes(scan, sizes)]);
   const table = readTables(scan);
   const written = [...table.prices, ...readPrices(scan)]
@@ -149,7 +150,9 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     aboutThisTrade,
     wanted,
     terms: readTerms(scan),
-    doubts: [...raiseDoubts(scan, named, asked, totals, money), ...(text.length > LONGEST_AD ? [tooLong(text.length)] : [])],
+    doubts: aboutThisTrade
+      ? [...raiseDoubts(scan, named, asked, totals, money), ...(text.length > LONGEST_AD ? [tooLong(text.length)] : [])]
+      : [],
   };
 }
 

@@ -38,8 +38,8 @@ describe('amounts as CLDR writes them', () => {
   });
 });
 
-// Seven digits without a comma are taken for a number to call, cents and all.
-it.fails.each([
+// Cents are no digits of a number to call.
+it.each([
   ['Selling an olympic bar and a power rack. Price: $12000.00', 12000],
   ['Verkaufe 4 Hantelscheiben mit je 20 kg und eine Stange. Preis: CHF 12’000.00', 12000],
 ])('%s', (text, amount) => {

@@ -1,7 +1,7 @@
 import type { Fact } from '../../listing/reading.ts';
 
 const LEAD =
-  /\b(?:located (?:in|near|at)|pick[- ]?up (?:only )?(?:in|at|near|from)|pickup (?:only )?(?:in|at|near|from)|collection (?:only )?(?:from|in)|collect (?:from|in)|i'm in|i am in|we are in|abholung in|abzuholen in|standort:?|location:)\s{1,3}/giu;
+  /\b(?:located\s(?:in|near|at)|pick[-\s]?up\s(?:only\s)?(?:in|at|near|from)|collection\s(?:only\s)?(?:from|in)|collect\s(?:from|in)|i['’]?m\sin|i\sam\sin|we\sare\sin|abholung\sin|abzuholen\sin|standort:?|location:)\s{1,3}/giu;
 /** Capitalised words, with a state, a county or a postcode behind a comma: "Eastwick", "St. Mary Mead, KS 66000". */
 const NAME = /^\p{Lu}[\p{L}'’.-]{1,30}(?:,?[ \u00a0](?:\p{Lu}[\p{L}'’.-]{0,30}|\d{4,5})){0,3}/u;
 const COMMON = /^(?:My|The|Our|Your|A|An|This|Person|Store|Cash|Evenings?|Mornings?|Weekends?)\b/;

@@ -10,6 +10,7 @@ const LEAST = 40;
 
 /** Length of the text up to the first such heading, or all of it. Linear: each line is looked at once, from its start. */
 export function lengthOfAd(text: string): number {
-  const found = HEADING.exec(text);
+  // Signs of one length, so that the place found is the place in the text.
+  const found = HEADING.exec(text.replaceAll('\u00a0', ' ').replaceAll('’', "'"));
   return found && found.index >= LEAST ? found.index : text.length;
 }

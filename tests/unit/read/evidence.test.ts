@@ -50,7 +50,7 @@ describe('evidence', () => {
   });
 
   // The price stands beside the text, in the page's own price element: there are no words to cite.
-  it.fails('of a doubt is never an empty span', () => {
+  it('of a doubt is never an empty span', () => {
     const reading = read({ ...listingFromText('Olympic plates 4x45 lb, $300'), priceText: '$120' });
     expect(reading.doubts.length).toBeGreaterThan(0);
     for (const { evidence } of reading.doubts) for (const { start, end } of evidence) expect(start).toBeLessThan(end);

@@ -20,9 +20,10 @@ const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
 ];
 
 /** Read wrongly as yet: text and what it says. */
-const AMISS: readonly (readonly [string, ...string[]])[] = [['I bench 225 so I need heavier ones. 4x45 plates', '4 plate 45 lb']];
-
 describe('noise.ts', () => {
   it.each(NOTATIONS)('%s', (text, ...said) => expect(goods(text)).toEqual(said));
-  it.fails.each(AMISS)('%s', (text, ...said) => expect(goods(text).map((line) => line.split(' | ')[0])).toEqual(said));
+  it('a lift told by its bench', () =>
+    expect(goods('I bench 225 so I need heavier ones. 4x45 plates').map((line) => line.split(' | ')[0])).toEqual([
+      '4 plate 45 lb',
+    ]));
 });

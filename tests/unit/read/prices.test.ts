@@ -76,12 +76,7 @@ const OTHER_AMOUNTS: readonly (readonly [string, ...string[]])[] = [
 ];
 
 /** Read wrongly as yet: the text, what it says, and why that is not found. */
-const AMISS: readonly (readonly [string, string, string])[] = [
-  ['$120, delivery $20', 'lot 120 USD', 'the word for delivery is taken for the price before it'],
-  ['$120, save $50', 'lot 120 USD', 'the word for saving is taken for the price before it'],
-  ['\n17.99', 'lot 17.99 USD', 'a bare number on the last line is a price only when a line end follows'],
-  ['120,- €', 'lot 120 EUR', 'not read in English'],
-];
+const AMISS: readonly (readonly [string, string, string])[] = [['120,- €', 'lot 120 EUR', 'not read in English']];
 
 const price = (text: string): string[] => asked(`4x45 plates ${text}`);
 
@@ -100,5 +95,10 @@ describe('prices.ts', () => {
     ['FREE weights\n4x45 plates $20 each', 'each 80 USD', 'unit 20 USD'],
   ])('%s', (text, ...said) => expect(asked(text).map((line) => line.split(' | ')[0])).toEqual(said));
 
+  it.each([
+    ['$120, delivery $20', 'lot 120 USD'],
+    ['$120, save $50', 'lot 120 USD'],
+    ['\n17.99', 'lot 17.99 USD'],
+  ])('%s', (text, said) => expect(price(text)[0]?.split(' | ')[0]).toBe(said));
   it.fails.each(AMISS)('%s: %s, but %s', (text, said) => expect(price(text)[0]?.split(' | ')[0]).toBe(said));
 });
