@@ -20,7 +20,8 @@ const NUMBERED = /hn(?:-n)?(?![uhqs])/dg;
 const STEP = /Un[uh]s?[:=-]{1,2}(?=\$)/dg;
 const AGED = /n(?=-?J)/dg;
 
-const digits = (scan: Scan, at: number): number => scan.tokens[at]?.text.replace(/[.,]\d{1,2}$/, '').replace(/\D/g, '').length ?? 0;
+const digits = (scan: Scan, at: number): number =>
+  scan.tokens[at]?.text.replace(/[.,]\d{1,2}$/, '').replace(/\D/g, '').length ?? 0;
 
 /** Whether words of timber, tubes, mats or rooms stand near in the clause. */
 function speaksOfSizes(scan: Scan, from: number, to: number): boolean {

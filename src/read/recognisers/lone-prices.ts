@@ -1,0 +1,28 @@
+/** Bare numbers that can only be the price: alone on a line, before "for the rack". */
+import type { Price } from '../mention.ts';
+import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
+
+/** "350 for rack. 75 for the bar." */
+const FOR_GOODS = /(?<=^|[l.,;]|l[-•])([ni])(?=wa?[mC]{0,2}k)/dg;
+const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?(?:[l.]|$)|cz|ca)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
+
+/** A number that stands alone on its line may be the price; read last, and only used when there is no other. */
+export function readLonePrices(scan: Scan): Price[] {
+  const found: Price[] = [];
+  const padded = { ...scan, letters: scan.letters };
+  findAll(padded, FOR_GOODS, ({ from, to }) => {
+    const amount = valueAt(scan, from) ?? 0;
+    if (amount < 15) return false;
+    found.push({ rule: 'price-for-goods', from, to, amount, currency: null, role: 'asking', sure: true });
+    claim(scan, from, to, 'M');
+    return 'claimed';
+  });
+  findAll(padded, OUTCOME, ({ from, to }) => {
+    const amount = valueAt(scan, from) ?? 0;
+    const need = scan.plain[from - 1] === 'X';
+    if (amount < 10 || (need && !/^needs?$/.test(scan.tokens[from - 1]?.text ?? ''))) return false;
+    found.push({ rule: 'lone-number', from, to, amount, currency: null, role: 'asking', sure: false });
+    return true;
+  });
+  return found;
+}
