@@ -3,7 +3,7 @@ import type { Asking, Fact } from '../../listing/reading.ts';
 import { type Money, money } from '../../units/money.ts';
 import type { Price } from '../mention.ts';
 import { type Scan, span } from '../text/scan.ts';
-import type { Asked } from './asking.ts';
+import type { Asked } from './asked.ts';
 
 /** First letter of a class in the text that no "not" stands before. */
 function term(scan: Scan, letter: string): Fact<boolean> | null {

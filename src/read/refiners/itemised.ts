@@ -9,12 +9,15 @@ import { isUnknownGoods } from './price-words.ts';
 const sameGoods = (a: readonly Draft[], b: readonly Draft[]): boolean =>
   a.length === b.length && a.every((item) => b.includes(item));
 
+export interface Itemised {
+  readonly covers: Cover[];
+  /** What the lines add up to; null when one of them can't be priced. */
+  readonly sum: number | null;
+  readonly header: Price | null;
+}
+
 /** At least two prices for different goods: the ad is priced item by item. `header` is a price that covers no goods or all of them. */
-export function itemised(
-  scan: Scan,
-  covers: readonly Cover[],
-  live: readonly Draft[],
-): { covers: Cover[]; sum: number | null; header: Price | null } | null {
+export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Draft[]): Itemised | null {
   const withGoods = covers.filter(({ drafts }) => drafts.some((item) => !item.sold));
   const seen = new Set<Draft>();
   const own: Cover[] = [];

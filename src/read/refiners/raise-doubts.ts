@@ -5,7 +5,7 @@ import { money } from '../../units/money.ts';
 import { message } from '../../words/message.ts';
 import type { Total } from '../mention.ts';
 import { type Scan, span } from '../text/scan.ts';
-import type { Asked } from './asking.ts';
+import type { Asked } from './asked.ts';
 import type { Draft } from './draft.ts';
 
 /** Below this a pound of iron is suspiciously cheap for a lot price: it may be the price of one piece (common practice, no source). */
@@ -25,7 +25,13 @@ export function raiseDoubts(
 ): Doubt[] {
   const doubts: Doubt[] = [];
   const push = (about: string, key: string, choices: readonly Choice[], from: number, to: number): void => {
-    doubts.push({ id: `${key}:${about}`, about, why: message(`doubt_${key}`), choices, evidence: from < 0 ? [] : [span(scan, from, to)] });
+    doubts.push({
+      id: `${key}:${about}`,
+      about,
+      why: message(`doubt_${key}`),
+      choices,
+      evidence: from < 0 ? [] : [span(scan, from, to)],
+    });
   };
   for (const { id, item } of named) {
     const at = item.places[0];

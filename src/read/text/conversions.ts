@@ -16,7 +16,8 @@ const same = (a: Token, unitA: Token, b: Token, unitB: Token): boolean => {
 
 /** "2" and "two", "two" and "2". */
 const isSaidAgain = (a: Token | undefined, b: Token | undefined): boolean => {
-  const value = (token: Token | undefined): number | null => (token?.type === 'number' ? token.value : (token?.term?.value ?? null));
+  const value = (token: Token | undefined): number | null =>
+    token?.type === 'number' ? token.value : (token?.term?.value ?? null);
   return value(a) !== null && value(a) === value(b) && (a?.type === 'number') !== (b?.type === 'number');
 };
 
