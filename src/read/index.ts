@@ -1,8 +1,7 @@
 /** Text of an ad to its structured content: tokens, then recognisers, then refiners. This file is the table of contents. */
 import { composeText } from '../listing/compose.ts';
 import type { PageListing } from '../listing/page-listing.ts';
-import type { Doubt, Reading } from '../listing/reading.ts';
-import { message } from '../words/message.ts';
+import type { Reading } from '../listing/reading.ts';
 import { chooseLanguage, languageOf } from './language/choose.ts';
 import type { Price, Quantity } from './mention.ts';
 import { readBarSizes } from './recognisers/bar-sizes.ts';
@@ -47,6 +46,7 @@ import { settleLabels } from './refiners/labelled.ts';
 import { takeLoneTotals } from './refiners/lone-totals.ts';
 import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
+import { pageDoubts } from './refiners/page-doubts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
 import { recallGoods } from './refiners/recall.ts';
@@ -153,18 +153,10 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     wanted,
     terms: readTerms(scan),
     doubts: aboutThisTrade
-      ? [...raiseDoubts(scan, named, asked, totals, money), ...(text.length > LONGEST_AD ? [tooLong(text.length)] : [])]
+      ? [...raiseDoubts(scan, named, asked, totals, money), ...pageDoubts(listing, text.length, LONGEST_AD)]
       : [],
   };
 }
-
-const tooLong = (length: number): Doubt => ({
-  id: 'too_long:text',
-  about: 'text',
-  why: message('doubt_too_long', { read: LONGEST_AD, length }),
-  choices: [],
-  evidence: [],
-});
 
 /** A price that the page strikes through is a former one. */
 function strike(scan: Scan, price: Price, struck: readonly { start: number; end: number }[]): Price {

@@ -1,0 +1,23 @@
+/** Doubts about the page rather than a value: too much text, or several ads in what was taken. They have no choices: the buyer takes another piece of the page. */
+import type { PageListing } from '../../listing/page-listing.ts';
+import type { Doubt } from '../../listing/reading.ts';
+import { message } from '../../words/message.ts';
+
+const doubt = (key: string, params: Readonly<Record<string, number>>): Doubt => ({
+  id: `${key}:text`,
+  about: 'text',
+  why: message(`doubt_${key}`, params),
+  choices: [],
+  evidence: [],
+});
+
+/** `read` is how many characters of the text were looked at. */
+export function pageDoubts(listing: PageListing, length: number, read: number): Doubt[] {
+  const doubts: Doubt[] = [];
+  if (length > read) doubts.push(doubt('too_long', { read, length }));
+  // A page of one ad marks up one offer; one of a shop or a list of results has an offer for each.
+  const names = new Set(listing.offers.flatMap(({ name, price }) => (name && price ? [name.trim().toLowerCase()] : [])));
+  if (names.size > 1 && (listing.origin === 'page' || listing.origin === 'pick' || listing.origin === 'file'))
+    doubts.push(doubt('several_ads', { n: names.size }));
+  return doubts;
+}
