@@ -68,7 +68,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   const after = end === -1 ? behind : behind.slice(0, end);
   if (/N[amoCz]{0,2}(?:k[zc,][amC]{0,2}){0,2}$/.test(near)) return true;
   if (/Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
-  if (/X[amCXndf/"']{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
+  if (/X[amCXndfGS/"']{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", but "$50 takes the rack".
   const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
