@@ -1,8 +1,8 @@
-import { PLATE_KINDS } from '../listing/reading.ts';
+import { OF_ONE_PIECE, PLATE_KINDS } from '../listing/reading.ts';
 import { leanAtRim, tiltOf } from '../mechanics/sleeve-fit.ts';
 import { sloppyFrom } from '../price/fit.ts';
 import { LIMITS } from './limits.ts';
-import { type Finding, type ItemRule, onCondition } from './rule.ts';
+import { type Finding, type ItemRule, stated } from './rule.ts';
 
 /** Diameter of a full-size plate (IWF TCRR 2025): what the lean at the rim is told for when the ad gives no diameter. */
 const FULL_DIAMETER_MM = 450;
@@ -95,7 +95,22 @@ const cracked: ItemRule = {
   kinds: PLATE_KINDS,
   weight: 'deal-breaker',
   source: 'common-practice',
-  test: onCondition('cracked'),
+  test(item) {
+    const crack = stated(item, 'cracked');
+    return crack === null || crack.rule === OF_ONE_PIECE ? null : { evidence: crack.evidence };
+  },
+};
+
+/** One of several is cracked: that one is scrap, the others are not. */
+const crackedPiece: ItemRule = {
+  id: 'cracked-piece',
+  kinds: PLATE_KINDS,
+  weight: 'caution',
+  source: 'common-practice',
+  test(item) {
+    const crack = stated(item, 'cracked');
+    return crack?.rule === OF_ONE_PIECE ? { evidence: crack.evidence } : null;
+  },
 };
 
 const filled: ItemRule = {
@@ -118,5 +133,6 @@ export const plateRules: readonly ItemRule[] = [
   twoInchPlates,
   oddPlate,
   cracked,
+  crackedPiece,
   filled,
 ];

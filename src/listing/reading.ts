@@ -72,6 +72,9 @@ export const CONDITIONS = [
 ] as const;
 export type Condition = (typeof CONDITIONS)[number];
 
+/** Rule of a condition that the ad says of one piece among several: "one of the 10s is cracked". */
+export const OF_ONE_PIECE = 'condition-of-one';
+
 export interface Item {
   /** Stable within a reading: kind and order of appearance ("plate-1"). */
   readonly id: string;

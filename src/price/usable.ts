@@ -1,7 +1,7 @@
 /** How much of the plate weight on offer the buyer can load: it must fit the sleeve, be sound, and have a mate. All in pounds. */
 import type { Loss } from '../listing/evaluation.ts';
 import type { Item, Reading } from '../listing/reading.ts';
-import { isPlate } from '../listing/reading.ts';
+import { isPlate, OF_ONE_PIECE } from '../listing/reading.ts';
 import { exactly, type Range, scale, sumIndependent } from '../units/range.ts';
 import { type Fit, fitOf, lotFitOf } from './fit.ts';
 import { type Amount, amountsOf } from './plate-amounts.ts';
@@ -19,12 +19,18 @@ export interface PlateWeight {
 const NOTHING = exactly(0);
 
 const isFilled = (item: Item): boolean => item.material?.value === 'cement' || item.material?.value === 'vinyl';
-const has = (item: Item, condition: string): boolean => item.conditions.some((fact) => fact.value === condition);
+
+/** Cracked pieces of an item: all of them, or the one that the ad speaks of. */
+function crackedPieces(item: Item, pieces: number | null): number | 'all' {
+  const crack = item.conditions.find((fact) => fact.value === 'cracked');
+  if (!crack) return 0;
+  return crack.rule === OF_ONE_PIECE && pieces !== null && pieces > 1 ? 1 : 'all';
+}
 
 /** Why none of an item's plates can be used, if so. */
-function ruin(item: Item, fit: Fit): Loss['reason'] | null {
+function ruin(item: Item, amount: Amount, fit: Fit): Loss['reason'] | null {
   if (fit.known && fit.chance === 0) return fit.clearanceMm !== null && fit.clearanceMm > 0 ? 'sloppy' : 'wrong-bore';
-  if (has(item, 'cracked')) return 'cracked';
+  if (crackedPieces(item, amount.pieces) === 'all') return 'cracked';
   return isFilled(item) ? 'cement' : null;
 }
 
@@ -37,7 +43,8 @@ function oddOnes(sound: readonly { item: Item; amount: Amount }[]): ReadonlySet<
   for (const { item, amount } of sound) {
     if (amount.unit === null || amount.pieces === null) continue;
     const key = mateKey(item, amount);
-    groups.set(key, { pieces: (groups.get(key)?.pieces ?? 0) + amount.pieces, last: item.id });
+    const sound = amount.pieces - (crackedPieces(item, amount.pieces) === 1 ? 1 : 0);
+    groups.set(key, { pieces: (groups.get(key)?.pieces ?? 0) + sound, last: item.id });
   }
   return new Set([...groups.values()].filter((group) => group.pieces % 2 === 1).map((group) => group.last));
 }
@@ -53,15 +60,21 @@ const doubtful = (weight: Range, chance: number): Range =>
 
 function weigh(item: Item, amount: Amount, fit: Fit, isOdd: boolean): PlateWeight {
   const base = { item, fit, offered: amount.total, unknown: amount.unknown };
-  const reason = ruin(item, fit);
+  const reason = ruin(item, amount, fit);
   if (reason !== null) {
     return { ...base, usable: NOTHING, losses: [{ item: item.id, reason, pounds: amount.total.likely }] };
   }
   const losses: Loss[] = [];
   let usable = amount.paired;
+  const cracked = crackedPieces(item, amount.pieces) === 1 && amount.unit !== null && amount.pieces !== null;
+  if (cracked) {
+    losses.push({ item: item.id, reason: 'cracked', pounds: amount.unit });
+    usable = scale(usable, (amount.pieces - 1) / amount.pieces);
+  }
   if (isOdd && amount.unit !== null && amount.pieces !== null) {
     losses.push({ item: item.id, reason: 'odd', pounds: amount.unit });
-    usable = scale(usable, (amount.pieces - 1) / amount.pieces);
+    const sound = amount.pieces - (cracked ? 1 : 0);
+    usable = scale(usable, sound > 1 ? (sound - 1) / sound : 0);
   }
   if (amount.doubt !== null) losses.push({ item: item.id, reason: amount.doubt, pounds: usable.likely - usable.low });
   return { ...base, usable: doubtful(usable, fit.chance), losses };
@@ -75,7 +88,7 @@ export function plateWeights(reading: Reading, sleeveMm: number): PlateWeight[] 
     .filter((item) => isPlate(item.kind.value))
     .map((item) => ({ item, amount: amounts.get(item.id), fit: fitOf(item, lot, sleeveMm) }))
     .filter((plate): plate is { item: Item; amount: Amount; fit: Fit } => plate.amount !== undefined);
-  const odd = oddOnes(plates.filter(({ item, fit }) => ruin(item, fit) === null));
+  const odd = oddOnes(plates.filter(({ item, amount, fit }) => ruin(item, amount, fit) === null));
   return plates.map(({ item, amount, fit }) => weigh(item, amount, fit, odd.has(item.id)));
 }
 

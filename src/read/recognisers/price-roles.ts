@@ -85,6 +85,8 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   }
   // "all three for $700", "4 for $150".
   if (
+    // "$150 for both or $100 for the rack": another price begins with "or".
+    !/^(?:or|oder)$/.test(scan.tokens[price.from - 1]?.text ?? '') &&
     /\b(?:all|both) ?(?:two|three|four|five|six|seven|eight|\d+)?\b[^.]{0,12}[:=-]?$/.test(
       wordsBefore(scan, price.from)
         .split(/[.;\n]/)

@@ -3,6 +3,7 @@ import type { Price } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Asked, basisOf, inUnit, NOTHING, type Sums, setOwnPrices } from './asked.ts';
 import type { Draft } from './draft.ts';
+import { isCovered } from './itemised.ts';
 import type { Cover } from './own-prices.ts';
 import { isConcession, isOfNamedLot } from './price-words.ts';
 
@@ -13,7 +14,10 @@ function partial(scan: Scan, price: Price, covers: readonly Cover[], live: reado
   const others = covers.filter(
     (candidate) => candidate.price !== price && candidate.drafts.some((item) => !cover.drafts.includes(item)),
   );
-  return others.length > 0 && cover.drafts.length < live.length && (price.whole !== true || isOfNamedLot(scan, price));
+  const goods = new Set(cover.drafts);
+  return (
+    others.length > 0 && !live.every((item) => isCovered(item, goods)) && (price.whole !== true || isOfNamedLot(scan, price))
+  );
 }
 
 export function askedForAll({ scan, asks, distinct, covers, live, perWeight, weight, items }: Sums): Asked | null {

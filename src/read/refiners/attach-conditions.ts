@@ -1,4 +1,5 @@
 /** Attaches conditions to the goods they speak of; what is said of some goods comes before what is said of the lot. */
+import { OF_ONE_PIECE } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import { STRONGER, vie } from './condition-scopes.ts';
@@ -16,11 +17,11 @@ export function attachConditions(scan: Scan, drafts: readonly Draft[], findings:
     last = subject;
     return { finding, subject };
   });
-  for (const { finding, subject } of found) if (subject.told) for (const item of subject.drafts) put(item, finding);
+  for (const { finding, subject } of found) if (subject.told) for (const item of subject.drafts) put(scan, item, finding);
   for (const { finding, subject } of found) {
     if (subject.told) continue;
     const free = subject.drafts.filter((item) => !item.conditions.some(({ value }) => vie(value, finding.condition)));
-    for (const item of free) put(item, finding);
+    for (const item of free) put(scan, item, finding);
   }
 }
 
@@ -30,8 +31,20 @@ const isAlike = (item: Draft, spoken: readonly Draft[]): boolean =>
   spoken.some(({ kind }) => kind === item.kind) ||
   (item.weight !== null && spoken.some(({ weight }) => weight !== null));
 
-function put(item: Draft, finding: Finding): void {
-  const { rule, from, to, hearsay } = finding;
+/** "One has a crack", "crack in one of them": the clause names a single piece beside the word. */
+function isOfOne(scan: Scan, { from, to }: Finding): boolean {
+  for (let i = Math.max(0, from - 6); i <= Math.min(scan.tokens.length - 1, to + 4); i += 1) {
+    const token = scan.tokens[i];
+    if (scan.clause[i] === scan.clause[from] && (token?.text === 'one' || (token?.term?.code === 'd' && token.term.value === 1)))
+      return true;
+  }
+  return false;
+}
+
+function put(scan: Scan, item: Draft, finding: Finding): void {
+  const { from, to, hearsay } = finding;
+  const several = (item.count?.value ?? 0) > 1;
+  const rule = several && finding.condition === 'cracked' && isOfOne(scan, finding) ? OF_ONE_PIECE : finding.rule;
   const value = item.kind === 'bench' && finding.condition === 'cracked' ? 'torn' : finding.condition;
   if (item.conditions.some((known) => known.value === value)) return;
   item.conditions.push({ value, rule, from, to, ...(hearsay ? { hearsay } : {}) });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { judge } from '../../../src/evaluate.ts';
 import { adRules, itemRules } from '../../../src/flags/index.ts';
 import type { Flag } from '../../../src/listing/evaluation.ts';
-import type { Reading } from '../../../src/listing/reading.ts';
+import { OF_ONE_PIECE, type Reading } from '../../../src/listing/reading.ts';
 import type { Settings } from '../../../src/listing/settings.ts';
 import { money } from '../../../src/units/money.ts';
 import { english } from '../../tools/evaluate/strings.ts';
@@ -29,6 +29,12 @@ const bench = (line: string) => ({
   text: line,
 });
 
+/** The ad says it of one piece among several. */
+const ofOne = (ad: Reading): Reading => ({
+  ...ad,
+  items: ad.items.map((one) => ({ ...one, conditions: one.conditions.map((fact) => ({ ...fact, rule: OF_ONE_PIECE })) })),
+});
+
 /** For every flag one ad that raises it and the nearest one that doesn't. */
 const CASES: Readonly<Record<string, Case>> = {
   'bore-oversized': { up: plate({ boreMm: 53.5 }), down: plate({ boreMm: 51.9 }), weight: 'caution' },
@@ -42,6 +48,7 @@ const CASES: Readonly<Record<string, Case>> = {
   },
   'odd-plate': { up: plate({ count: 3, fits: '50mm' }), down: plate({ fits: '50mm' }), weight: 'note' },
   cracked: { up: plate({}, ['cracked']), down: plate({}, ['chipped']), weight: 'deal-breaker' },
+  'cracked-piece': { up: ofOne(plate({}, ['cracked'])), down: plate({}, ['cracked']), weight: 'caution' },
   'cement-filled': { up: plate({ material: 'vinyl' }), down: plate({ material: 'iron' }), weight: 'deal-breaker' },
   rust: { up: plate({}, ['rust-heavy']), down: plate({}, ['no-rust']), weight: 'caution' },
   'split-hub': { up: one('bumper', {}, ['split-hub']), down: one('bumper'), weight: 'deal-breaker' },

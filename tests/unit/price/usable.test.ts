@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Condition } from '../../../src/listing/reading.ts';
+import { OF_ONE_PIECE } from '../../../src/listing/reading.ts';
 import { plateWeights, totalOffered, totalUsable } from '../../../src/price/usable.ts';
 import { fact, item, kg, lb, plates, reading } from '../making/readings.ts';
 
@@ -35,6 +36,15 @@ describe('usable plate weight', () => {
     expect(losses([plates('plate-1', 3, lb(45))])).toEqual([['odd', 45]]);
     expect(usable([plates('plate-1', 3, lb(45)), plates('plate-2', 1, lb(45))]).likely).toBe(180);
     expect(usable([plates('plate-1', 1, lb(45)), item('bumper-1', 'bumper', { count: 1, unitWeight: lb(45) })]).likely).toBe(0);
+  });
+
+  it('counts one cracked piece of several for nothing, and its mate with it', () => {
+    const four = item('plate-1', 'plate', { count: 4, unitWeight: lb(45) }, ['cracked']);
+    const ofOne = { ...four, conditions: four.conditions.map((known) => ({ ...known, rule: OF_ONE_PIECE })) };
+    expect(losses([ofOne])).toEqual([
+      ['cracked', 45],
+      ['odd', 45],
+    ]);
   });
 
   it('counts cracked and filled plates for nothing', () => {
