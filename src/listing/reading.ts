@@ -107,6 +107,24 @@ export interface Item {
 
 export type PriceBasis = 'lot' | 'per-pound' | 'per-kilogram' | 'each' | 'pair' | 'range' | 'none';
 
+/** What an item says of itself before anything is known. */
+export const NO_FACTS = {
+  count: null,
+  unitWeight: null,
+  totalWeight: null,
+  fits: null,
+  boreMm: null,
+  shaftMm: null,
+  sleeveMm: null,
+  lengthMm: null,
+  capacity: null,
+  tensilePsi: null,
+  diameterMm: null,
+  material: null,
+  grade: null,
+  ownPrice: null,
+} as const satisfies Partial<Item>;
+
 export interface Asking {
   /** Price of everything on offer in the ad: stated, or worked out from a unit price. Null when the ad doesn't say. */
   readonly amount: Fact<Money> | null;

@@ -1,5 +1,5 @@
 import type { Basis, Condition, Correction, Fact, Item, Kind } from '../listing/reading.ts';
-import { CONDITIONS, GRADES, KINDS, MATERIALS } from '../listing/reading.ts';
+import { CONDITIONS, GRADES, KINDS, MATERIALS, NO_FACTS } from '../listing/reading.ts';
 import { parseCount, parseLength, parseMoney, parseNumber, parseWeight } from './correction-values.ts';
 
 const basisOf = (correction: Correction): Basis => correction.basis ?? 'stated';
@@ -103,21 +103,8 @@ export function newItem(id: string, correction: Correction): Item | null {
   return {
     id,
     kind: fact(kind, correction),
-    count: null,
-    unitWeight: null,
-    totalWeight: null,
-    fits: null,
-    boreMm: null,
-    shaftMm: null,
-    sleeveMm: null,
-    lengthMm: null,
-    capacity: null,
-    tensilePsi: null,
-    diameterMm: null,
-    material: null,
-    grade: null,
+    ...NO_FACTS,
     conditions: [],
-    ownPrice: null,
     basis: basisOf(correction),
     evidence: [],
   };

@@ -1,5 +1,6 @@
 /** Readings made by hand, for tests of what comes after the reader. */
 import type { Asking, Condition, Fact, Item, Kind, Reading } from '../../../src/listing/reading.ts';
+import { NO_FACTS } from '../../../src/listing/reading.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import type { Weight } from '../../../src/units/mass.ts';
 import { money } from '../../../src/units/money.ts';
@@ -15,21 +16,8 @@ export function item(id: string, kind: Kind, values: Omit<Plain, 'kind'> = {}, c
   const base: Item = {
     id,
     kind: fact(kind),
-    count: null,
-    unitWeight: null,
-    totalWeight: null,
-    fits: null,
-    boreMm: null,
-    shaftMm: null,
-    sleeveMm: null,
-    lengthMm: null,
-    capacity: null,
-    tensilePsi: null,
-    diameterMm: null,
-    material: null,
-    grade: null,
+    ...NO_FACTS,
     conditions: conditions.map((word) => fact(word)),
-    ownPrice: null,
     basis: 'stated',
     evidence: [],
   };
