@@ -12,7 +12,6 @@ import { zipSync } from 'fflate';
 import {
   bannedCalls,
   bytes,
-  gzipped,
   impurities,
   markupWriters,
   missingMessages,
@@ -20,18 +19,24 @@ import {
   overBudget,
   packageOf,
   remoteAddresses,
+  together,
 } from './tests/build/checks.mjs';
 
 const ROOT = dirname(fileURLToPath(import.meta.url));
 export const TARGETS = /** @type {const} */ (['chrome', 'firefox']);
 
-/** What is bundled, from where, and how many gzipped bytes it may have. */
-export const ENTRIES = [
+/** Scripts that the browser runs by themselves: from where, and how many gzipped bytes each may have. */
+export const SCRIPTS = [
   { from: 'extension/background/index.ts', to: 'background.js', budget: 10_000 },
   { from: 'extension/capture/index.ts', to: 'capture.js', budget: 15_000 },
-  // Over half of it is the reader: the words of its languages, and its rules. It is read from disk, once.
-  { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 150_000 },
 ];
+/**
+ * Scripts of the extension's own pages: modules, so that the pages share what both need (`chunks/`) and fetch what is large only when
+ * it is wanted. The budget is for everything that has to be there before the page shows something.
+ */
+export const PAGES = [{ from: 'extension/panel/index.tsx', to: 'panel.js', budget: 60_000 }];
+/** The core: the reader's rules and the words of its languages are most of it. Read from disk, once, while the page draws itself. */
+const CORE = { from: 'src/evaluate.ts', budget: 130_000 };
 /** Style sheets of the pages, with what they import. */
 export const STYLES = [{ from: 'extension/styles/panel.css', to: 'panel.css' }];
 /** The oldest browsers that have all we use: side panel on request, the CSS Custom Highlight API, the word on data collection (142 on Android). */
@@ -131,18 +136,46 @@ const filesIn = (/** @type {string} */ folder) =>
         .sort()
     : [];
 
-/** Everything that is the same for both browsers. */
-async function sharedFiles(/** @type {boolean} */ watching) {
-  const gone = [...ENTRIES, ...STYLES].filter(({ from }) => !existsSync(join(ROOT, from)));
-  if (gone.length > 0) throw new Error(`missing: ${gone.map(({ from }) => from).join(', ')}`);
-  const { outputFiles, metafile } = await esbuild.build({
-    entryPoints: [...ENTRIES, ...STYLES].map(({ from, to }) => ({ in: from, out: to.replace(/\.\w+$/, '') })),
+/** An output with all that it loads before it runs; what it asks for later is not counted. */
+function loadedWith(/** @type {esbuild.Metafile} */ metafile, /** @type {string} */ output, seen = new Set([output])) {
+  for (const { path, kind } of metafile.outputs[output]?.imports ?? []) {
+    if (kind !== 'import-statement' || seen.has(path)) continue;
+    seen.add(path);
+    loadedWith(metafile, path, seen);
+  }
+  return [...seen];
+}
+
+/** What is held to a budget: each script, each page with what it loads at once, and the core as it comes behind a page. */
+function budgetsOf(/** @type {esbuild.Metafile} */ metafile) {
+  const made = (/** @type {string} */ from) =>
+    Object.entries(metafile.outputs).find(([, { entryPoint }]) => entryPoint === from)?.[0] ?? '';
+  const inBuild = (/** @type {string[]} */ outputs) => outputs.map((output) => output.replace(/^dist\//, ''));
+  const entries = [...SCRIPTS, ...PAGES].map(({ from, to, budget }) => ({
+    name: to,
+    paths: inBuild(loadedWith(metafile, made(from))),
+    budget,
+  }));
+  const before = new Set(entries.flatMap(({ paths }) => paths));
+  const core = inBuild(loadedWith(metafile, made(CORE.from))).filter((path) => !before.has(path));
+  return [...entries, { name: 'core', paths: core, budget: CORE.budget }];
+}
+
+/** @typedef {{from: string, to: string}} Entry */
+
+/** Bundles entries in one of the two forms that browsers take. */
+const bundle = (
+  /** @type {readonly Entry[]} */ entries,
+  /** @type {esbuild.BuildOptions} */ form,
+  /** @type {boolean} */ watching,
+) =>
+  esbuild.build({
+    entryPoints: entries.map(({ from, to }) => ({ in: from, out: to.replace(/\.\w+$/, '') })),
     absWorkingDir: ROOT,
     outdir: 'dist',
     bundle: true,
     write: false,
     metafile: true,
-    format: 'iife',
     target: [`chrome${OLDEST.chrome}`, `firefox${OLDEST.firefox}`],
     jsx: 'automatic',
     jsxImportSource: 'preact',
@@ -153,23 +186,39 @@ async function sharedFiles(/** @type {boolean} */ watching) {
     mangleProps: /^innerHTML$/,
     mangleCache: { innerHTML: 'noMarkup' },
     logLevel: 'silent',
+    ...form,
   });
+
+/** Everything that is the same for both browsers, and which of it is held to which budget. */
+async function sharedFiles(/** @type {boolean} */ watching) {
+  const gone = [...SCRIPTS, ...PAGES, ...STYLES].filter(({ from }) => !existsSync(join(ROOT, from)));
+  if (gone.length > 0) throw new Error(`missing: ${gone.map(({ from }) => from).join(', ')}`);
+  const [scripts, pages] = await Promise.all([
+    bundle([...SCRIPTS, ...STYLES], { format: 'iife' }, watching),
+    bundle(PAGES, { format: 'esm', splitting: true, chunkNames: 'chunks/[name]-[hash]' }, watching),
+  ]);
+  const outputFiles = [...(scripts.outputFiles ?? []), ...(pages.outputFiles ?? [])];
+  const metafile = {
+    inputs: { ...scripts.metafile?.inputs, ...pages.metafile?.inputs },
+    outputs: { ...scripts.metafile?.outputs, ...pages.metafile?.outputs },
+  };
   /** @type {Files} */
   const files = { 'THIRD-PARTY.txt': bytes(notices(metafile)), LICENSE: readFileSync(join(ROOT, 'LICENSE')) };
   for (const { path, contents } of outputFiles) files[relative(join(ROOT, 'dist'), path)] = contents;
+  const budgets = budgetsOf(metafile);
   const extension = join(ROOT, 'extension');
   const markup = markupWriters(ROOT, Object.keys(metafile.inputs));
   if (markup.length > 0) throw new Error(markup.join('\n'));
-  const pages = filesIn(extension).filter((file) =>
+  const asTheyAre = filesIn(extension).filter((file) =>
     /^(?:[^/]+\.html|icons\/.+\.png)$/.test(relative(extension, file).replaceAll(sep, '/')),
   );
-  for (const file of pages) files[relative(extension, file).replaceAll(sep, '/')] = readFileSync(file);
+  for (const file of asTheyAre) files[relative(extension, file).replaceAll(sep, '/')] = readFileSync(file);
   for (const language of readdirSync(join(extension, '_locales'))) {
     const parts = filesIn(join(extension, '_locales', language)).filter((file) => file.endsWith('.json'));
     const named = parts.map((file) => [relative(ROOT, file), JSON.parse(readFileSync(file, 'utf8'))]);
     files[`_locales/${language}/messages.json`] = bytes(`${JSON.stringify(mergeMessages(Object.fromEntries(named)), null, 1)}\n`);
   }
-  return files;
+  return { files, budgets };
 }
 
 /** A zip that is the same, byte for byte, wherever and whenever it is made. The date is local on purpose: zips hold local time. */
@@ -188,7 +237,7 @@ async function put(/** @type {string} */ path, /** @type {Uint8Array} */ content
 
 /** Builds both targets into dist/. Throws with every reason at once when a check fails; then dist/ is left as it was. */
 export async function build({ watching = false } = {}) {
-  const shared = await sharedFiles(watching);
+  const { files: shared, budgets } = await sharedFiles(watching);
   const template = JSON.parse(readFileSync(join(ROOT, 'manifest.template.json'), 'utf8'));
   template.version = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')).version;
   const outcomes = TARGETS.map((target) => {
@@ -199,7 +248,7 @@ export async function build({ watching = false } = {}) {
       missingMessages,
       bannedCalls,
       remoteAddresses,
-      ...(watching ? [] : [(/** @type {Files} */ built) => overBudget(built, ENTRIES)]),
+      ...(watching ? [] : [(/** @type {Files} */ built) => overBudget(built, budgets)]),
     ];
     return { target, files, wrong: found.flatMap((check) => check(files).map((why) => `${target}: ${why}`)) };
   });
@@ -212,14 +261,14 @@ export async function build({ watching = false } = {}) {
     for (const file of stale) await rm(file, { force: true });
     if (!watching) await put(join(ROOT, 'dist', `ironsift-${target}.zip`), packed(files));
   }
-  return shared;
+  return { files: shared, budgets };
 }
 
 async function main() {
   const watching = process.argv.includes('--watch');
   const once = async () => {
-    const files = await build({ watching });
-    const sizes = ENTRIES.map(({ to, budget }) => `${to} ${gzipped(files[to])}/${budget} B gz`);
+    const { files, budgets } = await build({ watching });
+    const sizes = budgets.map(({ name, paths, budget }) => `${name} ${together(files, paths)}/${budget} B gz`);
     console.log(`built dist/${TARGETS.join(' and dist/')}: ${sizes.join(', ')}`);
   };
   const report = (/** @type {unknown} */ error) => {

@@ -1,7 +1,6 @@
-/** The panel's entry: one ad, beside its page. */
+/** The panel's entry: one ad, beside its page. It shows itself first; the core, which is large, comes behind it. */
 import '../platform/page-api.ts';
 import { render } from 'preact';
-import { evaluate } from '../../src/evaluate.ts';
 import { browserHost } from './browser-host.ts';
 import { Panel } from './panel.tsx';
 
@@ -9,4 +8,10 @@ const host = browserHost();
 document.documentElement.lang = host.locale;
 document.title = host.strings.extName ?? '';
 const root = document.getElementById('panel');
-if (root) render(<Panel host={host} judge={evaluate} />, root);
+if (root) {
+  render(<Panel host={host} judge={null} />, root);
+  import('../../src/evaluate.ts').then(
+    ({ evaluate }) => render(<Panel host={host} judge={evaluate} />, root),
+    (error: unknown) => console.error('Ironsift:', error),
+  );
+}

@@ -23,10 +23,11 @@ export type Judge = (listing: PageListing, settings: Settings, corrections: read
 
 export interface PanelProps {
   readonly host: Host;
-  readonly judge: Judge;
+  /** Null until the core has been loaded. */
+  readonly judge: Judge | null;
 }
 
-export type PanelState = 'empty' | 'picking' | 'refused' | 'failed' | 'nothing' | 'answer';
+export type PanelState = 'empty' | 'opening' | 'picking' | 'refused' | 'failed' | 'nothing' | 'answer';
 
 export function Panel({ host, judge }: PanelProps) {
   const say = useMemo(() => speaker(host.strings, host.locale), [host]);
@@ -45,7 +46,7 @@ export function Panel({ host, judge }: PanelProps) {
     },
     [host, shift],
   );
-  const state = stateOf(capture, evaluation);
+  const state = stateOf(capture, evaluation, judge !== null);
   const unit = settings.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi');
   return (
     <Speech.Provider value={say}>
@@ -91,9 +92,10 @@ export function Panel({ host, judge }: PanelProps) {
   );
 }
 
-function stateOf(capture: Capture | null, evaluation: Evaluation | null): PanelState {
+function stateOf(capture: Capture | null, evaluation: Evaluation | null, canJudge: boolean): PanelState {
   if (!capture) return 'empty';
   if (capture.state !== 'ready') return capture.state;
+  if (!canJudge) return 'opening';
   if (!evaluation) return 'failed';
   const { reading } = evaluation;
   return reading.aboutThisTrade || reading.items.length > 0 ? 'answer' : 'nothing';

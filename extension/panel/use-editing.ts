@@ -28,13 +28,13 @@ export interface EditingState {
   readonly setDistance: (distance: TypedDistance | null) => void;
 }
 
-export function useEditing(capture: Capture | null, settings: Settings, host: Host, judge: Judge): EditingState {
-  const doubtsOf = ({ listing }: Session) => attempt(() => judge(listing, settings, []))?.reading.doubts ?? [];
+export function useEditing(capture: Capture | null, settings: Settings, host: Host, judge: Judge | null): EditingState {
+  const doubtsOf = judge && (({ listing }: Session) => attempt(() => judge(listing, settings, []))?.reading.doubts ?? []);
   const { session, change } = useSessions(capture, host, doubtsOf);
   const taken = capture?.state === 'ready';
   // The typed distance belongs to one ad: the stored one only remembers the unit.
   const judged = (listing: PageListing, made: readonly Correction[]) =>
-    taken ? attempt(() => judge(listing, { ...settings, distance: session.distance }, made)) : null;
+    taken && judge ? attempt(() => judge(listing, { ...settings, distance: session.distance }, made)) : null;
   const lastGood = useRef<{ readonly key: string; readonly evaluation: Evaluation } | null>(null);
   const evaluation = useMemo(() => {
     const now = judged(session.listing, corrections(session));

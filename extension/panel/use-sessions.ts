@@ -16,8 +16,12 @@ const NOTHING = startSession('', listingFromText(''));
 
 const report = (error: unknown) => console.error('Ironsift:', error);
 
-/** `doubtsOf` gives the doubts of an ad as read, without any correction. */
-export function useSessions(capture: Capture | null, host: Host, doubtsOf: (session: Session) => readonly Doubt[]): Sessions {
+/** `doubtsOf` gives the doubts of an ad as read, without any correction; null while nothing can be read yet, and then nothing is restored. */
+export function useSessions(
+  capture: Capture | null,
+  host: Host,
+  doubtsOf: ((session: Session) => readonly Doubt[]) | null,
+): Sessions {
   const [sessions, setSessions] = useState<ReadonlyMap<string, Session>>(new Map());
   const session = useMemo(() => {
     if (capture?.state !== 'ready') return NOTHING;
@@ -26,14 +30,14 @@ export function useSessions(capture: Capture | null, host: Host, doubtsOf: (sess
   }, [capture, sessions]);
   const known = session === NOTHING || sessions.has(session.key);
   useEffect(() => {
-    if (known) return;
+    if (known || doubtsOf === null) return;
     host.loadEdits(session.key).then((stored) => {
       if (stored === null) return;
       const restored = unpackEdits(session, stored, doubtsOf(session));
       // Whatever the buyer has done in the meantime is newer.
       setSessions((all) => (all.has(session.key) ? all : new Map(all).set(session.key, restored)));
     }, report);
-  }, [known, session.key, host]);
+  }, [known, session.key, host, doubtsOf === null]);
   const change = (step: (session: Session) => Session) => {
     const next = step(sessions.get(session.key) ?? session);
     setSessions((all) => new Map(all).set(session.key, next));

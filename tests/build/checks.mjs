@@ -35,6 +35,12 @@ export function missingPaths(/** @type {Files} */ files) {
       if (!/^[a-z]+:/i.test(path)) named.push({ by, path: posix.join(posix.dirname(by), path.replace(/[?#].*$/, '')) });
     }
   }
+  for (const by of ofKind(files, /\.js$/)) {
+    // What a module imports, at once or later, stands in the bundle as a path relative to it.
+    for (const [, path] of text(files[by] ?? bytes('')).matchAll(/(?:\bfrom|\bimport)\s*\(?\s*"(\.[^"]+)"/g)) {
+      named.push({ by, path: posix.join(posix.dirname(by), path ?? '') });
+    }
+  }
   return named
     .filter(({ path }) => files[path] === undefined)
     .map(({ by, path }) => `${by} names ${path}, which is not in the build`);
@@ -74,11 +80,20 @@ export function remoteAddresses(/** @type {Files} */ files) {
   });
 }
 
-/** Bundles over their budget: the capture script runs in the buyer's page, and a slow panel is not opened twice. */
-export function overBudget(/** @type {Files} */ files, /** @type {readonly {to: string, budget: number}[]} */ entries) {
-  return entries.flatMap(({ to, budget }) => {
-    const size = gzipped(files[to]);
-    return size > budget ? [`${to} is ${size} bytes gzipped, over its budget of ${budget}`] : [];
+/** Gzipped bytes of files that are loaded together. */
+export const together = (/** @type {Files} */ files, /** @type {readonly string[]} */ paths) =>
+  paths.reduce((sum, path) => sum + gzipped(files[path]), 0);
+
+/** Bundles over their budget: the capture script runs in the buyer's page, and a slow panel is not opened twice. One that is missing is told too. */
+export function overBudget(
+  /** @type {Files} */ files,
+  /** @type {readonly {name: string, paths: readonly string[], budget: number}[]} */ budgets,
+) {
+  return budgets.flatMap(({ name, paths, budget }) => {
+    const missing = paths.filter((path) => files[path] === undefined);
+    if (paths.length === 0 || missing.length > 0) return [`${name} has a budget, but is not in the build: ${missing.join(', ')}`];
+    const size = together(files, paths);
+    return size > budget ? [`${name} is ${size} bytes gzipped, over its budget of ${budget}`] : [];
   });
 }
 

@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import {
   bannedCalls,
   bytes,
+  gzipped,
   impurities,
   markupWriters,
   missingMessages,
@@ -18,10 +19,12 @@ const sound = {
   '_locales/en/messages.json': '{"name":{"message":"N"}}',
   'icons/a.png': '',
   'a.js':
-    'a.retrieval(1);typeof x=="function";const svg="http://www.w3.org/2000/svg",t="https://schema.org/Offer";x.innerHTML==y;o.fetch(1)',
+    'a.retrieval(1);typeof x=="function";const svg="http://www.w3.org/2000/svg",t="https://schema.org/Offer";x.innerHTML==y;o.fetch(1);import("./chunks/c.js")',
   'a.html': '<link rel="stylesheet" href="styles/a.css"><script src="a.js"></script><a href="#top">up</a>',
   'styles/a.css': '@import "b.css"; p { background: url(../icons/a.png) } q { background: url("data:image/png;base64,AA") }',
   'styles/b.css': '',
+  'chunks/c.js': 'import{d}from"./d.js"',
+  'chunks/d.js': '',
 };
 const built = (changes: Record<string, string | null> = {}) =>
   Object.fromEntries(
@@ -41,6 +44,8 @@ describe('missingPaths', () => {
     ['icons/a.png', 'manifest.json names icons/a.png'],
     ['styles/a.css', 'a.html names styles/a.css'],
     ['styles/b.css', 'styles/a.css names styles/b.css'],
+    ['chunks/c.js', 'a.js names chunks/c.js'],
+    ['chunks/d.js', 'chunks/c.js names chunks/d.js'],
   ])('misses %s', (path, why) => {
     expect(missingPaths(built({ [path]: null })).join('\n')).toContain(why);
   });
@@ -92,10 +97,18 @@ describe('overBudget', () => {
   const noise = Array.from({ length: 4000 }, (_, i) => Math.sin(i).toString(36)).join('');
 
   it('lets a small bundle through and stops a large or a growing one', () => {
-    expect(overBudget(built({ 'a.js': noise }), [{ to: 'a.js', budget: 1_000_000 }])).toEqual([]);
-    expect(overBudget(built({ 'a.js': noise }), [{ to: 'a.js', budget: 1000 }])).toEqual([
-      expect.stringMatching(/^a\.js is \d+ bytes gzipped/),
-    ]);
+    const held = (budget: number) => [{ name: 'a', paths: ['a.js'], budget }];
+    expect(overBudget(built({ 'a.js': noise }), held(1_000_000))).toEqual([]);
+    expect(overBudget(built({ 'a.js': noise }), held(1000))).toEqual([expect.stringMatching(/^a is \d+ bytes gzipped/)]);
+  });
+
+  it('counts what is loaded with it, and misses what is gone', () => {
+    const files = built({ 'a.js': noise, 'chunks/b.js': noise });
+    const alone = gzipped(files['a.js']);
+    expect(overBudget(files, [{ name: 'a', paths: ['a.js'], budget: alone }])).toEqual([]);
+    expect(overBudget(files, [{ name: 'a', paths: ['a.js', 'chunks/b.js'], budget: alone }])).toHaveLength(1);
+    expect(overBudget(files, [{ name: 'a', paths: ['c.js'], budget: alone }])).toEqual([expect.stringContaining('c.js')]);
+    expect(overBudget(files, [{ name: 'a', paths: [], budget: alone }])).toHaveLength(1);
   });
 });
 

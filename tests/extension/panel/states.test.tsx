@@ -1,6 +1,6 @@
 import { act } from 'preact/test-utils';
 import { describe, expect, test, vi } from 'vitest';
-import { evaluation, reading } from './fixtures/evaluation.ts';
+import { evaluation, judge as judgeByHand, reading } from './fixtures/evaluation.ts';
 import { click, find, mount, ready, text, type } from './fixtures/mount.tsx';
 
 const state = (): string | undefined => find<HTMLElement>('[data-state]').dataset.state;
@@ -37,6 +37,19 @@ describe('states of the panel', () => {
     mount({ state: 'failed', reason, at: 1 });
     expect(state()).toBe('failed');
     expect(text('main')).not.toMatch(/\[\w+\]/);
+  });
+
+  test('before the core is there: the ad is named, and what was said about it before is kept', async () => {
+    const stored = new Map<string, unknown>();
+    mount(ready(), judgeByHand, stored);
+    await click('[data-doubt="bar-included"] [data-choice="1"]');
+    const { coreArrives } = mount(ready(), null, stored);
+    expect(state()).toBe('opening');
+    await act(async () => undefined);
+    await act(async () => coreArrives());
+    expect(state()).toBe('answer');
+    const choice = find('[data-doubt="bar-included"] [data-choice="1"]');
+    await vi.waitFor(() => expect(choice.getAttribute('aria-pressed')).toBe('true'));
   });
 
   test('a core that throws is a failure that leaves the ways to the next ad', () => {

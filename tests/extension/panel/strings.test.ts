@@ -5,7 +5,11 @@ import { describe, expect, test } from 'vitest';
 import { CONDITIONS, GRADES, KINDS, MATERIALS } from '../../../src/listing/reading.ts';
 
 const code = ['extension/panel', 'extension/components']
-  .flatMap((folder) => readdirSync(folder).map((file) => readFileSync(join(folder, file), 'utf8')))
+  .flatMap((folder) =>
+    readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((file) => /\.tsx?$/.test(file))
+      .map((file) => readFileSync(join(folder, file), 'utf8')),
+  )
   .join('\n');
 const keys = Object.keys(JSON.parse(readFileSync('extension/_locales/en/panel.json', 'utf8')));
 const whole = [...code.matchAll(/'(panel_\w+)'/g)].map(([, key = '']) => key);
@@ -23,7 +27,7 @@ describe('strings of the panel', () => {
     expect(beginnings.filter((beginning) => !keys.some((key) => key.startsWith(beginning)))).toEqual([]));
 
   /** Named by a state of the panel or a field of an item alone. */
-  const VARYING = /^panel_(?:refused|failed)(?:_|$)|^panel_(?:bore|shaft|length)Mm$/;
+  const VARYING = /^panel_(?:refused|failed)(?:_|$)|^panel_opening$|^panel_(?:bore|shaft|length)Mm$/;
 
   test('none is left over', () => {
     const named = (key: string) =>
@@ -41,7 +45,7 @@ describe('strings of the panel', () => {
     ['panel_basis_', ['stated', 'measured', 'implied', 'assumed']],
     ['panel_step_', ['stated', 'implied', 'assumed', 'measured', 'worked-out']],
     ['panel_per_', ['lb', 'kg', 'lot']],
-    ['panel_', ['empty', 'picking', 'refused', 'failed', 'nothing']],
+    ['panel_', ['empty', 'opening', 'picking', 'refused', 'failed', 'nothing']],
   ])('%s has one for each value of the contract', (beginning, values) => {
     expect(values.filter((value) => !keys.includes(beginning + value.replaceAll('-', '_')))).toEqual([]);
   });
