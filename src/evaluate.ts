@@ -24,7 +24,7 @@ function readAs(settings: Settings, corrections: readonly Correction[]): Reading
 /** Judges a reading: correct → usable weight → flags → worth → trip → questions → call. */
 export function judge(asRead: Reading, settings: Settings, corrections: readonly Correction[] = []): Evaluation {
   const { reading, applied } = correct(asRead, [...settings.corrections, ...corrections]);
-  const plates = plateWeights(reading, settings.sleeveMm);
+  const plates = plateWeights(reading, settings);
   const flags = raiseFlags(reading, plates, settings);
   const drive = driveCost(reading, settings);
   const appraisal = appraise(reading, plates, flags, settings, drive);

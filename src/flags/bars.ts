@@ -1,5 +1,6 @@
 import { stiffnessAgainst } from '../mechanics/beam.ts';
 import { barWeightBounds } from '../mechanics/steel.ts';
+import { isWideSleeve, sleevesOf } from '../price/fit.ts';
 import { cellOf } from '../price/rates.ts';
 import { convert, inKilograms, inPounds } from '../units/mass.ts';
 import { inMajor, money } from '../units/money.ts';
@@ -56,7 +57,9 @@ const oneInchBar: ItemRule = {
   test(item, { settings }) {
     if (!isOneInch(item)) return null;
     const evidence = (item.sleeveMm ?? item.fits)?.evidence ?? item.evidence;
-    return settings.sleeveMm < 40 ? { weight: 'note', says: 'flag_one_inch_bar_owned', evidence } : { evidence };
+    return sleevesOf(settings).some((sleeveMm) => !isWideSleeve(sleeveMm))
+      ? { weight: 'note', says: 'flag_one_inch_bar_owned', evidence }
+      : { evidence };
   },
 };
 

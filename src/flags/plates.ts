@@ -1,11 +1,20 @@
-import { OF_ONE_PIECE, PLATE_KINDS } from '../listing/reading.ts';
+import { type Item, OF_ONE_PIECE, PLATE_KINDS } from '../listing/reading.ts';
 import { leanAtRim, tiltOf } from '../mechanics/sleeve-fit.ts';
-import { sloppyFrom } from '../price/fit.ts';
+import { type Fit, isWideSleeve, sloppyFrom } from '../price/fit.ts';
 import { LIMITS } from './limits.ts';
-import { type Finding, type ItemRule, stated } from './rule.ts';
+import { type Context, type Finding, type ItemRule, stated } from './rule.ts';
 
 /** Diameter of a full-size plate (IWF TCRR 2025): what the lean at the rim is told for when the ad gives no diameter. */
 const FULL_DIAMETER_MM = 450;
+
+/** How a plate fits the buyer's sleeves, where it is known that it goes on none of them. */
+function noFit(item: Item, { plates }: Context): Fit | null {
+  const fit = plates.get(item.id)?.fit;
+  return fit?.known === true && fit.chance === 0 ? fit : null;
+}
+
+/** A 1-inch hole before a 50 mm sleeve: another kind of plate, not a tight one. */
+const isOneInchOn50 = (boreMm: number, sleeveMm: number): boolean => boreMm < 40 && isWideSleeve(sleeveMm);
 
 const boreOversized: ItemRule = {
   id: 'bore-oversized',
@@ -13,15 +22,17 @@ const boreOversized: ItemRule = {
   kinds: PLATE_KINDS,
   weight: 'caution',
   source: 'common-practice',
-  test(item, { plates, settings }) {
-    const { clearanceMm, chance } = plates.get(item.id)?.fit ?? { clearanceMm: null, chance: 1 };
-    const limit = sloppyFrom(settings.sleeveMm);
-    if (item.boreMm === null || clearanceMm === null || clearanceMm < limit) return null;
-    const tilt = tiltOf(item.boreMm.value, settings.sleeveMm, LIMITS.hub.value);
+  test(item, { plates }) {
+    const fit = plates.get(item.id)?.fit;
+    if (item.boreMm === null || fit === undefined || fit.clearanceMm === null) return null;
+    const { clearanceMm, chance, sleeveMm } = fit;
+    const limit = sloppyFrom(sleeveMm);
+    if (clearanceMm < limit) return null;
+    const tilt = tiltOf(item.boreMm.value, sleeveMm, LIMITS.hub.value);
     const lean = leanAtRim(tilt, item.diameterMm?.value ?? FULL_DIAMETER_MM);
     const found = {
       bore: { mm: item.boreMm.value },
-      sleeve: { mm: settings.sleeveMm },
+      sleeve: { mm: sleeveMm },
       clearance: { mm: clearanceMm },
       tilt: { degrees: tilt },
       lean: { mm: lean },
@@ -29,7 +40,7 @@ const boreOversized: ItemRule = {
     const base = { found, limit: { clearance: { mm: limit } }, evidence: item.boreMm.evidence };
     if (chance === 0) return { ...base, weight: 'deal-breaker', says: 'flag_bore_oversized_useless' };
     // A competition disc may have this hole: the federation's rule and common practice differ, so both are told.
-    const withinRule = item.boreMm.value <= LIMITS.boreIpfHigh.value && settings.sleeveMm >= 50;
+    const withinRule = item.boreMm.value <= LIMITS.boreIpfHigh.value && sleeveMm >= 50;
     return withinRule ? { ...base, weight: 'note', says: 'flag_bore_oversized_rule', source: 'ipf-and-practice' } : base;
   },
 };
@@ -39,31 +50,29 @@ const boreUndersized: ItemRule = {
   kinds: PLATE_KINDS,
   weight: 'deal-breaker',
   source: 'geometry',
-  test(item, { settings }) {
-    if (item.boreMm === null || isOneInchOn50(item.boreMm.value, settings.sleeveMm)) return null;
-    const clearance = item.boreMm.value - settings.sleeveMm;
-    if (clearance >= -LIMITS.boreTight.value) return null;
+  test(item, context) {
+    const fit = noFit(item, context);
+    if (item.boreMm === null || fit === null || fit.clearanceMm === null || fit.clearanceMm >= 0) return null;
+    if (isOneInchOn50(item.boreMm.value, fit.sleeveMm)) return null;
     return {
       found: { bore: { mm: item.boreMm.value } },
-      limit: { sleeve: { mm: settings.sleeveMm } },
+      limit: { sleeve: { mm: fit.sleeveMm } },
       evidence: item.boreMm.evidence,
     };
   },
 };
-
-const isOneInchOn50 = (boreMm: number, sleeveMm: number): boolean => boreMm < 40 && sleeveMm >= 40;
 
 const oneInchPlates: ItemRule = {
   id: 'one-inch-plates',
   kinds: PLATE_KINDS,
   weight: 'deal-breaker',
   source: 'geometry',
-  test(item, { settings }) {
+  test(item, context) {
+    const fit = noFit(item, context);
     const fact = item.boreMm ?? item.fits;
-    const small = item.boreMm
-      ? isOneInchOn50(item.boreMm.value, settings.sleeveMm)
-      : item.fits?.value === '25mm' && settings.sleeveMm >= 40;
-    return small && fact !== null ? { found: {}, limit: { sleeve: { mm: settings.sleeveMm } }, evidence: fact.evidence } : null;
+    if (fit === null || fact === null) return null;
+    const small = item.boreMm === null ? item.fits?.value === '25mm' : isOneInchOn50(item.boreMm.value, fit.sleeveMm);
+    return small ? { found: {}, limit: { sleeve: { mm: fit.sleeveMm } }, evidence: fact.evidence } : null;
   },
 };
 
@@ -72,9 +81,10 @@ const twoInchPlates: ItemRule = {
   kinds: PLATE_KINDS,
   weight: 'deal-breaker',
   source: 'geometry',
-  test(item, { settings }) {
-    if (settings.sleeveMm >= 40 || item.boreMm !== null || item.fits?.value !== '50mm') return null;
-    return { limit: { sleeve: { mm: settings.sleeveMm } }, evidence: item.fits.evidence };
+  test(item, context) {
+    const fit = noFit(item, context);
+    if (fit === null || item.boreMm !== null || item.fits?.value !== '50mm') return null;
+    return { limit: { sleeve: { mm: fit.sleeveMm } }, evidence: item.fits.evidence };
   },
 };
 

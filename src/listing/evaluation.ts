@@ -35,10 +35,26 @@ export interface Rate extends MoneyRange {
   readonly per: 'lot' | 'lb' | 'kg';
 }
 
-/** Why some of the plate weight on offer can't be used, or is beyond the need. */
+/** Why some of the plate weight on offer doesn't count as usable: `sold-on` and `unwanted` by the buyer's own plan. */
 export interface Loss {
   readonly item: string;
-  readonly reason: 'wrong-bore' | 'odd' | 'cracked' | 'cement' | 'sloppy' | 'unknown-count' | 'unknown-weight';
+  readonly reason:
+    | 'wrong-bore'
+    | 'odd'
+    | 'cracked'
+    | 'cement'
+    | 'sloppy'
+    | 'unknown-count'
+    | 'unknown-weight'
+    | 'unknown-bore'
+    | 'sold-on'
+    | 'unwanted';
+  readonly pounds: number;
+}
+
+/** Usable plates beyond what the kit lacks: counted as usable, but worth only what they resell for. */
+export interface Surplus {
+  readonly item: string;
   readonly pounds: number;
 }
 
@@ -46,8 +62,13 @@ export interface Loss {
 export interface Share {
   readonly item: string;
   readonly allIn: Money;
-  /** What it is worth at the going rate. */
+  /** What it is worth at the going rate, or what it resells for. */
   readonly worth: MoneyRange;
+  /**
+   * What it costs the buyer if everything else is taken at its going worth: the all-in less the worth of the others. Below zero when the
+   * others alone are worth more than the price. Null when there is nothing else, or no worth to take it at.
+   */
+  readonly alone: Money | null;
 }
 
 /** One line of the calculation, for "How was this worked out?". */
@@ -66,6 +87,9 @@ export interface Worth {
   readonly usable: Range;
   readonly offered: Range;
   readonly losses: readonly Loss[];
+  readonly surplus: readonly Surplus[];
+  /** True weight of all plates on offer: `likely` is its centre of mass, which lies above face value for cast plates. */
+  readonly trueWeight: Range;
   /** Price plus trip plus tax; null when there is no price. */
   readonly allIn: MoneyRange | null;
   /** Cost of a usable pound, from the plates' share of the all-in; null when there is no price or no usable weight. */

@@ -72,6 +72,10 @@ export const CONDITIONS = [
 ] as const;
 export type Condition = (typeof CONDITIONS)[number];
 
+/** What a buyer does with one thing of a bundle: keep it, sell it on, or count it for nothing. */
+export const PLANS = ['keep', 'sell', 'nothing'] as const;
+export type Plan = (typeof PLANS)[number];
+
 /** Rule of a condition that the ad says of one piece among several: "one of the 10s is cracked". */
 export const OF_ONE_PIECE = 'condition-of-one';
 
@@ -101,9 +105,18 @@ export interface Item {
   readonly conditions: readonly Fact<Condition>[];
   /** Price of this line as a whole, where the ad gives it a price of its own. */
   readonly ownPrice: Fact<Money> | null;
+  /** What single pieces of it weighed on the buyer's scale, one weight per piece. */
+  readonly weighed: Fact<readonly Weight[]> | null;
+  /** What the buyer would do with it; null is as good as "keep". */
+  readonly plan: Fact<Plan> | null;
+  /** What all of it would fetch when sold on, where the buyer says so. */
+  readonly resale: Fact<Money> | null;
   readonly basis: Basis;
   readonly evidence: readonly Span[];
 }
+
+/** Whether the buyer means to keep it, as far as they said. */
+export const isKept = (item: Item): boolean => (item.plan?.value ?? 'keep') === 'keep';
 
 export type PriceBasis = 'lot' | 'per-pound' | 'per-kilogram' | 'each' | 'pair' | 'range' | 'none';
 
@@ -123,6 +136,9 @@ export const NO_FACTS = {
   material: null,
   grade: null,
   ownPrice: null,
+  weighed: null,
+  plan: null,
+  resale: null,
 } as const satisfies Partial<Item>;
 
 export interface Asking {

@@ -50,6 +50,19 @@ export const settingsSchema = z.object({
   currency: z.string().check(z.regex(/^[A-Z]{3}$/)),
   /** Diameter of the buyer's sleeve in mm: 50 for an Olympic bar, 25 for a one-inch bar. */
   sleeveMm: z.number().check(z.gte(20), z.lte(60)),
+  /** A second sleeve in mm, of a buyer who owns a one-inch bar too; null for none. Plates that go on either sleeve are usable. */
+  otherSleeveMm: z.nullable(z.number().check(z.gte(20), z.lte(60))),
+  /** Plates that the kit still lacks, by face value; what an ad offers beyond is surplus. Null when no limit is known. */
+  need: z.nullable(
+    z
+      .array(
+        z.object({
+          weight: z.object({ value: positive, unit: z.enum(['lb', 'kg']) }),
+          pieces: z.int().check(z.gte(0), z.lte(1000)),
+        }),
+      )
+      .check(z.maxLength(100)),
+  ),
   /** One-way distance to the seller, when typed. */
   distance: z.nullable(z.object({ value: atLeastZero, unit: z.enum(['mi', 'km']) })),
   /** Cost of a driven mile in major units of `currency`. */
@@ -73,6 +86,8 @@ export const DEFAULT_SETTINGS: Settings = {
   language: 'auto',
   currency: 'USD',
   sleeveMm: 50,
+  otherSleeveMm: null,
+  need: null,
   distance: null,
   perMile: 0.21,
   hourWorth: 10,

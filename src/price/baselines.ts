@@ -1,27 +1,47 @@
 /** What the same goods cost used and new: per usable pound for plates, as a lot for everything else. */
 import { inPounds, type MassUnit } from '../units/mass.ts';
-import { type Range, scale, sumIndependent, sumShared } from '../units/range.ts';
+import { exactly, type Range, scale, sumIndependent, sumShared, times } from '../units/range.ts';
 import type { Good } from './goods.ts';
+import { rangeOf, valued } from './pounds.ts';
 
-/** Errors of one category's rate go together; those of different categories are independent. */
-function byCategory(goods: readonly Good[], of: (good: Good) => Range): Range {
-  const groups = new Map<string, Range[]>();
+/** Goods of one category, whose rate is off for all of them alike; those of different categories are independent. */
+function byCategory<T>(goods: readonly Good[], of: (goods: readonly Good[]) => T): T[] {
+  const groups = new Map<string, Good[]>();
   for (const good of goods) {
     const key = good.category ?? '';
     const group = groups.get(key);
-    if (group === undefined) groups.set(key, [of(good)]);
-    else group.push(of(good));
+    if (group === undefined) groups.set(key, [good]);
+    else group.push(good);
   }
-  const sum = sumIndependent([...groups.values()].map(sumShared));
-  return { ...sum, low: Math.max(0, sum.low) };
+  return [...groups.values()].map(of);
 }
 
-/** Worth of all goods, used as they are or new, in minor units. */
-export const sumWorth = (goods: readonly Good[], which: 'worth' | 'fresh'): Range => byCategory(goods, (good) => good[which]);
+const total = (ranges: readonly Range[]): Range => {
+  const sum = sumIndependent(ranges);
+  return { ...sum, low: Math.max(0, sum.low) };
+};
+
+/** Worth of all goods in minor units: as they are, with what is sold on at what it brings; or what is kept, new. */
+export function sumWorth(goods: readonly Good[], which: 'worth' | 'fresh'): Range {
+  const kept = byCategory(goods, (group) => {
+    const prices = group[0]?.prices;
+    if (!prices) return exactly(0);
+    if (which === 'fresh') return times(rangeOf(group.map((good) => good.kept)), prices.delivered);
+    return times(rangeOf(group.map((good) => valued(good.kept, good.factor))), prices.used);
+  });
+  return total(which === 'fresh' ? kept : [...kept, sumShared(goods.map((good) => good.resale))]);
+}
 
 export interface Baseline extends Range {
   readonly per: 'lot' | MassUnit;
 }
+
+const atRates = (goods: readonly Good[], which: 'used' | 'delivered'): Range =>
+  total(
+    byCategory(goods, (group) =>
+      sumShared(group.map(({ prices, quantity }) => (prices === null ? exactly(0) : scale(prices[which], quantity.likely)))),
+    ),
+  );
 
 /** Rates for sound goods of the kinds on offer. `plates` are the goods with usable plate weight; without any, the lot counts as a whole. */
 export function baselines(plates: readonly Good[], goods: readonly Good[], unit: MassUnit): { used: Baseline; fresh: Baseline } {
@@ -29,16 +49,13 @@ export function baselines(plates: readonly Good[], goods: readonly Good[], unit:
   if (weight > 0) {
     const perUnit = inPounds({ value: 1, unit }) / weight;
     const rate = (which: 'used' | 'delivered'): Baseline => ({
-      ...scale(
-        byCategory(plates, (good) => scale(good.prices?.[which] ?? { low: 0, likely: 0, high: 0 }, good.quantity.likely)),
-        perUnit,
-      ),
+      ...scale(atRates(plates, which), perUnit),
       per: unit,
     });
     return { used: rate('used'), fresh: rate('delivered') };
   }
   const lot = (which: 'used' | 'delivered'): Baseline => ({
-    ...byCategory(goods, (good) => scale(good.prices?.[which] ?? { low: 0, likely: 0, high: 0 }, good.quantity.likely)),
+    ...atRates(goods, which),
     per: 'lot',
   });
   return { used: lot('used'), fresh: lot('delivered') };

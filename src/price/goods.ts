@@ -1,24 +1,35 @@
 /** What each item on offer is worth to the buyer, in minor units of the buyer's currency. */
 import type { Flag } from '../listing/evaluation.ts';
-import type { Item, Reading } from '../listing/reading.ts';
+import { type Item, isKept, type Reading } from '../listing/reading.ts';
 import type { RateCategory, Settings } from '../listing/settings.ts';
 import { inPounds } from '../units/mass.ts';
-import { exactly, type Range, scale, times } from '../units/range.ts';
+import { exactly, type Range, scale, sumShared, times } from '../units/range.ts';
 import { categoryOf, isByWeight } from './categories.ts';
 import { conditionFactor } from './condition.ts';
 import { sloppyFrom } from './fit.ts';
+import { guessed, NO_POUNDS, type Pounds, rangeOf, someOf } from './pounds.ts';
 import { type Prices, pricesOf } from './rates.ts';
+import { resaleOf, spoilsResale } from './resale.ts';
+import { type Kept, surplusOf } from './surplus.ts';
 import type { PlateWeight } from './usable.ts';
 
 export interface Good {
   readonly item: Item;
   readonly category: RateCategory | null;
   readonly prices: Prices | null;
-  /** Pounds, or pieces, that count. */
+  /** Pounds, or pieces, that count for the buyer: nothing of what is sold on. */
   readonly quantity: Range;
-  /** At the going rate, in the condition stated. Nothing with a deal-breaker on it. */
+  /** The part of the quantity that is kept at its full worth, as pounds that add up over lines; pieces likewise. */
+  readonly kept: Pounds;
+  /** What condition, play and shortness leave of the worth of a sound piece. */
+  readonly factor: number;
+  /** Usable pounds beyond what the kit lacks. */
+  readonly surplus: number;
+  /** What is sold on brings: all of it, or the surplus. */
+  readonly resale: Range;
+  /** At the going rate, in the condition stated, and at resale what is sold on. Nothing with a deal-breaker on it. */
   readonly worth: Range;
-  /** The same quantity new, delivered. */
+  /** What is kept, new, delivered. */
   readonly fresh: Range;
   /** The most that the item is worth paying for: see walk-away.ts. */
   readonly ceiling: number;
@@ -27,11 +38,15 @@ export interface Good {
   readonly unknown: boolean;
 }
 
+/** Plates that the buyer means to load. */
+export const isKeptPlate = (good: Good | undefined): boolean => good !== undefined && good.plate !== null && isKept(good.item);
+
 const NOTHING = exactly(0);
 
 /** Loose plates are worth less: an assumption, by clearance over the limit. */
-const looseFactor = (plate: PlateWeight | null, sleeveMm: number): number => {
-  const over = (plate?.fit.clearanceMm ?? Number.NEGATIVE_INFINITY) - sloppyFrom(sleeveMm);
+const looseFactor = (plate: PlateWeight | null): number => {
+  if (plate === null || plate.fit.clearanceMm === null) return 1;
+  const over = plate.fit.clearanceMm - sloppyFrom(plate.fit.sleeveMm);
   if (over < 0) return 1;
   return over <= 1 ? 0.95 : 0.8;
 };
@@ -39,13 +54,14 @@ const looseFactor = (plate: PlateWeight | null, sleeveMm: number): number => {
 /** A bar too short for a rack is worth a part of a full one; an assumption. */
 const SHORT_BAR_FACTOR = 0.4;
 
-function quantityOf(item: Item, category: RateCategory | null, plate: PlateWeight | null): Range | null {
-  if (plate !== null) return plate.unknown ? null : plate.usable;
+/** What is on offer of an item, in pounds or pieces; null where the ad doesn't say enough. Of plates, what is usable. */
+function quantityOf(item: Item, category: RateCategory | null, plate: PlateWeight | null): Pounds | null {
+  if (plate !== null) return plate.unknown ? null : plate.pounds.usable;
   if (category !== null && isByWeight(category)) {
-    if (item.totalWeight !== null) return exactly(inPounds(item.totalWeight.value));
-    return item.unitWeight === null ? null : exactly(inPounds(item.unitWeight.value) * (item.count?.value ?? 1));
+    if (item.totalWeight !== null) return guessed(exactly(inPounds(item.totalWeight.value)));
+    return item.unitWeight === null ? null : guessed(exactly(inPounds(item.unitWeight.value) * (item.count?.value ?? 1)));
   }
-  return exactly(item.count?.value ?? 1);
+  return guessed(exactly(item.count?.value ?? 1));
 }
 
 /** A bar that the ad shows to be a good one: a useful shaft, and said to be straight. Common practice, no source. */
@@ -62,14 +78,72 @@ const isProvenBar = (item: Item): boolean => {
 const topOf = (item: Item, category: RateCategory, used: Range): number =>
   isByWeight(category) || (category === 'bar' && isProvenBar(item)) ? used.high : (used.likely + used.high) / 2;
 
+/** The flags on an item that bear on its worth. */
+interface Faults {
+  readonly broken: boolean;
+  readonly unsaleable: boolean;
+  readonly short: boolean;
+}
+const FAULTLESS: Faults = { broken: false, unsaleable: false, short: false };
+
+function faultsOf(flags: readonly Flag[]): ReadonlyMap<string | null, Faults> {
+  const faults = new Map<string | null, Faults>();
+  for (const flag of flags) {
+    const known = faults.get(flag.item) ?? FAULTLESS;
+    faults.set(flag.item, {
+      broken: known.broken || flag.weight === 'deal-breaker',
+      unsaleable: known.unsaleable || spoilsResale(flag),
+      short: known.short || flag.id === 'short-bar',
+    });
+  }
+  return faults;
+}
+
+/** An item before the kit's need is known. */
+interface Valued extends Pick<Good, 'item' | 'category' | 'prices' | 'plate' | 'factor' | 'unknown'> {
+  readonly pounds: Pounds;
+  /** What a pound or piece is worth paying for at most, in minor units. */
+  readonly most: number;
+  readonly unsaleable: boolean;
+}
+
+/** The kept, the surplus and the sold part of an item. */
+function goodOf(valued: Valued, surplus: number, settings: Settings): Good {
+  const { item, category, prices, plate, factor, unknown, pounds, most, unsaleable } = valued;
+  const base = { item, category, prices, plate, factor, unknown };
+  const nothing = { quantity: NOTHING, kept: NO_POUNDS, surplus: 0, resale: NOTHING, worth: NOTHING, fresh: NOTHING, ceiling: 0 };
+  if (item.plan?.value === 'nothing') return { ...base, ...nothing };
+  if (item.plan?.value === 'sell') {
+    const all = plate === null ? pounds : plate.pounds.sold;
+    const resale = unsaleable && item.resale === null ? NOTHING : resaleOf(item, rangeOf([all]), prices, factor, settings);
+    return { ...base, ...nothing, resale, worth: resale, ceiling: resale.likely };
+  }
+  const quantity = rangeOf([pounds]);
+  if (prices === null) return { ...base, ...nothing, quantity };
+  const kept = someOf(pounds, 1 - surplus);
+  const rest = surplus === 0 ? NOTHING : scale(quantity, surplus);
+  const resale = surplus === 0 ? NOTHING : scale(rest, prices.used.low * factor);
+  const keptQuantity = surplus === 0 ? quantity : rangeOf([kept]);
+  const worth = scale(times(keptQuantity, prices.used), factor);
+  return {
+    ...base,
+    quantity,
+    kept,
+    surplus: rest.likely,
+    resale,
+    worth: surplus === 0 ? worth : sumShared([worth, resale]),
+    fresh: times(keptQuantity, prices.delivered),
+    ceiling: (keptQuantity.likely * most + rest.likely * Math.min(most, prices.used.low)) * factor,
+  };
+}
+
 /**
  * Values every item. The ceiling of an item is the lower of the top of the going rate and of new delivered less the buyer's margin,
- * both in the condition stated.
+ * both in the condition stated; of what is sold on, and of plates beyond the kit's need, what it resells for.
  */
 export function goodsOf(reading: Reading, weights: readonly PlateWeight[], flags: readonly Flag[], settings: Settings): Good[] {
   const plates = new Map(weights.map((plate) => [plate.item.id, plate]));
-  const broken = new Set(flags.filter((flag) => flag.weight === 'deal-breaker').map((flag) => flag.item));
-  const shortBars = new Set(flags.filter((flag) => flag.id === 'short-bar').map((flag) => flag.item));
+  const faults = faultsOf(flags);
   const table = new Map<RateCategory, Prices | null>();
   const pricesFor = (category: RateCategory): Prices | null => {
     const known = table.get(category);
@@ -78,22 +152,33 @@ export function goodsOf(reading: Reading, weights: readonly PlateWeight[], flags
     table.set(category, prices);
     return prices;
   };
-  return reading.items.map((item) => {
+  const valued = reading.items.map((item): Valued => {
     const plate = plates.get(item.id) ?? null;
     const category = categoryOf(item);
     const prices = category === null ? null : pricesFor(category);
-    const known = quantityOf(item, category, plate);
-    const quantity = broken.has(item.id) ? NOTHING : (known ?? NOTHING);
-    const base = { item, category, prices, quantity, plate, unknown: known === null && !broken.has(item.id) };
-    if (category === null || prices === null) return { ...base, worth: NOTHING, fresh: NOTHING, ceiling: 0 };
-    const factor =
-      conditionFactor(item) * looseFactor(plate, settings.sleeveMm) * (shortBars.has(item.id) ? SHORT_BAR_FACTOR : 1);
-    const most = Math.min(topOf(item, category, prices.used), prices.delivered.likely * (1 - settings.margin));
+    const offered = quantityOf(item, category, plate);
+    const { broken, unsaleable, short } = faults.get(item.id) ?? FAULTLESS;
     return {
-      ...base,
-      worth: scale(times(quantity, prices.used), factor),
-      fresh: times(quantity, prices.delivered),
-      ceiling: quantity.likely * most * factor,
+      item,
+      category,
+      prices,
+      plate,
+      pounds: (broken && isKept(item)) || offered === null ? NO_POUNDS : offered,
+      factor: conditionFactor(item) * looseFactor(plate) * (short && isKept(item) ? SHORT_BAR_FACTOR : 1),
+      unknown: offered === null && !broken && isKept(item),
+      most:
+        category === null || prices === null
+          ? 0
+          : Math.min(topOf(item, category, prices.used), prices.delivered.likely * (1 - settings.margin)),
+      unsaleable,
     };
   });
+  const surplus = surplusOf(valued.flatMap(needed), settings.need);
+  return valued.map((one) => goodOf(one, surplus.get(one.item.id) ?? 0, settings));
+}
+
+/** A line as the kit's need sees it. */
+function needed({ item, plate, prices, pounds, most, factor }: Valued): Kept[] {
+  if (plate === null || plate.unit === null || prices === null || !isKept(item)) return [];
+  return [{ item, unit: plate.unit, pounds: pounds.weight.likely, gain: (most - Math.min(most, prices.used.low)) * factor }];
 }

@@ -1,16 +1,16 @@
 /** What the goods of an ad are worth to the buyer, what they cost, and how the price spreads over them. */
 import type { Flag, MoneyRange, Rate, Share, Worth } from '../listing/evaluation.ts';
-import type { Reading } from '../listing/reading.ts';
+import { isKept, type Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import { inPounds, type MassUnit } from '../units/mass.ts';
 import type { Currency, Money } from '../units/money.ts';
 import { exactly, over, type Range, scale, sumIndependent } from '../units/range.ts';
 import { askingPrice, type Price } from './asking-price.ts';
 import { baselines, sumWorth } from './baselines.ts';
-import { type Good, goodsOf } from './goods.ts';
-import { splitAllIn } from './split.ts';
+import { type Good, goodsOf, isKeptPlate } from './goods.ts';
+import { aloneOf, splitAllIn } from './split.ts';
 import { stepsOf } from './steps.ts';
-import { type PlateWeight, totalOffered, totalUsable } from './usable.ts';
+import { type PlateWeight, totalOffered, totalUsable, trueOffered } from './usable.ts';
 import { ceilingOf, openingOffer, walkAwayPrice } from './walk-away.ts';
 
 export interface Appraisal {
@@ -36,7 +36,7 @@ function perUsable(
   unit: MassUnit,
 ): Rate | null {
   if (usable.likely <= 0) return null;
-  const plates = shares.reduce((sum, share, index) => sum + (goods[index]?.plate ? share.minor : 0), 0);
+  const plates = shares.reduce((sum, share, index) => sum + (isKeptPlate(goods[index]) ? share.minor : 0), 0);
   const whole = shares.reduce((sum, share) => sum + share.minor, 0);
   const cost = whole > 0 ? scale(allIn, plates / whole) : exactly(0);
   const perPound = over(cost, divisor(usable));
@@ -57,27 +57,36 @@ export function appraise(
   const price = askingPrice(reading, offered, settings.currency);
   const currency = price?.currency ?? reading.asking.currency?.value ?? settings.currency;
   const comparable = currency === settings.currency;
-  const valued = comparable && goods.some((good) => good.prices !== null && good.quantity.likely > 0);
+  const valued =
+    comparable && goods.some(({ item, prices, quantity }) => !isKept(item) || (prices !== null && quantity.likely > 0));
   const drive = comparable && trip !== null ? trip : exactly(0);
 
   const allIn = price === null ? null : inCurrency(sumIndependent([price.range, drive]), currency);
   const parts =
     allIn === null || price === null ? [] : splitAllIn({ minor: Math.round(allIn.likely), currency }, price.range.likely, goods);
+  const worths = goods.map((good) => good.worth.likely);
   const split: Share[] = parts.map((part, index) => ({
     item: goods[index]?.item.id ?? '',
     allIn: part,
+    alone:
+      allIn === null || !valued || goods.length < 2
+        ? null
+        : aloneOf({ minor: Math.round(allIn.likely), currency }, worths, index),
     worth: inCurrency(comparable ? (goods[index]?.worth ?? exactly(0)) : exactly(0), currency),
   }));
   const ceiling = valued || (comparable && goods.some((good) => good.prices !== null)) ? ceilingOf(goods) : null;
   const walkAway = valued && ceiling !== null ? walkAwayPrice(ceiling, drive.likely, currency) : null;
   const goingWorth = valued ? inCurrency(sumWorth(goods, 'worth'), currency) : null;
   const perUsablePound = allIn === null ? null : perUsable(parts, goods, allIn, usable, settings.unit);
-  const base = valued ? baselines(goods.filter(isPlateGood), goods, settings.unit) : null;
+  const mine = goods.filter(({ item }) => isKept(item));
+  const base = valued && mine.length > 0 ? baselines(mine.filter(isPlateGood), mine, settings.unit) : null;
   const result: Omit<Worth, 'steps'> = {
     currency,
     usable,
     offered,
     losses: plates.flatMap((plate) => plate.losses),
+    surplus: goods.flatMap(({ item, surplus }) => (surplus > 0 ? [{ item: item.id, pounds: surplus }] : [])),
+    trueWeight: trueOffered(plates),
     allIn,
     perUsablePound,
     newDelivered: base === null ? null : { ...base.fresh, currency },

@@ -2,16 +2,17 @@
 import type { Item, Reading } from '../listing/reading.ts';
 import { isPlate } from '../listing/reading.ts';
 import { inPounds } from '../units/mass.ts';
-import { exactly, type Range, scale } from '../units/range.ts';
-import { deviationOf, trueTotal } from './true-weight.ts';
+import { type Range, scale } from '../units/range.ts';
+import { guessed, maybeLess, NO_POUNDS, ofPlates, type Pounds, sharedOut } from './pounds.ts';
+import { type Belief, gradeOf, learn, trueWeight, UNWEIGHED, type Weighing, type WeightGrade } from './true-weight.ts';
 
 export interface Amount {
   readonly pieces: number | null;
   /** Face value of one piece. */
   readonly unit: number | null;
-  readonly total: Range;
+  readonly total: Pounds;
   /** The part that surely comes in pairs, before a known odd piece is taken off. */
-  readonly paired: Range;
+  readonly paired: Pounds;
   readonly doubt: 'unknown-count' | 'unknown-weight' | null;
   readonly unknown: boolean;
 }
@@ -27,56 +28,80 @@ const BAR_POUNDS = 45;
 
 interface Known {
   readonly item: Item;
+  readonly grade: WeightGrade;
   readonly pieces: number | null;
   readonly unit: number | null;
   readonly total: number | null;
+  /** What single pieces weighed, in pounds. */
+  readonly weighed: readonly number[];
 }
 
 /** What is stated, each of count, unit and total completed from the other two. */
 function known(item: Item): Known {
+  const weighed = item.weighed?.value.map(inPounds) ?? [];
   let pieces = item.count?.value ?? null;
   const unitWeight = item.unitWeight?.value ?? null;
   let unit = unitWeight === null ? null : inPounds(unitWeight);
   let total = item.totalWeight === null ? null : inPounds(item.totalWeight.value);
+  // Pieces of no stated weight that were all on the scale.
+  if (unit === null && weighed.length > 0 && weighed.length === pieces) total = sumOf(weighed);
   if (pieces === null && unit !== null && total !== null && unit > 0) pieces = Math.round(total / unit) || null;
   if (unit === null && pieces !== null && total !== null && pieces > 0) unit = total / pieces;
   if (total === null && pieces !== null && unit !== null) total = pieces * unit;
-  return { item, pieces, unit, total };
+  return { item, grade: gradeOf(item), pieces, unit, total, weighed };
 }
 
-function statedAmount({ item, pieces, unit, total }: Known): Amount | null {
+const sumOf = (weights: readonly number[]): number => weights.reduce((sum, pounds) => sum + pounds, 0);
+
+/** What the buyer's weighings say of each grade in the lot: only plates with a face value of their own tell how far off it the others are. */
+function beliefsOf(all: readonly Known[]): ReadonlyMap<WeightGrade, Belief> {
+  const weighings = new Map<WeightGrade, Weighing[]>();
+  for (const { item, grade, unit, weighed } of all) {
+    if (weighed.length === 0 || unit === null || item.unitWeight === null) continue;
+    const seen = weighings.get(grade) ?? [];
+    seen.push(...weighed.map((pounds) => ({ face: unit, pounds })));
+    weighings.set(grade, seen);
+  }
+  return new Map([...weighings].map(([grade, seen]) => [grade, learn(grade, seen)]));
+}
+
+function statedAmount({ item, grade, pieces, unit, total, weighed }: Known, belief: Belief): Amount | null {
   const evenPieces = unit !== null && item.unitWeight !== null;
   if (pieces !== null && unit !== null && pieces > 0) {
-    const weight = trueTotal(pieces, unit, deviationOf(item));
+    const weight = ofPlates(trueWeight(grade, pieces, unit, weighed, belief));
     // Without a weight for each piece the pieces may differ, so that an odd number need not mean an odd plate.
     return {
       pieces: evenPieces ? pieces : null,
       unit: evenPieces ? unit : null,
       total: weight,
-      paired: evenPieces ? weight : { ...weight, low: weight.low * (1 - TOTAL_SLACK) },
+      paired: evenPieces ? weight : maybeLess(weight, TOTAL_SLACK),
       doubt: null,
       unknown: false,
     };
   }
   if (total !== null) {
-    const weight = trueTotal(Math.max(1, total / 25), Math.min(25, total), deviationOf(item));
-    const paired = { ...weight, low: weight.low * (1 - TOTAL_SLACK) };
-    return { pieces: null, unit, total: weight, paired, doubt: null, unknown: false };
+    const weight = ofPlates(trueWeight(grade, Math.max(1, total / 25), Math.min(25, total), [], belief));
+    return { pieces: null, unit, total: weight, paired: maybeLess(weight, TOTAL_SLACK), doubt: null, unknown: false };
   }
   return null;
 }
 
-function guessedAmount({ pieces, unit }: Known): Amount {
+function guessedAmount({ pieces, unit, weighed }: Known): Amount {
   if (unit !== null) {
-    const total = scale(PIECES, unit);
-    return { pieces: null, unit, total, paired: { ...total, low: 0 }, doubt: 'unknown-count', unknown: false };
+    const total = guessed(scale(PIECES, unit));
+    return { pieces: null, unit, total, paired: maybeLess(total, 1), doubt: 'unknown-count', unknown: false };
   }
   if (pieces !== null) {
-    const even = pieces - (pieces % 2);
-    const paired = { ...scale(PIECE_POUNDS, even), low: 0 };
-    return { pieces: null, unit, total: scale(PIECE_POUNDS, pieces), paired, doubt: 'unknown-weight', unknown: false };
+    const rest = pieces - weighed.length;
+    const found = sumOf(weighed);
+    const guess = (count: number): Range => {
+      const others = scale(PIECE_POUNDS, count);
+      return { low: found + others.low, likely: found + others.likely, high: found + others.high };
+    };
+    const paired = guessed({ ...guess(rest - (pieces % 2)), low: 0 });
+    return { pieces: null, unit, total: guessed(guess(rest)), paired, doubt: 'unknown-weight', unknown: false };
   }
-  return { pieces, unit, total: exactly(0), paired: exactly(0), doubt: 'unknown-weight', unknown: true };
+  return { pieces, unit, total: NO_POUNDS, paired: NO_POUNDS, doubt: 'unknown-weight', unknown: true };
 }
 
 /** Shares of a weight stated for the lot that the items without weights make up; null when there is nothing left to share. */
@@ -92,12 +117,13 @@ function restOf(reading: Reading, stated: number, unknowns: number): Range | nul
 /** The amount of every plate item, by id. */
 export function amountsOf(reading: Reading): ReadonlyMap<string, Amount> {
   const all = reading.items.filter((item) => isPlate(item.kind.value)).map(known);
+  const beliefs = beliefsOf(all);
   const stated = new Map<string, Amount>();
   for (const one of all) {
-    const amount = statedAmount(one);
+    const amount = statedAmount(one, beliefs.get(one.grade) ?? UNWEIGHED);
     if (amount !== null) stated.set(one.item.id, amount);
   }
-  const sum = [...stated.values()].reduce((total, amount) => total + amount.total.likely, 0);
+  const sum = [...stated.values()].reduce((total, amount) => total + amount.total.weight.likely, 0);
   const rest = restOf(reading, sum, all.length - stated.size);
   const amounts = new Map<string, Amount>();
   for (const one of all) {
@@ -105,8 +131,9 @@ export function amountsOf(reading: Reading): ReadonlyMap<string, Amount> {
     if (own !== undefined) amounts.set(one.item.id, own);
     else if (rest === null) amounts.set(one.item.id, guessedAmount(one));
     else {
-      const paired = { ...rest, low: rest.low * (1 - TOTAL_SLACK) };
-      amounts.set(one.item.id, { pieces: null, unit: one.unit, total: rest, paired, doubt: null, unknown: false });
+      const total = sharedOut(rest);
+      const paired = maybeLess(total, TOTAL_SLACK);
+      amounts.set(one.item.id, { pieces: null, unit: one.unit, total, paired, doubt: null, unknown: false });
     }
   }
   return amounts;

@@ -6,7 +6,7 @@ import { exactly, type Range } from '../units/range.ts';
 import { type Message, message } from '../words/message.ts';
 import type { Price } from './asking-price.ts';
 import { isByWeight } from './categories.ts';
-import type { Good } from './goods.ts';
+import { type Good, isKeptPlate } from './goods.ts';
 import { cellOf } from './rates.ts';
 
 type Unit = Step['unit'];
@@ -56,12 +56,15 @@ export function stepsOf(
 ): Step[] {
   const steps: Step[] = [];
   if (goods.some((good) => good.plate !== null)) {
-    steps.push(line('offered', worth.offered, 'lb', 'worked-out'), line('usable', worth.usable, 'lb', 'worked-out'));
+    const weighed = goods.some(({ item }) => item.weighed !== null);
+    steps.push(line('offered', worth.offered, 'lb', 'worked-out'));
+    steps.push(line('true-weight', worth.trueWeight, 'lb', weighed ? 'measured' : 'assumed', message('step_true_weight_source')));
+    steps.push(line('usable', worth.usable, 'lb', 'worked-out'));
   }
   if (price !== null) steps.push(line('price', price.range, 'money', 'stated'));
   if (trip !== null) steps.push(line('trip', trip, 'money', 'assumed'));
   if (worth.allIn !== null) steps.push(line('all-in', worth.allIn, 'money', 'worked-out'));
-  const plates = worth.split.filter((_, index) => goods[index]?.plate !== null);
+  const plates = worth.split.filter((_, index) => isKeptPlate(goods[index]));
   if (plates.length > 0 && plates.length < worth.split.length) {
     const share = plates.reduce((sum, part) => sum + part.allIn.minor, 0);
     steps.push(line('plates-share', exactly(share), 'money', 'worked-out'));

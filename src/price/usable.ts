@@ -1,22 +1,33 @@
-/** How much of the plate weight on offer the buyer can load: it must fit the sleeve, be sound, and have a mate. All in pounds. */
+/** How much of the plate weight on offer the buyer can load: it must fit a sleeve, be sound, and have a mate. All in pounds. */
 import type { Loss } from '../listing/evaluation.ts';
 import type { Item, Reading } from '../listing/reading.ts';
-import { isPlate, OF_ONE_PIECE } from '../listing/reading.ts';
-import { exactly, type Range, scale, sumIndependent } from '../units/range.ts';
-import { type Fit, fitOf, lotFitOf } from './fit.ts';
+import { isKept, OF_ONE_PIECE } from '../listing/reading.ts';
+import type { Settings } from '../listing/settings.ts';
+import type { Range } from '../units/range.ts';
+import { type Fit, fitOf, lotFitOf, sleevesOf } from './fit.ts';
+import { oddOnes } from './mates.ts';
 import { type Amount, amountsOf } from './plate-amounts.ts';
+import { NO_POUNDS, type Pounds, rangeOf, someOf, withChance } from './pounds.ts';
 
 export interface PlateWeight {
   readonly item: Item;
   readonly offered: Range;
   readonly usable: Range;
+  /** The same as pounds that add up with those of other lines. */
+  readonly pounds: { readonly offered: Pounds; readonly usable: Pounds; readonly sold: Pounds };
   readonly fit: Fit;
+  /** Face value of one plate in pounds, where the ad gives it. */
+  readonly unit: number | null;
   readonly losses: readonly Loss[];
   /** The ad says neither how many nor how heavy. */
   readonly unknown: boolean;
 }
 
-const NOTHING = exactly(0);
+interface Line {
+  readonly item: Item;
+  readonly amount: Amount;
+  readonly fit: Fit;
+}
 
 const isFilled = (item: Item): boolean => item.material?.value === 'cement' || item.material?.value === 'vinyl';
 
@@ -28,72 +39,81 @@ function crackedPieces(item: Item, pieces: number | null): number | 'all' {
 }
 
 /** Why none of an item's plates can be used, if so. */
-function ruin(item: Item, amount: Amount, fit: Fit): Loss['reason'] | null {
+function ruin({ item, amount, fit }: Line): Loss['reason'] | null {
   if (fit.known && fit.chance === 0) return fit.clearanceMm !== null && fit.clearanceMm > 0 ? 'sloppy' : 'wrong-bore';
   if (crackedPieces(item, amount.pieces) === 'all') return 'cracked';
   return isFilled(item) ? 'cement' : null;
 }
 
-/** Plates of one weight and make pair with one another, on whichever line of the ad they stand. */
-const mateKey = (item: Item, amount: Amount): string => `${item.kind.value} ${amount.unit?.toFixed(2)} ${item.fits?.value ?? ''}`;
+const soundPieces = ({ item, amount }: Line): number | null => {
+  const cracked = crackedPieces(item, amount.pieces);
+  return amount.pieces === null || cracked === 'all' ? null : amount.pieces - cracked;
+};
 
-/** Ids of items of which one piece is left without a mate. */
-function oddOnes(sound: readonly { item: Item; amount: Amount }[]): ReadonlySet<string> {
-  const groups = new Map<string, { pieces: number; last: string }>();
-  for (const { item, amount } of sound) {
-    if (amount.unit === null || amount.pieces === null) continue;
-    const key = mateKey(item, amount);
-    const sound = amount.pieces - (crackedPieces(item, amount.pieces) === 1 ? 1 : 0);
-    groups.set(key, { pieces: (groups.get(key)?.pieces ?? 0) + sound, last: item.id });
-  }
-  return new Set([...groups.values()].filter((group) => group.pieces % 2 === 1).map((group) => group.last));
+/** What can be sold on: sound plates, whatever the buyer's sleeves; a single one too. */
+function soldOn(line: Line): Pounds {
+  const { item, amount } = line;
+  const sound = soundPieces(line);
+  if (crackedPieces(item, amount.pieces) === 'all' || isFilled(item)) return NO_POUNDS;
+  return sound === null || amount.pieces === null ? amount.total : someOf(amount.total, sound / amount.pieces);
 }
 
-/**
- * The low end of a weight that is usable only with a chance: the mean of the worse half of what may be found.
- * At a chance of a half and under that is nothing.
- */
-const doubtful = (weight: Range, chance: number): Range =>
-  chance < 0.5
-    ? { low: 0, likely: 0, high: weight.high }
-    : { ...weight, low: weight.low * Math.min(1, Math.max(0, 2 * chance - 1)) };
-
-function weigh(item: Item, amount: Amount, fit: Fit, isOdd: boolean): PlateWeight {
-  const base = { item, fit, offered: amount.total, unknown: amount.unknown };
-  const reason = ruin(item, amount, fit);
-  if (reason !== null) {
-    return { ...base, usable: NOTHING, losses: [{ item: item.id, reason, pounds: amount.total.likely }] };
-  }
+function weigh(line: Line, isOdd: boolean): PlateWeight {
+  const { item, amount, fit } = line;
+  const offered = rangeOf([amount.total]);
+  const made = (usable: Pounds, losses: readonly Loss[]): PlateWeight => ({
+    item,
+    fit,
+    offered,
+    usable: rangeOf([usable]),
+    pounds: { offered: amount.total, usable, sold: item.plan?.value === 'sell' ? soldOn(line) : NO_POUNDS },
+    unit: amount.unit,
+    losses,
+    unknown: amount.unknown,
+  });
+  const loss = (reason: Loss['reason'], pounds: number): Loss => ({ item: item.id, reason, pounds });
+  if (item.plan?.value === 'nothing') return made(NO_POUNDS, [loss('unwanted', offered.likely)]);
+  if (item.plan?.value === 'sell') return made(NO_POUNDS, [loss('sold-on', offered.likely)]);
+  const reason = ruin(line);
+  if (reason !== null) return made(NO_POUNDS, [loss(reason, offered.likely)]);
   const losses: Loss[] = [];
   let usable = amount.paired;
-  const cracked = crackedPieces(item, amount.pieces) === 1 && amount.unit !== null && amount.pieces !== null;
-  if (cracked) {
-    losses.push({ item: item.id, reason: 'cracked', pounds: amount.unit });
-    usable = scale(usable, (amount.pieces - 1) / amount.pieces);
+  const sound = soundPieces(line);
+  if (sound !== null && amount.pieces !== null) {
+    const each = offered.likely / amount.pieces;
+    if (sound < amount.pieces) losses.push(loss('cracked', each));
+    if (isOdd) losses.push(loss('odd', each));
+    usable = someOf(usable, (sound - (isOdd ? 1 : 0)) / amount.pieces);
   }
-  if (isOdd && amount.unit !== null && amount.pieces !== null) {
-    losses.push({ item: item.id, reason: 'odd', pounds: amount.unit });
-    const sound = amount.pieces - (cracked ? 1 : 0);
-    usable = scale(usable, sound > 1 ? (sound - 1) / sound : 0);
-  }
-  if (amount.doubt !== null) losses.push({ item: item.id, reason: amount.doubt, pounds: usable.likely - usable.low });
-  return { ...base, usable: doubtful(usable, fit.chance), losses };
+  const { low, likely } = rangeOf([usable]);
+  if (amount.doubt !== null) losses.push(loss(amount.doubt, likely - low));
+  if (fit.chance < 0.5) losses.push(loss('unknown-bore', likely));
+  return made(withChance(usable, fit.chance), losses);
 }
 
 /** Every plate item with what of it can be used, and why the rest can't. */
-export function plateWeights(reading: Reading, sleeveMm: number): PlateWeight[] {
+export function plateWeights(reading: Reading, settings: Settings): PlateWeight[] {
   const amounts = amountsOf(reading);
   const lot = lotFitOf(reading);
-  const plates = reading.items
-    .filter((item) => isPlate(item.kind.value))
-    .map((item) => ({ item, amount: amounts.get(item.id), fit: fitOf(item, lot, sleeveMm) }))
-    .filter((plate): plate is { item: Item; amount: Amount; fit: Fit } => plate.amount !== undefined);
-  const odd = oddOnes(plates.filter(({ item, amount, fit }) => ruin(item, amount, fit) === null));
-  return plates.map(({ item, amount, fit }) => weigh(item, amount, fit, odd.has(item.id)));
+  const sleeves = sleevesOf(settings);
+  const lines: Line[] = [];
+  for (const item of reading.items) {
+    const amount = amounts.get(item.id);
+    if (amount !== undefined) lines.push({ item, amount, fit: fitOf(item, lot, sleeves) });
+  }
+  const kept = lines.filter((line) => isKept(line.item) && ruin(line) === null);
+  const odd = oddOnes(
+    kept.map((line) => ({ item: line.item, fit: line.fit, pieces: soundPieces(line), unit: line.amount.unit })),
+    settings,
+  );
+  return lines.map((line) => weigh(line, odd.has(line.item.id)));
 }
 
-export const totalOffered = (plates: readonly PlateWeight[]): Range => sumIndependent(plates.map((plate) => plate.offered));
-export const totalUsable = (plates: readonly PlateWeight[]): Range => {
-  const sum = sumIndependent(plates.map((plate) => plate.usable));
-  return { ...sum, low: Math.max(0, sum.low) };
-};
+export const totalOffered = (plates: readonly PlateWeight[]): Range => rangeOf(plates.map((plate) => plate.pounds.offered));
+export const totalUsable = (plates: readonly PlateWeight[]): Range => rangeOf(plates.map((plate) => plate.pounds.usable));
+
+/** What all plates on offer truly weigh: likely is the centre of mass. */
+export function trueOffered(plates: readonly PlateWeight[]): Range {
+  const { low, high } = totalOffered(plates);
+  return { low, likely: plates.reduce((sum, plate) => sum + plate.pounds.offered.weight.centre, 0), high };
+}

@@ -12,7 +12,8 @@ const isUnitBasis = (basis: PriceBasis): boolean => basis !== 'lot' && basis !==
 
 const fact = <T>(value: T, basis: Basis): Fact<T> => ({ value, basis, rule: 'buyer', evidence: [] });
 
-const currencyOf = (asking: Asking): Currency =>
+/** The ad's currency, as far as it says; US dollars otherwise. */
+export const currencyOf = (asking: Asking): Currency =>
   asking.currency?.value ?? asking.amount?.value.currency ?? asking.unitAmount?.value.currency ?? 'USD';
 
 function correctMoney(

@@ -1,6 +1,7 @@
 import type { Basis, Condition, Correction, Fact, Item, Kind } from '../listing/reading.ts';
-import { CONDITIONS, GRADES, KINDS, MATERIALS, NO_FACTS } from '../listing/reading.ts';
-import { parseCount, parseLength, parseMoney, parseNumber, parseWeight } from './correction-values.ts';
+import { CONDITIONS, GRADES, KINDS, MATERIALS, NO_FACTS, PLANS } from '../listing/reading.ts';
+import type { Currency } from '../units/money.ts';
+import { parseCount, parseLength, parseMoney, parseNumber, parseWeight, parseWeights } from './correction-values.ts';
 
 const basisOf = (correction: Correction): Basis => correction.basis ?? 'stated';
 const fact = <T>(value: T, correction: Correction): Fact<T> => ({
@@ -54,8 +55,17 @@ function set<K extends keyof Item>(item: Item, key: K, correction: Correction, v
 
 const LENGTHS = ['boreMm', 'shaftMm', 'sleeveMm', 'lengthMm', 'diameterMm'] as const;
 
-/** The item with one field set; null when the field or value means nothing. */
-export function correctItem(item: Item, field: string, correction: Correction): Item | null {
+/** Pieces on a scale are there, whatever the ad says of their number; what they weigh is measured unless said otherwise. */
+function setWeighed(item: Item, correction: Correction): Item | null {
+  const next = set(item, 'weighed', { ...correction, basis: correction.basis ?? 'measured' }, parseWeights(correction));
+  const pieces = next?.weighed?.value.length ?? 0;
+  if (next === null || pieces <= (item.count?.value ?? 0)) return next;
+  const counted = { ...next, count: fact(pieces, { ...correction, basis: 'measured' }) };
+  return item.unitWeight === null ? counted : retotal(counted);
+}
+
+/** The item with one field set; null when the field or value means nothing. `currency` is that of sums without one. */
+export function correctItem(item: Item, field: string, correction: Correction, currency: Currency): Item | null {
   const condition = field.startsWith('condition.') ? oneOf(CONDITIONS, field.slice('condition.'.length)) : null;
   if (condition !== null) {
     return typeof correction.value === 'boolean' ? setCondition(item, condition, correction.value, correction) : null;
@@ -87,7 +97,13 @@ export function correctItem(item: Item, field: string, correction: Correction): 
     case 'grade':
       return set(item, 'grade', correction, oneOf(GRADES, correction.value));
     case 'ownPrice':
-      return set(item, 'ownPrice', correction, parseMoney(correction, item.ownPrice?.value.currency ?? 'USD'));
+      return set(item, 'ownPrice', correction, parseMoney(correction, item.ownPrice?.value.currency ?? currency));
+    case 'resale':
+      return set(item, 'resale', correction, parseMoney(correction, currency));
+    case 'plan':
+      return set(item, 'plan', correction, oneOf(PLANS, correction.value));
+    case 'weighed':
+      return setWeighed(item, correction);
     case 'condition':
     case 'conditions':
       return setConditions(item, correction);

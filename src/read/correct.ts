@@ -1,6 +1,7 @@
 /** Puts the buyer's own values into a reading: by hand, by settling a doubt, by measuring. */
 import type { Asking, Basis, Correction, Fact, Item, Reading } from '../listing/reading.ts';
-import { correctAsking, settleUnitPrice } from './correct-asking.ts';
+import type { Currency } from '../units/money.ts';
+import { correctAsking, currencyOf, settleUnitPrice } from './correct-asking.ts';
 import { correctItem, newItem } from './correct-item.ts';
 import { parseDistance, parseWeight } from './correction-values.ts';
 
@@ -45,7 +46,7 @@ function correctTop(reading: Reading, correction: Correction): Reading | null {
 type Items = Map<string, Item>;
 
 /** An item's id as path with nothing as value takes the item out; the kind of an id not there yet adds one. */
-function correctItems(items: Items, correction: Correction): boolean {
+function correctItems(items: Items, correction: Correction, currency: Currency): boolean {
   const dot = correction.path.indexOf('.');
   const id = dot < 0 ? correction.path : correction.path.slice(0, dot);
   const field = dot < 0 ? null : correction.path.slice(dot + 1);
@@ -56,7 +57,7 @@ function correctItems(items: Items, correction: Correction): boolean {
     return added !== null;
   }
   if (field === null) return (correction.value === null || correction.value === false) && items.delete(id);
-  const changed = correctItem(item, field, correction);
+  const changed = correctItem(item, field, correction, currency);
   if (changed !== null) items.set(id, changed);
   return changed !== null;
 }
@@ -77,7 +78,7 @@ export function correct(reading: Reading, corrections: readonly Correction[]): C
   for (const correction of corrections) {
     const next = correctOutside(outside, correction);
     outside = next ?? outside;
-    (next !== null || correctItems(items, correction) ? applied : refused).push(correction);
+    (next !== null || correctItems(items, correction, currencyOf(outside.asking)) ? applied : refused).push(correction);
   }
   const paths = new Set(applied.map((correction) => correction.path));
   const doubts = outside.doubts.filter(

@@ -23,6 +23,24 @@ export function parseWeight(correction: Correction): Weight | null {
   return value === null || value === 0 || (unit !== 'lb' && unit !== 'kg') ? null : { value, unit };
 }
 
+/** At most so many pieces are weighed one by one. */
+const MOST_WEIGHED = 200;
+
+/**
+ * Several weights in one text, "46.2, 44.8, 45.1", all in the correction's unit. Commas, semicolons and blanks part them; the decimal
+ * sign is a point, or a comma where semicolons part the weights ("20,3; 19,8").
+ */
+export function parseWeights(correction: Correction): Weight[] | null {
+  const { value } = correction;
+  if (typeof value === 'number') return parseWeights({ ...correction, value: String(value) });
+  if (typeof value !== 'string') return null;
+  const text = value.includes(';') ? value.replace(/(\d),(?=\d)/g, '$1.') : value;
+  const parts = text.split(/[\s,;]+/).filter((part) => part !== '');
+  if (parts.length === 0 || parts.length > MOST_WEIGHED) return null;
+  const weights = parts.flatMap((part) => parseWeight({ ...correction, value: part }) ?? []);
+  return weights.length === parts.length ? weights : null;
+}
+
 export function parseDistance(correction: Correction): Distance | null {
   const value = parseNumber(correction);
   const unit = correction.unit ?? 'mi';

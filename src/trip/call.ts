@@ -38,7 +38,10 @@ function nothing({ reading, flags, appraisal, settings }: Facts): Call | null {
   if (reading.items.length === 0) return leave(message('because_nothing_on_offer'));
   const { worth, goods } = appraisal;
   const broken = flags.filter((flag) => flag.weight === 'deal-breaker');
-  if (broken.length > 0 && goods.every((good) => good.quantity.likely === 0 && !good.unknown && good.category !== null)) {
+  if (
+    broken.length > 0 &&
+    goods.every((good) => good.quantity.likely === 0 && good.ceiling === 0 && !good.unknown && good.category !== null)
+  ) {
     return leave(...broken.slice(0, 3).map((flag) => flag.says));
   }
   if (worth.walkAway !== null) return null;

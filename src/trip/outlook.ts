@@ -1,7 +1,7 @@
 /** Looks ahead to what the buyer may find: the unknowns, the states they can take, and which of them would turn the decision. */
 import { flagsOnWorth } from '../flags/index.ts';
 import type { Question } from '../listing/evaluation.ts';
-import type { Reading } from '../listing/reading.ts';
+import { isKept, type Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import { goodsOf } from '../price/goods.ts';
 import type { Appraisal } from '../price/index.ts';
@@ -42,7 +42,7 @@ function worthOfPart(
       own.flatMap(({ unknown, index }) => (bad[index] ? unknown.bad : unknown.good)),
     ).reading;
     const items = changed.items.filter((item) => partOf(item) === part);
-    const plates = part === 'plates' ? plateWeights(changed, settings.sleeveMm) : [];
+    const plates = part === 'plates' ? plateWeights(changed, settings) : [];
     const goods = goodsOf({ ...changed, items }, plates, flagsOnWorth({ ...changed, items }, plates, settings), settings);
     const worth = ceilingOf(goods);
     known.set(bits, worth);
@@ -63,13 +63,13 @@ export function lookAhead(
   const blocking: Question[] = [];
   const { currency } = settings;
   if (price === null) blocking.push(priceQuestion(drive, currency));
-  const unweighed = plates.find((plate) => plate.unknown);
+  const unweighed = plates.find(({ item, unknown }) => unknown && isKept(item));
   if (unweighed !== undefined) {
     blocking.push(blockingQuestion('weights', `${unweighed.item.id}.totalWeight`, message('question_weights'), drive, currency));
   }
   if (ceiling === null || worth.walkAway === null) return { questions: blocking, decisive: [] };
 
-  const unknowns = unknownsOf(reading, plates, settings.sleeveMm);
+  const unknowns = unknownsOf(reading, plates);
   // Plates, bars and the rest are worth what they are worth apart from each other, so each is valued only for its own answers.
   const parts = PARTS.map((part) => worthOfPart(reading, unknowns, part, settings));
   const states = statesOf(unknowns, (bad) => parts.reduce((sum, worth) => sum + worth(bad), 0));

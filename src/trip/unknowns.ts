@@ -1,6 +1,7 @@
 /** What an ad leaves open that would change its worth: each with a chance of being bad, and what the reading would then say. */
 import type { Correction, Item, Reading } from '../listing/reading.ts';
-import { isPlate } from '../listing/reading.ts';
+import { isKept, isPlate } from '../listing/reading.ts';
+import { isWideSleeve, TIGHT_FROM_MM } from '../price/fit.ts';
 import type { PlateWeight } from '../price/usable.ts';
 import { type Message, message } from '../words/message.ts';
 
@@ -59,22 +60,27 @@ function shaft(bar: Item): Unknown | null {
   };
 }
 
-/** One question for the holes of all plates whose holes the ad doesn't state. */
-function bore(plates: readonly PlateWeight[], sleeveMm: number): Unknown | null {
-  const open = plates.filter((plate) => !plate.fit.known && plate.item.kind.value !== 'bumper');
+/** One question for the holes of all plates whose holes the ad doesn't state well enough. */
+function bore(plates: readonly PlateWeight[]): Unknown | null {
+  const open = plates.filter(({ item, fit }) => !fit.known && item.kind.value !== 'bumper' && isKept(item));
   const first = open[0];
   if (first === undefined) return null;
-  const right = sleeveMm >= 40 ? '50mm' : '25mm';
-  const wrong = sleeveMm >= 40 ? '25mm' : '50mm';
-  const set = (value: string): Correction[] => open.map((plate) => ({ path: `${plate.item.id}.fits`, value }));
+  const { sleeveMm, chance } = first.fit;
+  // For a sleeve wider than 50 mm a 50 mm plate is no answer: the hole itself is.
+  const set = (fits: boolean): Correction[] =>
+    open.map(({ item }) =>
+      item.fits === null && sleeveMm <= TIGHT_FROM_MM
+        ? { path: `${item.id}.fits`, value: isWideSleeve(sleeveMm) === fits ? '50mm' : '25mm' }
+        : { path: `${item.id}.boreMm`, value: fits ? sleeveMm + 0.5 : sleeveMm - 2 },
+    );
   return {
     id: 'bore',
     part: 'plates',
     about: `${first.item.id}.boreMm`,
     says: message('question_bore', { sleeve: { mm: sleeveMm } }),
-    chance: 1 - first.fit.chance,
-    bad: set(wrong),
-    good: set(right),
+    chance: 1 - chance,
+    bad: set(false),
+    good: set(true),
   };
 }
 
@@ -95,8 +101,8 @@ function count(item: Item): Unknown | null {
 const mostFor = (items: number): number => (items <= 40 ? 5 : 2);
 
 /** The unknowns of a reading, likeliest to matter first. */
-export function unknownsOf(reading: Reading, plates: readonly PlateWeight[], sleeveMm: number): Unknown[] {
-  const found: (Unknown | null)[] = [bore(plates, sleeveMm)];
+export function unknownsOf(reading: Reading, plates: readonly PlateWeight[]): Unknown[] {
+  const found: (Unknown | null)[] = [bore(plates)];
   const bars = reading.items.filter((item) => item.kind.value === 'bar').slice(0, 2);
   for (const bar of bars) found.push(straightness(bar), shaft(bar));
   for (const item of reading.items) found.push(found.length < 20 ? count(item) : null);

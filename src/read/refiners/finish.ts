@@ -1,6 +1,6 @@
 /** Makes the items of the reading from drafts: facts with basis, rule and evidence. */
 import type { Span } from '../../listing/page-listing.ts';
-import type { Basis, Fact, Item } from '../../listing/reading.ts';
+import { type Basis, type Fact, type Item, NO_FACTS } from '../../listing/reading.ts';
 import type { Weight } from '../../units/mass.ts';
 import { money } from '../../units/money.ts';
 import { type Scan, span } from '../text/scan.ts';
@@ -63,6 +63,7 @@ export function finishItem(scan: Scan, id: string, item: Draft, currency: string
   const capacity = item.measures.get('capacity');
   const own = item.ownPrice;
   return {
+    ...NO_FACTS,
     id,
     kind: {
       value: item.kind,

@@ -40,7 +40,7 @@ describe('strings of the panel', () => {
     ['panel_condition_', CONDITIONS],
     ['panel_material_', MATERIALS],
     ['panel_grade_', GRADES],
-    ['panel_loss_', ['wrong-bore', 'odd', 'cracked', 'cement', 'sloppy', 'unknown-count', 'unknown-weight']],
+    ['panel_loss_', ['wrong-bore', 'odd', 'cracked', 'cement', 'sloppy', 'unknown-count', 'unknown-weight', 'unknown-bore', 'sold-on', 'unwanted']],
     ['panel_price_', ['lot', 'per-pound', 'per-kilogram', 'each', 'pair', 'range', 'none']],
     ['panel_basis_', ['stated', 'measured', 'implied', 'assumed']],
     ['panel_step_', ['stated', 'implied', 'assumed', 'measured', 'worked-out']],

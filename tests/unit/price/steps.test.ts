@@ -10,7 +10,7 @@ const AD = 'Olympic plates 4 x 45 lb and a power rack. $400 for all';
 const sources = (settings: Settings): Record<string, string> =>
   Object.fromEntries(
     evaluate(listingFromText(AD), settings)
-      .worth.steps.filter(({ source }) => source !== null)
+      .worth.steps.filter(({ id, source }) => id.includes('-rate:') && source !== null)
       .map(({ id, source }) => [id, source ? say(source) : '']),
   );
 

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import type { Condition } from '../../../src/listing/reading.ts';
 import { OF_ONE_PIECE } from '../../../src/listing/reading.ts';
 import { plateWeights, totalOffered, totalUsable } from '../../../src/price/usable.ts';
-import { fact, item, kg, lb, plates, reading } from '../making/readings.ts';
+import { fact, item, kg, lb, plates, reading, settings } from '../making/readings.ts';
 
 const usable = (items: Parameters<typeof reading>[0], sleeveMm = 50, changes = {}) =>
-  totalUsable(plateWeights(reading(items, 100, changes), sleeveMm));
+  totalUsable(plateWeights(reading(items, 100, changes), settings({ sleeveMm })));
 const losses = (items: Parameters<typeof reading>[0], sleeveMm = 50) =>
-  plateWeights(reading(items, 100), sleeveMm).flatMap((plate) =>
+  plateWeights(reading(items, 100), settings({ sleeveMm })).flatMap((plate) =>
     plate.losses.map((loss) => [loss.reason, Math.round(loss.pounds)]),
   );
 
@@ -65,7 +65,7 @@ describe('usable plate weight', () => {
     expect(usable([item('plate-1', 'plate', { unitWeight: lb(45), fits: '50mm' })])).toEqual({ low: 0, likely: 90, high: 180 });
     const weightless = usable([item('plate-1', 'plate', { count: 10, fits: '50mm' })]);
     expect(weightless.high / weightless.likely).toBeGreaterThan(2);
-    expect(plateWeights(reading([item('plate-1', 'plate')], 100), 50)[0]?.unknown).toBe(true);
+    expect(plateWeights(reading([item('plate-1', 'plate')], 100), settings())[0]?.unknown).toBe(true);
   });
 
   it('shares a weight stated for the lot over what has none of its own', () => {
@@ -97,7 +97,7 @@ describe('properties of usable weight', () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(count, weight, fc.boolean()), { maxLength: 8 }), (lines) => {
         const items = lines.map(([n, w, known], index) => plates(`plate-${index + 1}`, n, lb(w), known ? { fits: '50mm' } : {}));
-        const weights = plateWeights(reading(items, 100), 50);
+        const weights = plateWeights(reading(items, 100), settings());
         const [offered, good] = [totalOffered(weights), totalUsable(weights)];
         expect(good.low).toBeLessThanOrEqual(good.likely);
         expect(good.likely).toBeLessThanOrEqual(good.high);
