@@ -104,7 +104,7 @@ export function toContract(evaluation: Evaluation, say: Say, unit: MassUnit = 'l
       trip === null
         ? null
         : {
-            distance: { ...trip.distance },
+            distance: { ...trip.distance, value: tidy(trip.distance.value, 2) },
             cost: moneyOut(trip.cost),
             breakEven: trip.breakEven === null ? null : { ...trip.breakEven },
           },

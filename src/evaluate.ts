@@ -9,8 +9,9 @@ import { plateWeights } from './price/usable.ts';
 import { correct } from './read/correct.ts';
 import { read } from './read/index.ts';
 import { decide } from './trip/call.ts';
-import { driveCost, tripOf } from './trip/drive.ts';
+import { driveOf, tripOf } from './trip/drive.ts';
 import { lookAhead } from './trip/outlook.ts';
+import { tripSteps } from './trip/steps.ts';
 
 export const evaluate = (listing: PageListing, settings: Settings, corrections: readonly Correction[] = []): Evaluation =>
   judge(read(listing, readAs(settings, corrections)), settings, corrections);
@@ -26,11 +27,12 @@ export function judge(asRead: Reading, settings: Settings, corrections: readonly
   const { reading, applied } = correct(asRead, [...settings.corrections, ...corrections]);
   const plates = plateWeights(reading, settings);
   const flags = raiseFlags(reading, plates, settings);
-  const drive = driveCost(reading, settings);
-  const appraisal = appraise(reading, plates, flags, settings, drive);
-  const { ceiling, price, worth } = appraisal;
-  const trip = tripOf(reading, settings, ceiling === null || price === null ? null : ceiling - price.range.likely);
-  const outlook = lookAhead(reading, plates, appraisal, settings, drive?.likely ?? null);
-  const call = decide({ reading, flags, appraisal, trip, outlook, settings });
-  return { reading, corrections: applied, flags, worth, trip, questions: outlook.questions, call };
+  const drive = driveOf(reading, settings);
+  const appraisal = appraise(reading, plates, flags, settings, drive?.total ?? null, tripSteps(drive, settings));
+  const { questions, prospect, decisive } = lookAhead(reading, plates, appraisal, settings, drive?.total.likely ?? null);
+  const { ceiling, price } = appraisal;
+  const onPaper = ceiling === null || price === null ? null : ceiling - price.range.likely;
+  const trip = tripOf(drive, reading, settings, prospect?.saving.minor ?? onPaper);
+  const call = decide({ reading, flags, appraisal, trip, prospect, decisive, settings });
+  return { reading, corrections: applied, flags, worth: appraisal.worth, trip, prospect, questions, call };
 }

@@ -107,13 +107,46 @@ export interface Worth {
   readonly steps: readonly Step[];
 }
 
+/** What a drive's cost is made of, in minor units of the buyer's currency; they sum to the cost. */
+export interface DriveParts {
+  readonly driving: Range;
+  readonly time: Range;
+  readonly tolls: Range;
+  /** Hire of a van, when the goods need one. */
+  readonly van: Range;
+}
+
 export interface Trip {
+  /** One way. */
   readonly distance: Distance;
-  readonly basis: 'stated' | 'typed';
-  /** There and back: driving and time. */
+  readonly basis: 'stated' | 'typed' | 'between-places';
+  /** One way in miles: a range where it comes from the coordinates of two places. */
+  readonly miles: Range;
+  /** There and back, as often as the load takes. */
   readonly cost: MoneyRange;
+  readonly parts: DriveParts;
+  /** How often one has to drive. */
+  readonly times: number;
+  /** Why there is a van or more than one trip, and what does not fit. */
+  readonly notes: readonly Message[];
   /** One-way distance at which the saving is gone; null when there is no saving to spend. */
   readonly breakEven: Distance | null;
+}
+
+/** What setting out is worth on average, when the buyer may refuse at the door. */
+export interface Prospect {
+  /** E[max(0, worth − price)], before the drive. */
+  readonly saving: Money;
+  /** The same less the drive: below zero it is better to stay at home. Null when the distance isn't known. */
+  readonly afterDrive: Money | null;
+  /** Chance, 0 to 1, that the goods turn out worth less than the price: a drive for nothing. */
+  readonly refusal: number;
+  /** What it is worth to know everything before the drive: no question is worth more. */
+  readonly knowingAll: Money;
+  /** Asking price up to which setting out pays, rounded down to a whole major unit. Null when there is none, or no distance is known. */
+  readonly breakEvenPrice: Money | null;
+  /** One-way distance up to which it pays; null when no saving is left, or when driving costs nothing. */
+  readonly breakEvenDistance: Distance | null;
 }
 
 export interface Question {
@@ -139,6 +172,8 @@ export interface Evaluation {
   readonly flags: readonly Flag[];
   readonly worth: Worth;
   readonly trip: Trip | null;
+  /** Null without a price, or when something here, or all of it, can't be valued. */
+  readonly prospect: Prospect | null;
   readonly questions: readonly Question[];
   readonly call: Call;
 }

@@ -1,5 +1,6 @@
 /** The buyer's settings: one object of defaults that is also the type. Parsed at the boundary (storage, --settings FILE). */
 import * as z from 'zod/mini';
+import { DEFAULT_PER_MILE } from '../trip/mileage-rates.ts';
 import { correctionSchema } from './correction.ts';
 
 const positive = z.number().check(z.positive());
@@ -14,6 +15,13 @@ const cell = z
     date: z._default(z.string(), ''),
   })
   .check(z.refine((value) => value.low <= value.likely && value.likely <= value.high, 'low, likely and high are not in order'));
+
+const place = z.object({
+  name: z.string().check(z.maxLength(200)),
+  /** Degrees north and east. */
+  lat: z.number().check(z.gte(-90), z.lte(90)),
+  lon: z.number().check(z.gte(-180), z.lte(180)),
+});
 
 /** Categories of the rates table. Weight categories are priced per pound, the others per piece. */
 export const RATE_CATEGORIES = [
@@ -65,12 +73,23 @@ export const settingsSchema = z.object({
   ),
   /** One-way distance to the seller, when typed. */
   distance: z.nullable(z.object({ value: atLeastZero, unit: z.enum(['mi', 'km']) })),
-  /** Cost of a driven mile in major units of `currency`. */
+  /** Where the buyer sets out, and where the seller of the ad in hand lives: the distance comes from them when none is typed or stated. */
+  home: z.nullable(place),
+  sellerAt: z.nullable(place),
+  /** Cost of a driven mile in major units of `currency`; published ones are in trip/mileage-rates.ts. */
   perMile: atLeastZero,
   /** What an hour is worth to the buyer, in major units. */
   hourWorth: atLeastZero,
   /** Average speed in miles per hour. */
   speedMph: positive,
+  /** Tolls, ferry and parking of one trip there and back, in major units. */
+  tolls: atLeastZero,
+  /** Hire of a van for one trip, in major units; counted only when the goods don't fit. Null: the buyer's own vehicle takes everything. */
+  van: z.nullable(z.object({ cost: atLeastZero, per: z.literal('trip') })),
+  /** Longest piece in mm that goes into the buyer's vehicle; null when anything does. */
+  longestMm: z.nullable(positive),
+  /** Pounds that the buyer's vehicle may carry beside the driver; null when that is never reached. */
+  payloadLb: z.nullable(positive),
   /** Sales tax on new goods, as a fraction. */
   salesTax: z.number().check(z.gte(0), z.lte(1)),
   /** Least saving against new delivered that makes a used purchase worth the trouble, as a fraction of new delivered. */
@@ -89,9 +108,15 @@ export const DEFAULT_SETTINGS: Settings = {
   otherSleeveMm: null,
   need: null,
   distance: null,
-  perMile: 0.21,
+  home: null,
+  sellerAt: null,
+  perMile: DEFAULT_PER_MILE,
   hourWorth: 10,
   speedMph: 35,
+  tolls: 0,
+  van: null,
+  longestMm: null,
+  payloadLb: null,
   salesTax: 0.07,
   margin: 0.15,
   rates: {},

@@ -1,5 +1,5 @@
 /** What the goods of an ad are worth to the buyer, what they cost, and how the price spreads over them. */
-import type { Flag, MoneyRange, Rate, Share, Worth } from '../listing/evaluation.ts';
+import type { Flag, MoneyRange, Rate, Share, Step, Worth } from '../listing/evaluation.ts';
 import { isKept, type Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import { inPounds, type MassUnit } from '../units/mass.ts';
@@ -43,13 +43,17 @@ function perUsable(
   return { ...scale(perPound, inPounds({ value: 1, unit })), currency: allIn.currency, per: unit };
 }
 
-/** Appraises a reading. `trip` is the cost of the drive in minor units of the buyer's currency; null when the distance isn't known. */
+/**
+ * Appraises a reading. `trip` is the cost of the drive in minor units of the buyer's currency, null when the distance isn't known, and
+ * `tripSteps` how it was worked out.
+ */
 export function appraise(
   reading: Reading,
   plates: readonly PlateWeight[],
   flags: readonly Flag[],
   settings: Settings,
   trip: Range | null,
+  tripSteps: readonly Step[],
 ): Appraisal {
   const goods = goodsOf(reading, plates, flags, settings);
   const offered = totalOffered(plates);
@@ -98,5 +102,5 @@ export function appraise(
       walkAway === null || goingWorth === null ? null : openingOffer(goingWorth.low, price?.range.likely ?? null, walkAway),
     split,
   };
-  return { worth: { ...result, steps: stepsOf(result, goods, price, trip, settings) }, goods, price, ceiling };
+  return { worth: { ...result, steps: stepsOf(result, goods, price, tripSteps, settings) }, goods, price, ceiling };
 }

@@ -47,11 +47,12 @@ function rateSteps(goods: readonly Good[], settings: Settings): Step[] {
   return steps;
 }
 
+/** `trip` are the steps of the drive, none when the distance isn't known. */
 export function stepsOf(
   worth: Omit<Worth, 'steps'>,
   goods: readonly Good[],
   price: Price | null,
-  trip: Range | null,
+  trip: readonly Step[],
   settings: Settings,
 ): Step[] {
   const steps: Step[] = [];
@@ -62,7 +63,7 @@ export function stepsOf(
     steps.push(line('usable', worth.usable, 'lb', 'worked-out'));
   }
   if (price !== null) steps.push(line('price', price.range, 'money', 'stated'));
-  if (trip !== null) steps.push(line('trip', trip, 'money', 'assumed'));
+  steps.push(...trip);
   if (worth.allIn !== null) steps.push(line('all-in', worth.allIn, 'money', 'worked-out'));
   const plates = worth.split.filter((_, index) => isKeptPlate(goods[index]));
   if (plates.length > 0 && plates.length < worth.split.length) {

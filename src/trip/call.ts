@@ -1,20 +1,24 @@
 /** The answer: go, haggle, ask or leave, with its number and its reasons. */
-import type { Call, Flag, Trip } from '../listing/evaluation.ts';
+import type { Call, Flag, Prospect, Trip } from '../listing/evaluation.ts';
 import type { Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import type { Appraisal } from '../price/index.ts';
 import { MILE_IN_KILOMETRES } from '../units/length.ts';
-import { type Message, message, type Param } from '../words/message.ts';
-import { breakEven } from './drive.ts';
-import type { Outlook } from './outlook.ts';
+import type { Money } from '../units/money.ts';
+import { type Message, message } from '../words/message.ts';
+import { distanceUnit } from './distance.ts';
+import { breakEven, costPerMileAway } from './drive.ts';
 import { reasonsOf } from './reasons.ts';
+import type { Unknown } from './unknowns.ts';
 
 export interface Facts {
   readonly reading: Reading;
   readonly flags: readonly Flag[];
   readonly appraisal: Appraisal;
   readonly trip: Trip | null;
-  readonly outlook: Outlook;
+  readonly prospect: Prospect | null;
+  /** Unknowns, likely enough to be bad, that would make the drive not worth it. */
+  readonly decisive: readonly Unknown[];
   readonly settings: Settings;
 }
 
@@ -54,49 +58,56 @@ function nothing({ reading, flags, appraisal, settings }: Facts): Call | null {
   return leave(message('because_not_valued'));
 }
 
-/** The buyer's unit of distance where the ad gives none. */
-const distanceUnit = (settings: Settings) => (settings.unit === 'kg' ? 'km' : 'mi');
-
 /** Nobody drives further for iron, whatever the sums say: an assumption, in miles. */
 const FAR_ENOUGH = 250;
 
-/** Go: with no distance known, as far as the saving carries. */
-function go({ appraisal, trip, settings }: Facts, price: number, most: { most: Param }, because: readonly Message[]): Call {
+/** Go: with no distance known, as far as the saving carries that is expected when the buyer may refuse at the door. */
+function go({ reading, appraisal, trip, prospect, settings }: Facts, price: number, because: readonly Message[]): Call | null {
   if (trip !== null) return call('go', message('call_go'), ...because);
-  const saving = (appraisal.ceiling ?? 0) - price;
-  const limit = breakEven(saving, settings, distanceUnit(settings));
-  if (saving > 0 && limit === null) return call('go', message('call_go'), ...because);
-  if (limit === null || limit.value < 1) return call('haggle', message('call_haggle', most), ...because);
-  const cap = distanceUnit(settings) === 'km' ? Math.round(FAR_ENOUGH * MILE_IN_KILOMETRES) : FAR_ENOUGH;
+  const unit = distanceUnit(settings);
+  const saving = prospect?.saving.minor ?? (appraisal.ceiling ?? 0) - price;
+  const limit = breakEven(saving, reading, settings, unit);
+  if (limit === null) return saving > 0 && costPerMileAway(settings) === 0 ? call('go', message('call_go'), ...because) : null;
+  if (limit.value < 1) return null;
+  const cap = unit === 'km' ? Math.round(FAR_ENOUGH * MILE_IN_KILOMETRES) : FAR_ENOUGH;
   const far = limit.value > cap;
   const distance = { distance: { distance: far ? { ...limit, value: cap } : limit } };
   return call('go', message(far ? 'call_go_far' : 'call_go_up_to', distance), ...because);
 }
 
+/** The price is right on paper: ask first what may turn that, go if the chances bear it, else talk the price down until they do. */
+function atThePrice(facts: Facts, price: number, walkAway: Money, because: readonly Message[]): Call {
+  const { decisive, prospect } = facts;
+  const open = decisive.map((unknown) => message(`because_unknown_${unknown.id}`));
+  if (open.length > 0) return call('ask', message('call_ask'), ...open, ...because);
+  const most = (money: Money): Message => message('call_haggle', { most: { money } });
+  if ((prospect?.afterDrive?.minor ?? 0) >= 0) return go(facts, price, because) ?? call('haggle', most(walkAway), ...because);
+  const bearable = prospect?.breakEvenPrice ?? null;
+  if (bearable === null || bearable.minor <= 0) return leave(message('because_chances'), ...because);
+  return call('haggle', most(bearable), message('because_chances'), ...because);
+}
+
 export function decide(facts: Facts): Call {
   const early = nothing(facts);
   if (early !== null) return early;
-  const { appraisal, outlook, reading } = facts;
+  const { appraisal, prospect, reading } = facts;
   const { walkAway } = appraisal.worth;
   const because = reasonsOf(facts);
   if (walkAway === null || walkAway.minor <= 0) return leave(message('because_worth_nothing'), ...because);
   const most = { most: { money: walkAway } };
   const price = appraisal.price?.range.likely ?? null;
   if (price === null) return call('ask', message('call_ask_price', most), message('because_unread_price'), ...because);
+  if (price <= walkAway.minor) return atThePrice(facts, price, walkAway, because);
 
-  if (price <= walkAway.minor) {
-    const open = outlook.decisive.map((unknown) => message(`because_unknown_${unknown.id}`));
-    return open.length > 0 ? call('ask', message('call_ask'), ...open, ...because) : go(facts, price, most, because);
-  }
   // What the ad doesn't weigh may well be worth the difference.
   if (appraisal.goods.some((good) => good.unknown))
     return call('ask', message('call_ask'), message('because_no_weight'), ...because);
   const share = reading.asking.firm?.value === true ? FIRM_GIVES : WITHIN_TALK;
   if (walkAway.minor >= share * price) return call('haggle', message('call_haggle', most), ...because);
-  return call(
-    'leave',
-    message('call_leave'),
-    message(share === FIRM_GIVES ? 'because_firm' : 'because_too_dear', most),
-    ...because,
-  );
+  // Too dear on paper, but if what is open turns out well it pays, and if not one refuses at the door: no reason to leave it unasked.
+  const hope = prospect?.afterDrive ?? null;
+  if (hope !== null && hope.minor > 0) {
+    return call('ask', message('call_ask'), message('because_hope', { saving: { money: hope } }), ...because);
+  }
+  return leave(message(share === FIRM_GIVES ? 'because_firm' : 'because_too_dear', most), ...because);
 }

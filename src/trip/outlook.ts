@@ -1,6 +1,6 @@
 /** Looks ahead to what the buyer may find: the unknowns, the states they can take, and which of them would turn the decision. */
 import { flagsOnWorth } from '../flags/index.ts';
-import type { Question } from '../listing/evaluation.ts';
+import type { Prospect, Question } from '../listing/evaluation.ts';
 import { isKept, type Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import { goodsOf } from '../price/goods.ts';
@@ -9,12 +9,14 @@ import { type PlateWeight, plateWeights } from '../price/usable.ts';
 import { ceilingOf } from '../price/walk-away.ts';
 import { correct } from '../read/correct.ts';
 import { message } from '../words/message.ts';
-import { costPerMileAway } from './drive.ts';
+import { driveCostAt } from './drive.ts';
+import { prospectOf } from './prospect.ts';
 import { blockingQuestion, priceQuestion, rankQuestions, statesOf } from './questions.ts';
 import { PARTS, partOf, type Unknown, unknownsOf } from './unknowns.ts';
 
 export interface Outlook {
   readonly questions: readonly Question[];
+  readonly prospect: Prospect | null;
   /** Unknowns, likely enough to be bad, that would make the drive not worth it. */
   readonly decisive: readonly Unknown[];
 }
@@ -59,7 +61,7 @@ export function lookAhead(
   trip: number | null,
 ): Outlook {
   const { ceiling, price, worth } = appraisal;
-  const drive = trip ?? ORDINARY_MILES * costPerMileAway(settings);
+  const drive = trip ?? driveCostAt(reading, ORDINARY_MILES, settings);
   const blocking: Question[] = [];
   const { currency } = settings;
   if (price === null) blocking.push(priceQuestion(drive, currency));
@@ -67,7 +69,7 @@ export function lookAhead(
   if (unweighed !== undefined) {
     blocking.push(blockingQuestion('weights', `${unweighed.item.id}.totalWeight`, message('question_weights'), drive, currency));
   }
-  if (ceiling === null || worth.walkAway === null) return { questions: blocking, decisive: [] };
+  if (ceiling === null || worth.walkAway === null) return { questions: blocking, prospect: null, decisive: [] };
 
   const unknowns = unknownsOf(reading, plates);
   // Plates, bars and the rest are worth what they are worth apart from each other, so each is valued only for its own answers.
@@ -80,5 +82,8 @@ export function lookAhead(
     const alone = states.find((state) => state.bad.every((bad, other) => bad === (other === index)));
     return unknown.chance >= LIKELY_ENOUGH && alone !== undefined && alone.value - asked - (trip ?? 0) < 0;
   });
-  return { questions: [...blocking, ...questions], decisive };
+  // Goods that the ad does not weigh may be worth anything: no average can be told.
+  const told = price !== null && appraisal.goods.every((good) => !good.unknown);
+  const prospect = !told ? null : prospectOf(states, asked, drive, reading, settings);
+  return { questions: [...blocking, ...questions], prospect, decisive };
 }

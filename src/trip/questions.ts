@@ -22,27 +22,42 @@ export function statesOf(unknowns: readonly Unknown[], stateValue: (bad: readonl
   });
 }
 
-/**
- * Expected saving of driving there, when the buyer may still refuse at the door: E[max(0, value − price)] − trip.
- * Not going saves nothing, so a decision is worth the larger of that and 0.
- */
-const worthOfGoing = (states: readonly State[], price: number, trip: number): number => {
-  const chance = states.reduce((sum, state) => sum + state.chance, 0);
-  if (chance <= 0) return 0;
-  const gain = states.reduce((sum, state) => sum + state.chance * Math.max(0, state.value - price), 0);
-  return Math.max(0, gain / chance - trip);
-};
-
-/** Expected value in minor units of knowing unknown number `index` before the drive; never below zero. */
-export function valueOfAsking(states: readonly State[], index: number, price: number, trip: number): number {
-  const blind = worthOfGoing(states, price, trip);
-  const informed = [true, false].reduce((sum, bad) => {
-    const branch = states.filter((state) => state.bad[index] === bad);
-    const chance = branch.reduce((total, state) => total + state.chance, 0);
-    return sum + chance * worthOfGoing(branch, price, trip);
-  }, 0);
-  return Math.max(0, informed - blind);
+/** E[max(0, value − price)]: what the goods save on average before the drive, when the buyer may still refuse at the door. */
+export function expectedSaving(states: readonly State[], price: number): number {
+  const chance = chanceOf(states);
+  return chance <= 0 ? 0 : states.reduce((sum, state) => sum + state.chance * Math.max(0, state.value - price), 0) / chance;
 }
+
+const chanceOf = (states: readonly State[]): number => states.reduce((sum, state) => sum + state.chance, 0);
+
+/** What being free to go or to stay is worth: the expected saving less the drive, or 0 at home. */
+const worthOfGoing = (states: readonly State[], price: number, trip: number): number =>
+  Math.max(0, expectedSaving(states, price) - trip);
+
+/**
+ * Expected value of an answer before the drive (expected value of sample information): `branches` are the states that are left after
+ * each answer. Never below zero.
+ */
+export function valueOfAnswer(branches: readonly (readonly State[])[], price: number, trip: number): number {
+  const informed = branches.reduce((sum, branch) => sum + chanceOf(branch) * worthOfGoing(branch, price, trip), 0);
+  return Math.max(0, informed - worthOfGoing(branches.flat(), price, trip));
+}
+
+/** Expected value in minor units of knowing unknown number `index` before the drive. */
+export const valueOfAsking = (states: readonly State[], index: number, price: number, trip: number): number =>
+  valueOfAnswer(
+    [true, false].map((bad) => states.filter((state) => state.bad[index] === bad)),
+    price,
+    trip,
+  );
+
+/** Expected value of perfect information: of knowing the state itself. No question is worth more. */
+export const valueOfKnowingAll = (states: readonly State[], price: number, trip: number): number =>
+  valueOfAnswer(
+    states.map((state) => [state]),
+    price,
+    trip,
+  );
 
 /** Unknown price: asked for first, worth what a wasted drive costs. */
 export const priceQuestion = (trip: number, currency: Currency): Question => ({

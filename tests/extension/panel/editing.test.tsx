@@ -1,7 +1,7 @@
 import { act } from 'preact/test-utils';
 import { describe, expect, test, vi } from 'vitest';
 import { adKey } from '../../../extension/panel/ad-key.ts';
-import { at, evaluation, judge, listing } from './fixtures/evaluation.ts';
+import { at, evaluation, judge, listing, trip } from './fixtures/evaluation.ts';
 import { choose, click, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
 
 type Mounted = ReturnType<typeof mount>;
@@ -217,12 +217,7 @@ describe('the drive', () => {
   test('a distance of the ad is shown as such', () => {
     mount(ready(), () => ({
       ...evaluation(),
-      trip: {
-        distance: { value: 12, unit: 'km' },
-        basis: 'stated',
-        cost: { low: 300, likely: 400, high: 500, currency: 'USD' },
-        breakEven: null,
-      },
+      trip: trip({ distance: { value: 12, unit: 'km' }, basis: 'stated', breakEven: null }),
     }));
     expect(find<HTMLInputElement>('[data-distance]').value).toBe('12');
     expect(text('main')).toContain('The distance is from the ad.');

@@ -15,13 +15,13 @@ describe('the call', () => {
   it('goes for cheap plates, with the distance that it holds for where none is known', () => {
     const { kind, says } = call(reading(LOT, 150), settings());
     expect(kind).toBe('go');
-    // $1.00 × 270 lb − $150 = $120; a mile away costs 2 × ($0.21 + $10/35).
-    expect(says).toBe('Worth the drive up to 121 mi');
+    // $1.00 × 270 lb − $150 = $120; a mile away costs 2 × ($0.205 + $10/35).
+    expect(says).toBe('Worth the drive up to 122 mi');
     expect(call(reading(LOT, 150), far(30))).toMatchObject({ kind: 'go', says: 'Worth the drive' });
   });
 
   it('carries kilometres for a buyer who thinks in kilograms', () => {
-    expect(call(reading(LOT, 150), settings({ unit: 'kg' })).says).toMatch(/up to 194 km$/);
+    expect(call(reading(LOT, 150), settings({ unit: 'kg' })).says).toMatch(/up to 196 km$/);
   });
 
   it('haggles when the price is within talk, and names the most to pay', () => {

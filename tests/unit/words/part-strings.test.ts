@@ -12,6 +12,7 @@ const codeIn = (folder: string): string =>
 const PARTS = [
   ['read.json', codeIn('src/read')],
   ['capture.json', codeIn('extension/capture') + codeIn('extension/background') + codeIn('extension/platform')],
+  ['drive.json', codeIn('src/trip') + codeIn('extension/panel')],
   ['add-on.json', readFileSync('manifest.template.json', 'utf8')],
 ] as const;
 
@@ -33,7 +34,7 @@ describe.each(PARTS)('%s', (part, code) => {
 });
 
 it('has every string that the reader and the capture name', () => {
-  const known = PARTS.flatMap(([part]) => keysOf(part));
+  const known = [...PARTS.map(([part]) => part), 'core.json'].flatMap(keysOf);
   const named = PARTS.flatMap(([, code]) => [...code.matchAll(/(?:message|getMessage)\('(\w+)'/g)]).map(([, key = '']) => key);
   expect(named.length).toBeGreaterThan(10);
   expect(named.filter((key) => !known.includes(key))).toEqual([]);
