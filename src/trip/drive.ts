@@ -10,7 +10,7 @@ import { type Away, distanceOf } from './distance.ts';
 import { loadOf, type Way, waysOf } from './load.ts';
 
 /** How far a drive's cost may be off either way (detours, traffic). An assumption. */
-const SPREAD: Range = { low: 0.9, likely: 1, high: 1.2 };
+export const SPREAD: Range = { low: 0.9, likely: 1, high: 1.2 };
 
 const perUnit = (settings: Settings): number => 10 ** exponentOf(settings.currency);
 const drivingPerMile = (settings: Settings): number => 2 * settings.perMile * perUnit(settings);
