@@ -4,6 +4,7 @@ import type { Evaluation } from './listing/evaluation.ts';
 import type { PageListing } from './listing/page-listing.ts';
 import type { Correction, Reading } from './listing/reading.ts';
 import type { Settings } from './listing/settings.ts';
+import { exchangeSteps, pricedInOwn } from './price/exchange.ts';
 import { appraise } from './price/index.ts';
 import { plateWeights } from './price/usable.ts';
 import { correct } from './read/correct.ts';
@@ -25,14 +26,16 @@ function readAs(settings: Settings, corrections: readonly Correction[]): Reading
 /** Judges a reading: correct → usable weight → flags → worth → trip → questions → call. */
 export function judge(asRead: Reading, settings: Settings, corrections: readonly Correction[] = []): Evaluation {
   const { reading, applied } = correct(asRead, [...settings.corrections, ...corrections]);
-  const plates = plateWeights(reading, settings);
-  const flags = raiseFlags(reading, plates, settings);
-  const drive = driveOf(reading, settings);
-  const appraisal = appraise(reading, plates, flags, settings, drive?.total ?? null, tripSteps(drive, settings));
-  const { questions, prospect, decisive } = lookAhead(reading, plates, appraisal, settings, drive?.total.likely ?? null);
+  const priced = pricedInOwn(reading, settings);
+  const plates = plateWeights(priced, settings);
+  const flags = raiseFlags(priced, plates, settings);
+  const drive = driveOf(priced, settings);
+  const appraisal = appraise(priced, plates, flags, settings, drive?.total ?? null, tripSteps(drive, settings));
+  const { questions, prospect, decisive } = lookAhead(priced, plates, appraisal, settings, drive?.total.likely ?? null);
   const { ceiling, price } = appraisal;
   const onPaper = ceiling === null || price === null ? null : ceiling - price.range.likely;
   const trip = tripOf(drive, reading, settings, prospect?.saving.minor ?? onPaper);
-  const call = decide({ reading, flags, appraisal, trip, prospect, decisive, settings });
-  return { reading, corrections: applied, flags, worth: appraisal.worth, trip, prospect, questions, call };
+  const call = decide({ reading: priced, flags, appraisal, trip, prospect, decisive, settings });
+  const worth = { ...appraisal.worth, steps: [...exchangeSteps(reading, price, settings), ...appraisal.worth.steps] };
+  return { reading, corrections: applied, flags, worth, trip, prospect, questions, call };
 }

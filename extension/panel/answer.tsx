@@ -33,7 +33,7 @@ export function Answer({ evaluation, listing, settings, ...drive }: AnswerProps)
       <Flags flags={flags} items={reading.items} />
       <Doubts doubts={reading.doubts} />
       <Questions questions={evaluation.questions} />
-      <Reading reading={reading} currency={worth.currency} unit={unit} />
+      <Reading reading={reading} currency={reading.asking.currency?.value ?? worth.currency} unit={unit} />
       <Drive trip={evaluation.trip} {...drive} />
       <Working evaluation={evaluation} unit={unit} />
       <CopyButton name="summary" words={words.t('panel_copy_summary')} text={() => summary(words, evaluation, listing, unit)} />

@@ -5,16 +5,29 @@ import { correctionSchema } from './correction.ts';
 
 const positive = z.number().check(z.positive());
 const atLeastZero = z.number().check(z.nonnegative());
-const cell = z
-  .object({
-    low: atLeastZero,
-    likely: atLeastZero,
-    high: atLeastZero,
-    /** Where the figures come from: "own", "assumption", "common-practice", or words of the buyer's; and when ("2026-05"). */
-    source: z._default(z.string(), 'own'),
-    date: z._default(z.string(), ''),
-  })
-  .check(z.refine((value) => value.low <= value.likely && value.likely <= value.high, 'low, likely and high are not in order'));
+const cellShape = {
+  low: atLeastZero,
+  likely: atLeastZero,
+  high: atLeastZero,
+  /** Where the figures come from: "own", "assumption", "common-practice", "learned", or words of the buyer's; and when ("2026-05"). */
+  source: z._default(z.string(), 'own'),
+  date: z._default(z.string(), ''),
+};
+interface InOrder {
+  low: number;
+  likely: number;
+  high: number;
+}
+const inOrder = z.refine<InOrder>(
+  ({ low, likely, high }) => low <= likely && likely <= high,
+  'low, likely and high are not in order',
+);
+const cell = z.object(cellShape).check(inOrder);
+const currency = z.string().check(z.regex(/^[A-Z]{3}$/));
+/** A used price learned from finds: how many there were, how many fresh ones they are worth, and the currency that they were in. */
+const learnedCell = z
+  .object({ ...cellShape, finds: z.int().check(z.nonnegative()), effective: atLeastZero, currency })
+  .check(inOrder);
 
 const place = z.object({
   name: z.string().check(z.maxLength(200)),
@@ -49,13 +62,14 @@ export type RateCategory = (typeof RATE_CATEGORIES)[number];
 export const rateSchema = z.object({ used: cell, new: cell, shipping: cell });
 export type CategoryRate = z.infer<typeof rateSchema>;
 export type RateCell = z.infer<typeof cell>;
+export type LearnedRate = z.infer<typeof learnedCell>;
 
 export const settingsSchema = z.object({
   /** Unit in which the buyer thinks and in which weights are shown. */
   unit: z.enum(['lb', 'kg']),
   /** Language in which ads are read; "auto" goes by the ad's own words and the page's tag. */
   language: z.enum(['auto', 'en', 'de']),
-  currency: z.string().check(z.regex(/^[A-Z]{3}$/)),
+  currency,
   /** Diameter of the buyer's sleeve in mm: 50 for an Olympic bar, 25 for a one-inch bar. */
   sleeveMm: z.number().check(z.gte(20), z.lte(60)),
   /** A second sleeve in mm, of a buyer who owns a one-inch bar too; null for none. Plates that go on either sleeve are usable. */
@@ -96,6 +110,12 @@ export const settingsSchema = z.object({
   margin: z.number().check(z.gte(0), z.lte(0.9)),
   /** Edited cells of the rates table, by category; the others keep their defaults. */
   rates: z.partialRecord(z.enum(RATE_CATEGORIES), z.partial(rateSchema)),
+  /** Used prices that the buyer's finds taught, by category: see price/going-rate.ts. Edited cells go before them, defaults behind. */
+  learned: z.partialRecord(z.enum(RATE_CATEGORIES), learnedCell),
+  /** After so many days a find counts half in what is learned. */
+  halfLifeDays: positive,
+  /** What one unit of another currency is worth in `currency`, by the buyer's own word: {"EUR": 1.1}. Without it nothing is converted. */
+  exchange: z.record(currency, positive),
   corrections: z.array(correctionSchema),
 });
 export type Settings = z.infer<typeof settingsSchema>;
@@ -120,5 +140,9 @@ export const DEFAULT_SETTINGS: Settings = {
   salesTax: 0.07,
   margin: 0.15,
   rates: {},
+  learned: {},
+  // Half a year: an assumption; used iron moves slowly, but it moves.
+  halfLifeDays: 180,
+  exchange: {},
   corrections: [],
 };

@@ -1,6 +1,6 @@
 /**
  * What things cost until the buyer says otherwise: US dollars, per pound for weight categories, per piece for the others.
- * Used iron, bars and racks follow the trade's rules of thumb; every other figure is an assumption to be edited.
+ * Shipping is that of an ordinary parcel: fees for long and heavy ones come on top (shipping.ts). Used iron, bars and racks follow the trade's rules of thumb; every other figure is an assumption to be edited.
  */
 import type { CategoryRate, RateCategory, RateCell } from '../listing/settings.ts';
 
@@ -37,11 +37,11 @@ export const DEFAULT_RATES: Readonly<Record<RateCategory, CategoryRate>> = {
   bar: {
     used: cell(80, 160, 300, PRACTICE),
     new: cell(260, 300, 350, PRACTICE),
-    shipping: cell(20, 35, 60, ASSUMPTION),
+    shipping: cell(12, 20, 35, ASSUMPTION),
   },
-  'curl-bar': assumed([20, 35, 60], [50, 75, 120], [15, 20, 35]),
-  'hex-bar': assumed([50, 90, 150], [120, 170, 250], [25, 40, 60]),
-  'one-inch-bar': assumed([10, 20, 35], [35, 50, 70], [12, 18, 30]),
+  'curl-bar': assumed([20, 35, 60], [50, 75, 120], [5, 8, 14]),
+  'hex-bar': assumed([50, 90, 150], [120, 170, 250], [15, 25, 40]),
+  'one-inch-bar': assumed([10, 20, 35], [35, 50, 70], [4, 6, 12]),
   // A very good power rack is $1,000 to $1,200 new, often less used.
   rack: {
     used: cell(250, 500, 850, ASSUMPTION),

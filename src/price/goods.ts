@@ -8,7 +8,7 @@ import { categoryOf, isByWeight } from './categories.ts';
 import { conditionFactor } from './condition.ts';
 import { sloppyFrom } from './fit.ts';
 import { guessed, NO_POUNDS, type Pounds, rangeOf, someOf } from './pounds.ts';
-import { type Prices, pricesOf } from './rates.ts';
+import { type Prices, pricesForItem, pricesOf } from './rates.ts';
 import { resaleOf, spoilsResale } from './resale.ts';
 import { type Kept, surplusOf } from './surplus.ts';
 import type { PlateWeight } from './usable.ts';
@@ -155,7 +155,8 @@ export function goodsOf(reading: Reading, weights: readonly PlateWeight[], flags
   const valued = reading.items.map((item): Valued => {
     const plate = plates.get(item.id) ?? null;
     const category = categoryOf(item);
-    const prices = category === null ? null : pricesFor(category);
+    const listed = category === null ? null : pricesFor(category);
+    const prices = category === null || listed === null ? null : pricesForItem(item, category, listed, settings);
     const offered = quantityOf(item, category, plate);
     const { broken, unsaleable, short } = faults.get(item.id) ?? FAULTLESS;
     return {

@@ -13,6 +13,7 @@ const PARTS = [
   ['read.json', codeIn('src/read')],
   ['capture.json', codeIn('extension/capture') + codeIn('extension/background') + codeIn('extension/platform')],
   ['drive.json', codeIn('src/trip') + codeIn('extension/panel')],
+  ['rates.json', codeIn('src/price')],
   ['add-on.json', readFileSync('manifest.template.json', 'utf8')],
 ] as const;
 
