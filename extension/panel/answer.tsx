@@ -1,7 +1,6 @@
 /** One ad's answer, in the order in which it is needed. */
 import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
-import type { Settings } from '../../src/listing/settings.ts';
 import { CopyButton } from '../components/copy-button.tsx';
 import { useWords } from '../components/speech.ts';
 import { CallHeader } from './call.tsx';
@@ -15,10 +14,9 @@ import { Reasons } from './reasons.tsx';
 import { summary } from './summary.ts';
 import { Working } from './working.tsx';
 
-export interface AnswerProps extends Omit<DriveProps, 'trip'> {
+export interface AnswerProps extends Omit<DriveProps, 'trip' | 'prospect'> {
   readonly evaluation: Evaluation;
   readonly listing: PageListing;
-  readonly settings: Settings;
 }
 
 export function Answer({ evaluation, listing, settings, ...drive }: AnswerProps) {
@@ -34,7 +32,7 @@ export function Answer({ evaluation, listing, settings, ...drive }: AnswerProps)
       <Doubts doubts={reading.doubts} />
       <Questions questions={evaluation.questions} />
       <Reading reading={reading} currency={reading.asking.currency?.value ?? worth.currency} unit={unit} />
-      <Drive trip={evaluation.trip} {...drive} />
+      <Drive trip={evaluation.trip} prospect={evaluation.prospect} settings={settings} {...drive} />
       <Working evaluation={evaluation} unit={unit} />
       <CopyButton name="summary" words={words.t('panel_copy_summary')} text={() => summary(words, evaluation, listing, unit)} />
     </>

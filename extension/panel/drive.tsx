@@ -1,41 +1,48 @@
-/** The drive: how far, what it costs, and where the saving is gone. */
-import type { Trip } from '../../src/listing/evaluation.ts';
+/** The drive: how far, what it costs part by part, and what setting out is worth when one may refuse at the door. */
+import type { DriveParts, Prospect, Trip } from '../../src/listing/evaluation.ts';
+import type { Settings } from '../../src/listing/settings.ts';
 import { ChoiceField } from '../components/choice-field.tsx';
-import { likelyAndSpan } from '../components/figures.ts';
+import { figure, likelyAndSpan } from '../components/figures.ts';
 import { NumberField } from '../components/number-field.tsx';
 import { parseNumber } from '../components/parse-input.ts';
-import { useWords } from '../components/speech.ts';
+import { useWords, type Words } from '../components/speech.ts';
+import { DriveCosts } from './drive-costs.tsx';
 import type { TypedDistance } from './session.ts';
+import { settingOut } from './setting-out.ts';
 
 export interface DriveProps {
   readonly trip: Trip | null;
+  readonly prospect: Prospect | null;
+  readonly settings: Settings;
   readonly typed: TypedDistance | null;
   readonly unit: TypedDistance['unit'];
   readonly onDistance: (distance: TypedDistance | null) => void;
   readonly onUnit: (unit: TypedDistance['unit']) => void;
+  readonly onSettings: (changed: Partial<Settings>) => void;
 }
 
 const FARTHEST = 5000;
 
-export function Drive({ trip, typed, unit, onDistance, onUnit }: DriveProps) {
+export function Drive({ trip, prospect, settings, typed, unit, onDistance, onUnit, onSettings }: DriveProps) {
   const words = useWords();
   const { say, t } = words;
-  const value = typed?.value ?? (trip?.basis === 'stated' ? trip.distance.value : null);
-  const shownUnit = typed ? typed.unit : trip?.basis === 'stated' ? trip.distance.unit : unit;
+  const known = typed ?? (trip && trip.basis !== 'typed' ? trip.distance : null);
+  const value = known?.value ?? null;
+  const shownUnit = known?.unit ?? unit;
   return (
-    <section aria-labelledby="drive-heading">
-      <h2 id="drive-heading">{t('panel_drive')}</h2>
+    <section aria-labelledby="drive-heading" data-drive="">
+      <h2 id="drive-heading">{t('drive_heading')}</h2>
       <div class="line-main">
         <NumberField
           path="distance"
-          label={t('panel_distance')}
+          label={t('drive_distance')}
           labelShown
           value={value}
           write={(distance) => say.number(distance, 1)}
           parse={parseNumber}
           low={0}
           high={FARTHEST}
-          complaint={t('panel_bad_distance', { most: FARTHEST })}
+          complaint={t('drive_bad_distance', { most: FARTHEST })}
           onValue={(distance) => onDistance({ value: distance, unit: shownUnit })}
           onEmpty={() => onDistance(null)}
           width={5}
@@ -43,9 +50,12 @@ export function Drive({ trip, typed, unit, onDistance, onUnit }: DriveProps) {
         />
         <ChoiceField
           path="distance.unit"
-          label={t('panel_distance_unit')}
+          label={t('drive_distance_unit')}
           value={shownUnit}
-          options={(['mi', 'km'] as const).map((one) => ({ value: one, words: t(`panel_unit_${one}`) }))}
+          options={[
+            { value: 'mi', words: t('drive_unit_mi') },
+            { value: 'km', words: t('drive_unit_km') },
+          ]}
           onChoice={(chosen) => {
             const next = chosen === 'km' ? 'km' : 'mi';
             onUnit(next);
@@ -53,15 +63,51 @@ export function Drive({ trip, typed, unit, onDistance, onUnit }: DriveProps) {
           }}
         />
       </div>
-      {trip ? (
-        <p>
-          {trip.basis === 'stated' && `${t('panel_distance_stated')} `}
-          {t('panel_trip_cost', { cost: likelyAndSpan(words, trip.cost) })}{' '}
-          {trip.breakEven ? t('panel_break_even', { distance: { distance: trip.breakEven } }) : t('panel_no_break_even')}
-        </p>
-      ) : (
-        <p class="quiet">{t('panel_no_distance')}</p>
-      )}
+      {trip ? <Cost words={words} trip={trip} /> : <p class="quiet">{t('drive_no_distance')}</p>}
+      {settingOut(words, trip, prospect).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      <DriveCosts settings={settings} unit={shownUnit} onSettings={onSettings} />
     </section>
+  );
+}
+
+/** Parts of the cost in the order in which they are told, with their words. */
+const PARTS: readonly (readonly [keyof DriveParts, string])[] = [
+  ['driving', 'drive_part_driving'],
+  ['time', 'drive_part_time'],
+  ['tolls', 'drive_part_tolls'],
+  ['van', 'drive_part_van'],
+];
+
+interface CostProps {
+  readonly words: Words;
+  readonly trip: Trip;
+}
+
+function Cost({ words, trip }: CostProps) {
+  const { say, t } = words;
+  const told = PARTS.filter(([part]) => trip.parts[part].likely > 0);
+  return (
+    <>
+      {trip.basis === 'stated' && <p class="quiet">{t('drive_distance_stated')}</p>}
+      <p>
+        {t('drive_cost', { cost: likelyAndSpan(words, trip.cost) })}{' '}
+        {told.length > 1 && (
+          <span class="quiet" data-parts="">
+            {told.map(([part, key], index) => (
+              <span key={part} data-part={part}>
+                {index > 0 && ', '}
+                {t(key, { cost: figure(words, trip.parts[part].likely, { ...trip.parts[part], currency: trip.cost.currency }) })}
+              </span>
+            ))}
+            .
+          </span>
+        )}
+      </p>
+      {trip.notes.map((note) => (
+        <p key={note.key}>{say(note)}</p>
+      ))}
+    </>
   );
 }

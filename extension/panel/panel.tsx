@@ -76,6 +76,7 @@ export function Panel({ host, judge }: PanelProps) {
                   if (typed) keep({ ...settings, distance: typed });
                 }}
                 onUnit={(chosen) => keep({ ...settings, distance: { value: settings.distance?.value ?? 0, unit: chosen } })}
+                onSettings={(changed) => keep({ ...settings, ...changed })}
               />
             )}
             <Another

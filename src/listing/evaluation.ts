@@ -127,7 +127,7 @@ export interface Trip {
   readonly parts: DriveParts;
   /** How often one has to drive. */
   readonly times: number;
-  /** Why there is a van or more than one trip, and what does not fit. */
+  /** Between which places the distance was worked out; why there is a van or more than one trip; what does not fit. */
   readonly notes: readonly Message[];
   /** One-way distance at which the saving is gone; null when there is no saving to spend. */
   readonly breakEven: Distance | null;

@@ -5,7 +5,7 @@ import type { Settings } from '../listing/settings.ts';
 import { type Distance, MILE_IN_KILOMETRES } from '../units/length.ts';
 import { exponentOf } from '../units/money.ts';
 import { exactly, type Range, scale, sumShared, times } from '../units/range.ts';
-import type { Message } from '../words/message.ts';
+import { type Message, message } from '../words/message.ts';
 import { type Away, distanceOf } from './distance.ts';
 import { loadOf, type Way, waysOf } from './load.ts';
 
@@ -69,6 +69,9 @@ export function breakEven(saving: number, reading: Reading, settings: Settings, 
   return miles < 0 ? null : { value: Math.floor(unit === 'mi' ? miles : miles * MILE_IN_KILOMETRES), unit };
 }
 
+const between = (basis: Trip['basis'], { home, sellerAt }: Settings): Message | null =>
+  basis === 'between-places' ? message('trip_between', { home: home?.name ?? '', seller: sellerAt?.name ?? '' }) : null;
+
 /** The trip of an evaluation; `saving` is what going there saves on average before the drive; null when not known. */
 export function tripOf(drive: Drive | null, reading: Reading, settings: Settings, saving: number | null): Trip | null {
   if (drive === null) return null;
@@ -81,7 +84,7 @@ export function tripOf(drive: Drive | null, reading: Reading, settings: Settings
     cost: { ...total, currency },
     parts,
     times: way.times,
-    notes: [way.why, note].filter((one) => one !== null),
+    notes: [between(basis, settings), way.why, note].filter((one) => one !== null),
     breakEven: saving === null ? null : breakEven(saving, reading, settings, distance.unit),
   };
 }

@@ -63,6 +63,6 @@ const COVERS: Readonly<Record<MileageRate['covers'], string>> = {
   fuel: 'mileage_covers_fuel',
 };
 
-/** "IRS standard mileage rate 2026: what rises with the miles only". */
+/** "IRS 2026, running cost only". */
 export const mileageSource = (rate: MileageRate): Message =>
   message(rate.source, { year: String(rate.year), covers: { message: message(COVERS[rate.covers]) } });

@@ -197,7 +197,7 @@ describe('the drive', () => {
     await type('[data-distance]', '30');
     expect(panel.judge.mock.lastCall?.[1].distance).toEqual({ value: 30, unit: 'mi' });
     expect(text('main')).toContain('There and back costs $12.00 ($9.00 to $15.00).');
-    expect(text('main')).toContain('beyond 42 mi');
+    expect(text('main')).toContain('It pays up to 42 mi one way.');
     await choose('[data-path="distance.unit"]', 'km');
     expect(panel.judge.mock.lastCall?.[1].distance).toEqual({ value: 30, unit: 'km' });
     panel.take(another);

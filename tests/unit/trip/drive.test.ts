@@ -65,7 +65,7 @@ describe('parts of the drive', () => {
     const { worth } = judged({ tolls: 2, perMile: 0.205 });
     const lines = worth.steps.filter(({ id }) => ['distance', 'driving', 'time', 'tolls', 'van', 'trip'].includes(id));
     expect(lines.map(({ id }) => id)).toEqual(['distance', 'driving', 'time', 'tolls', 'trip']);
-    expect(lines[1]?.source && say(lines[1].source)).toBe('IRS standard mileage rate 2026, only what rises with the miles');
+    expect(lines[1]?.source && say(lines[1].source)).toBe('IRS 2026, running cost only');
     expect(lines[2]?.source && say(lines[2].source)).toMatch(/US DOT/);
     const own = judged({ perMile: 0.31 }).worth.steps.find(({ id }) => id === 'driving');
     expect(own?.source && say(own.source)).toBe('your own figure');
