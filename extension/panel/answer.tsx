@@ -8,18 +8,21 @@ import { Cost } from './cost.tsx';
 import { Doubts } from './doubts.tsx';
 import { Drive, type DriveProps } from './drive.tsx';
 import { Flags } from './flags.tsx';
+import type { Turning } from './panel.tsx';
 import { Questions } from './questions.tsx';
 import { Reading } from './reading.tsx';
 import { Reasons } from './reasons.tsx';
 import { summary } from './summary.ts';
+import { Turns } from './turns.tsx';
 import { Working } from './working.tsx';
 
 export interface AnswerProps extends Omit<DriveProps, 'trip' | 'prospect'> {
   readonly evaluation: Evaluation;
   readonly listing: PageListing;
+  readonly turnsOf: Turning | null;
 }
 
-export function Answer({ evaluation, listing, settings, ...drive }: AnswerProps) {
+export function Answer({ evaluation, listing, settings, turnsOf, ...drive }: AnswerProps) {
   const words = useWords();
   const { reading, worth, flags } = evaluation;
   const unit = settings.unit;
@@ -28,6 +31,7 @@ export function Answer({ evaluation, listing, settings, ...drive }: AnswerProps)
       <CallHeader evaluation={evaluation} />
       <Cost worth={worth} items={reading.items} unit={unit} />
       <Reasons because={evaluation.call.because} flags={flags} />
+      {turnsOf && <Turns evaluation={evaluation} settings={settings} turnsOf={turnsOf} />}
       <Flags flags={flags} items={reading.items} />
       <Doubts doubts={reading.doubts} />
       <Questions questions={evaluation.questions} />

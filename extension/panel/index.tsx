@@ -10,8 +10,8 @@ document.title = host.strings.extName ?? '';
 const root = document.getElementById('panel');
 if (root) {
   render(<Panel host={host} judge={null} />, root);
-  import('../../src/evaluate.ts').then(
-    ({ evaluate }) => render(<Panel host={host} judge={evaluate} />, root),
+  Promise.all([import('../../src/evaluate.ts'), import('../../src/sensitivity.ts')]).then(
+    ([{ evaluate }, { turnsOf }]) => render(<Panel host={host} judge={evaluate} turnsOf={turnsOf} />, root),
     (error: unknown) => console.error('Ironsift:', error),
   );
 }

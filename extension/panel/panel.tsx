@@ -5,6 +5,7 @@ import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Correction } from '../../src/listing/reading.ts';
 import type { Settings } from '../../src/listing/settings.ts';
+import type { Turn } from '../../src/sensitivity.ts';
 import { speaker } from '../../src/words/say.ts';
 import { Announcer } from '../components/announcer.tsx';
 import { inPage, type Marker, Marking } from '../components/evidence.ts';
@@ -21,15 +22,19 @@ import { useSettings } from './use-settings.ts';
 /** The core's one door. */
 export type Judge = (listing: PageListing, settings: Settings, corrections: readonly Correction[]) => Evaluation;
 
+/** The core's other door: what would turn an answer that was made with these settings. */
+export type Turning = (evaluation: Evaluation, settings: Settings) => readonly Turn[] | null;
+
 export interface PanelProps {
   readonly host: Host;
   /** Null until the core has been loaded. */
   readonly judge: Judge | null;
+  readonly turnsOf?: Turning | null;
 }
 
 export type PanelState = 'empty' | 'opening' | 'picking' | 'refused' | 'failed' | 'nothing' | 'answer';
 
-export function Panel({ host, judge }: PanelProps) {
+export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   const say = useMemo(() => speaker(host.strings, host.locale), [host]);
   const words = wordsOf(say);
   const { t } = words;
@@ -37,6 +42,7 @@ export function Panel({ host, judge }: PanelProps) {
   useEffect(() => host.watchCapture(setCapture), [host]);
   const { settings, keep } = useSettings(host);
   const { edits, evaluation, distance, setDistance } = useEditing(capture, settings, host, judge);
+  const judgedBy = useMemo(() => ({ ...settings, distance }), [settings, distance]);
   const shift = useMemo(() => (capture?.state === 'ready' ? composeText(capture.listing).shift : 0), [capture]);
   const mark: Marker = useMemo(
     () => (spans) => {
@@ -68,7 +74,8 @@ export function Panel({ host, judge }: PanelProps) {
                 key={edits.session.key}
                 evaluation={evaluation}
                 listing={capture.listing}
-                settings={settings}
+                settings={judgedBy}
+                turnsOf={turnsOf}
                 typed={distance}
                 unit={unit}
                 onDistance={(typed) => {

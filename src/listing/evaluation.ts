@@ -102,6 +102,8 @@ export interface Worth {
   readonly newWorth: MoneyRange | null;
   /** The most to pay the seller. Null when nothing here can be valued. */
   readonly walkAway: Money | null;
+  /** What paying the asking price, and the drive, saves against the same goods new and delivered in their condition; below zero, costs. */
+  readonly saving: Money | null;
   readonly openingOffer: Money | null;
   readonly split: readonly Share[];
   readonly steps: readonly Step[];

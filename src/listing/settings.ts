@@ -59,6 +59,10 @@ export const RATE_CATEGORIES = [
 ] as const;
 export type RateCategory = (typeof RATE_CATEGORIES)[number];
 
+/** What an ad may leave open that would change its worth: see trip/unknowns.ts. */
+export const UNKNOWNS = ['bore', 'straightness', 'shaft', 'count'] as const;
+export type UnknownId = (typeof UNKNOWNS)[number];
+
 export const rateSchema = z.object({ used: cell, new: cell, shipping: cell });
 export type CategoryRate = z.infer<typeof rateSchema>;
 export type RateCell = z.infer<typeof cell>;
@@ -114,6 +118,8 @@ export const settingsSchema = z.object({
   learned: z.partialRecord(z.enum(RATE_CATEGORIES), learnedCell),
   /** After so many days a find counts half in what is learned. */
   halfLifeDays: positive,
+  /** The buyer's own chances, 0 to 1, that what an ad leaves open turns out badly: wrong holes, bent, too thick, fewer plates. */
+  chances: z.partialRecord(z.enum(UNKNOWNS), z.number().check(z.gte(0), z.lte(1))),
   /** What one unit of another currency is worth in `currency`, by the buyer's own word: {"EUR": 1.1}. Without it nothing is converted. */
   exchange: z.record(currency, positive),
   corrections: z.array(correctionSchema),
@@ -143,6 +149,7 @@ export const DEFAULT_SETTINGS: Settings = {
   learned: {},
   // Half a year: an assumption; used iron moves slowly, but it moves.
   halfLifeDays: 180,
+  chances: {},
   exchange: {},
   corrections: [],
 };

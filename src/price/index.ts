@@ -11,7 +11,7 @@ import { type Good, goodsOf, isKeptPlate } from './goods.ts';
 import { aloneOf, splitAllIn } from './split.ts';
 import { stepsOf } from './steps.ts';
 import { type PlateWeight, totalOffered, totalUsable, trueOffered } from './usable.ts';
-import { ceilingOf, openingOffer, walkAwayPrice } from './walk-away.ts';
+import { ceilingOf, openingOffer, savingAt, walkAwayPrice } from './walk-away.ts';
 
 export interface Appraisal {
   readonly worth: Worth;
@@ -98,6 +98,8 @@ export function appraise(
     goingWorth,
     newWorth: valued ? inCurrency(sumWorth(goods, 'fresh'), currency) : null,
     walkAway,
+    saving:
+      !valued || price === null ? null : { minor: Math.round(savingAt(goods, price.range.likely, drive.likely)) + 0, currency },
     openingOffer:
       walkAway === null || goingWorth === null ? null : openingOffer(goingWorth.low, price?.range.likely ?? null, walkAway),
     split,

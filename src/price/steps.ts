@@ -100,6 +100,7 @@ export function stepsOf(
   steps.push(...rateSteps(goods, settings), ...feeSteps(goods, settings));
   if (worth.goingWorth !== null) steps.push(line('going-worth', worth.goingWorth, 'money', 'worked-out'));
   if (worth.newWorth !== null) steps.push(line('new-worth', worth.newWorth, 'money', 'worked-out'));
+  if (worth.saving !== null) steps.push(line('saving', exactly(worth.saving.minor), 'money', 'worked-out'));
   if (worth.walkAway !== null) steps.push(line('walk-away', exactly(worth.walkAway.minor), 'money', 'worked-out'));
   return steps;
 }

@@ -91,6 +91,10 @@ function weigh(line: Line, isOdd: boolean): PlateWeight {
   return made(withChance(usable, fit.chance), losses);
 }
 
+/** Whether it fits, at the buyer's own chance where the ad leaves it open. */
+const atOwnChance = (fit: Fit, { chances }: Settings): Fit =>
+  fit.known || chances.bore === undefined ? fit : { ...fit, chance: 1 - chances.bore };
+
 /** Every plate item with what of it can be used, and why the rest can't. */
 export function plateWeights(reading: Reading, settings: Settings): PlateWeight[] {
   const amounts = amountsOf(reading);
@@ -99,7 +103,7 @@ export function plateWeights(reading: Reading, settings: Settings): PlateWeight[
   const lines: Line[] = [];
   for (const item of reading.items) {
     const amount = amounts.get(item.id);
-    if (amount !== undefined) lines.push({ item, amount, fit: fitOf(item, lot, sleeves) });
+    if (amount !== undefined) lines.push({ item, amount, fit: atOwnChance(fitOf(item, lot, sleeves), settings) });
   }
   const kept = lines.filter((line) => isKept(line.item) && ruin(line) === null);
   const odd = oddOnes(

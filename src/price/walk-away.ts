@@ -4,6 +4,19 @@ import type { Good } from './goods.ts';
 /** What all goods are worth paying for at the door before the drive, in minor units. */
 export const ceilingOf = (goods: readonly Good[]): number => goods.reduce((sum, good) => sum + good.ceiling, 0);
 
+/** What the goods would cost new and delivered in the condition that they are in, and what is sold on brings; in minor units. */
+const newValueOf = (goods: readonly Good[]): number =>
+  goods.reduce((sum, { fresh, factor, resale }) => sum + fresh.likely * factor + resale.likely, 0);
+
+/** Expected saving against new, in minor units, of paying `price` and driving for `trip`; below zero when new is cheaper. */
+export const savingAt = (goods: readonly Good[], price: number, trip: number): number => newValueOf(goods) - price - trip;
+
+/**
+ * The saving that the buyer wants at least, in minor units: of each thing the margin on new delivered, or what another used one at the top
+ * of the going rate would save, whichever is more. At the walk-away price (before it is rounded) `savingAt` is just this.
+ */
+export const leastSaving = (goods: readonly Good[]): number => newValueOf(goods) - ceilingOf(goods);
+
 /**
  * The most to pay the seller: Σ min(top of the going rate, (1 − margin) × new delivered) × usable quantity × condition, less the drive.
  * Below the first, another used lot will come along; below the second, a used purchase saves enough on a new one to be worth the trouble.

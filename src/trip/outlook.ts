@@ -22,7 +22,7 @@ export interface Outlook {
 }
 
 /** A drive of this many miles stands for an unknown distance when questions are weighed. An assumption. */
-const ORDINARY_MILES = 20;
+export const ORDINARY_MILES = 20;
 /** Below this chance of a bad answer one just drives. An assumption. */
 const LIKELY_ENOUGH = 0.1;
 
@@ -71,7 +71,7 @@ export function lookAhead(
   }
   if (ceiling === null || worth.walkAway === null) return { questions: blocking, prospect: null, decisive: [] };
 
-  const unknowns = unknownsOf(reading, plates);
+  const unknowns = unknownsOf(reading, plates, settings);
   // Plates, bars and the rest are worth what they are worth apart from each other, so each is valued only for its own answers.
   const parts = PARTS.map((part) => worthOfPart(reading, unknowns, part, settings));
   const states = statesOf(unknowns, (bad) => parts.reduce((sum, worth) => sum + worth(bad), 0));

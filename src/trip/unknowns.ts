@@ -1,6 +1,7 @@
 /** What an ad leaves open that would change its worth: each with a chance of being bad, and what the reading would then say. */
 import type { Correction, Item, Reading } from '../listing/reading.ts';
 import { isKept, isPlate } from '../listing/reading.ts';
+import type { Settings, UnknownId } from '../listing/settings.ts';
 import { isWideSleeve, TIGHT_FROM_MM } from '../price/fit.ts';
 import type { PlateWeight } from '../price/usable.ts';
 import { type Message, message } from '../words/message.ts';
@@ -14,8 +15,8 @@ export const partOf = (item: Item): Part => {
   return item.kind.value === 'bar' ? 'bars' : 'rest';
 };
 
-export interface Unknown {
-  readonly id: string;
+export interface Unknown<Id extends string = string> {
+  readonly id: Id;
   readonly part: Part;
   /** Path that the answer would set. */
   readonly about: string;
@@ -34,7 +35,7 @@ const FEWER = 0.3;
 
 const said = (item: Item, words: readonly string[]): boolean => item.conditions.some((fact) => words.includes(fact.value));
 
-function straightness(bar: Item): Unknown | null {
+function straightness(bar: Item): Unknown<UnknownId> | null {
   if (said(bar, ['bent', 'straight', 'new'])) return null;
   return {
     id: 'straightness',
@@ -47,7 +48,7 @@ function straightness(bar: Item): Unknown | null {
   };
 }
 
-function shaft(bar: Item): Unknown | null {
+function shaft(bar: Item): Unknown<UnknownId> | null {
   if (bar.shaftMm !== null) return null;
   return {
     id: 'shaft',
@@ -61,7 +62,7 @@ function shaft(bar: Item): Unknown | null {
 }
 
 /** One question for the holes of all plates whose holes the ad doesn't state well enough. */
-function bore(plates: readonly PlateWeight[]): Unknown | null {
+function bore(plates: readonly PlateWeight[]): Unknown<UnknownId> | null {
   const open = plates.filter(({ item, fit }) => !fit.known && item.kind.value !== 'bumper' && isKept(item));
   const first = open[0];
   if (first === undefined) return null;
@@ -84,7 +85,7 @@ function bore(plates: readonly PlateWeight[]): Unknown | null {
   };
 }
 
-function count(item: Item): Unknown | null {
+function count(item: Item): Unknown<UnknownId> | null {
   if (!isPlate(item.kind.value) || item.count !== null || item.unitWeight === null || item.totalWeight !== null) return null;
   return {
     id: 'count',
@@ -100,11 +101,14 @@ function count(item: Item): Unknown | null {
 /** At most so many unknowns are weighed together: the states double with each, and each costs a valuation of all items. */
 const mostFor = (items: number): number => (items <= 40 ? 5 : 2);
 
-/** The unknowns of a reading, likeliest to matter first. */
-export function unknownsOf(reading: Reading, plates: readonly PlateWeight[]): Unknown[] {
-  const found: (Unknown | null)[] = [bore(plates)];
+/** The unknowns of a reading, likeliest to matter first, at the buyer's own chances where there are any. */
+export function unknownsOf(reading: Reading, plates: readonly PlateWeight[], settings: Settings): Unknown<UnknownId>[] {
+  const found: (Unknown<UnknownId> | null)[] = [bore(plates)];
   const bars = reading.items.filter((item) => item.kind.value === 'bar').slice(0, 2);
   for (const bar of bars) found.push(straightness(bar), shaft(bar));
   for (const item of reading.items) found.push(found.length < 20 ? count(item) : null);
-  return found.filter((one) => one !== null).slice(0, mostFor(reading.items.length));
+  return found
+    .filter((one) => one !== null)
+    .slice(0, mostFor(reading.items.length))
+    .map((one) => ({ ...one, chance: settings.chances[one.id] ?? one.chance }));
 }

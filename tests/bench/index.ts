@@ -3,6 +3,7 @@ import { evaluate } from '../../src/evaluate.ts';
 import { listingFromText } from '../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS } from '../../src/listing/settings.ts';
 import { read } from '../../src/read/index.ts';
+import { turnsOf } from '../../src/sensitivity.ts';
 import { grownAd, ORDINARY_AD } from './ads.ts';
 import { benchAgainstLibrary } from './against-library.ts';
 import { medianTime, reference } from './timing.ts';
@@ -23,8 +24,15 @@ function report(name: string, text: string, rounds: number): number {
   return perByte;
 }
 
+/** What turns the call: asked for once the answer stands, beside it and not in it. */
+function benchTurns(): void {
+  const evaluation = evaluate(listingFromText(ORDINARY_AD), settings);
+  console.log(`what would turn it (not part of the whole) ${ms(medianTime(() => turnsOf(evaluation, settings), 50))}`);
+}
+
 console.log('Median times of reading and judging one ad (aim: under 1 ms for 2 kB; time per byte within 1.5 times up to 1 MB)');
 report('ordinary', ORDINARY_AD, 500);
+benchTurns();
 const sizes = [10_000, 100_000, 1_000_000];
 const costs = sizes.map((size) => report(`${size / 1000} kB`, grownAd(size), Math.max(5, 2_000_000 / size)));
 console.log(

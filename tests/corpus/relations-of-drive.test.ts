@@ -104,7 +104,7 @@ describe('every ad', { timeout: 120_000 }, () => {
 describe('an answer before the drive', { timeout: 120_000 }, () => {
   it('lowers what going there is worth in no ad, on average over what the seller may say', () =>
     holds(({ reading }) => {
-      const unknowns = unknownsOf(reading, plateWeights(reading, DEFAULT_SETTINGS));
+      const unknowns = unknownsOf(reading, plateWeights(reading, DEFAULT_SETTINGS), DEFAULT_SETTINGS);
       // Where more is open than is weighed together, an answer lets another unknown in: that is another model, not another answer.
       if (unknowns.length === 0 || unknowns.length >= 5) return null;
       const faults: string[] = [];

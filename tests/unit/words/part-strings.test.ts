@@ -21,7 +21,7 @@ const keysOf = (part: string): string[] => Object.keys(JSON.parse(readFileSync(`
 
 /** A key is named in full, by `__MSG_`, or by what stands behind "doubt_" where a doubt is pushed. */
 const isNamed = (key: string, code: string): boolean =>
-  [key, key.replace(/_one$/, ''), key.replace(/^doubt_/, '')].some(
+  [key, key.replace(/_one$/, ''), key.replace(/^doubt_/, ''), key.replace(/^step_/, '')].some(
     (name) => code.includes(`'${name}'`) || code.includes(`__MSG_${name}__`),
   );
 
