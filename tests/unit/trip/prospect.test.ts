@@ -26,7 +26,7 @@ describe('setting out', () => {
   it('counts the chance of going for nothing, and the way back at the door', () => {
     const ad = reading(SMALL, 40);
     const { prospect } = judge(ad, near(5));
-    const [bore] = unknownsOf(ad, plateWeights(ad, settings()));
+    const [bore] = unknownsOf(ad, plateWeights(ad, settings()), settings());
     expect(prospect?.refusal).toBeCloseTo(bore?.chance ?? Number.NaN, 9);
     // Worth $80 with the right holes, nothing with the wrong ones.
     expect(prospect?.saving.minor).toBeCloseTo((1 - (bore?.chance ?? 0)) * 4000, 0);
