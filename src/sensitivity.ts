@@ -27,9 +27,9 @@ export interface Turn {
 }
 
 /** Values tried on each side before the nearest turn is closed in on. */
-const TRIES = 3;
-/** Halvings: the threshold is known to a 4096th of a third of the range. */
-const HALVINGS = 12;
+const TRIES = 2;
+/** Halvings: the threshold is known to a 1024th of half the range. */
+const HALVINGS = 10;
 
 interface Found {
   readonly at: number;

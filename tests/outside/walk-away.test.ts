@@ -138,6 +138,35 @@ it('the saving at the asking price is new delivered less price and drive', () =>
     { seed: 3, numRuns: 100 },
   ));
 
+it('all prices times a factor give the answer times that factor', () =>
+  fc.assert(
+    fc.property(cases, fc.integer({ min: 2, max: 20 }), (one, factor) => {
+      const dearer = (own: RateCell): RateCell => ({
+        ...own,
+        low: own.low * factor,
+        likely: own.likely * factor,
+        high: own.high * factor,
+      });
+      const rates = Object.fromEntries(
+        Object.entries(one.own.rates).map(([category, row]) => [
+          category,
+          Object.fromEntries(Object.entries(row ?? {}).map(([which, own]) => [which, dearer(own)])),
+        ]),
+      );
+      const own = { ...one.own, rates, perMile: one.own.perMile * factor };
+      const [before, after] = [judged(one).worth, judged({ ...one, price: one.price * factor, own }).worth];
+      for (const what of ['allIn', 'goingWorth', 'newWorth', 'perUsablePound', 'goingRate', 'newDelivered'] as const) {
+        const ratio = (after[what]?.likely ?? 0) / (before[what]?.likely ?? 0);
+        expect(ratio).toBeCloseTo(factor, 6);
+      }
+      // The walk-away price is rounded down to a whole unit before and after.
+      const off = (after.walkAway?.minor ?? 0) - factor * (before.walkAway?.minor ?? 0);
+      expect(off).toBeGreaterThanOrEqual(-100);
+      expect(off).toBeLessThanOrEqual(100 * factor);
+    }),
+    { seed: 13, numRuns: 100 },
+  ));
+
 it('the opening offer leaves room: it never lies above the walk-away price or the asking price, nor under seven tenths of it', () =>
   fc.assert(
     fc.property(cases, (one) => {
