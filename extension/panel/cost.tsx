@@ -97,6 +97,15 @@ function Usable({ worth, items, unit }: CostProps) {
           offered: poundsIn(words, worth.offered.likely, unit),
         })}
       </p>
+      {worth.surplus.length > 0 && (
+        <ul class="surplus">
+          {worth.surplus.map(({ item, pounds }) => (
+            <li key={item}>
+              {t('bundle_surplus', { item: nameOf(words, items, item) ?? item, weight: poundsIn(words, pounds, unit) })}
+            </li>
+          ))}
+        </ul>
+      )}
       {worth.losses.length > 0 && (
         <ul>
           {worth.losses.map((loss) => (

@@ -1,5 +1,6 @@
 /** The rest of a line's values: kind, sleeve, hole, shaft, length; and taking the line out. */
-import { type Item, KINDS } from '../../src/listing/reading.ts';
+import { type Item, isPlate, KINDS } from '../../src/listing/reading.ts';
+import type { MassUnit } from '../../src/units/mass.ts';
 import { ChoiceField } from '../components/choice-field.tsx';
 import { NumberField } from '../components/number-field.tsx';
 import { parseMillimetres } from '../components/parse-input.ts';
@@ -8,6 +9,7 @@ import { useEdits } from './edits.ts';
 import { hasBore, hasFit, isBar } from './item-parts.ts';
 import { itemName, keyTail } from './item-words.ts';
 import { isAdded } from './session.ts';
+import { WeighedField } from './weighed-field.tsx';
 
 interface Props {
   readonly item: Item;
@@ -23,7 +25,7 @@ const LIMITS: Readonly<Record<LengthField, readonly [number, number]>> = {
   lengthMm: [500, 3000],
 };
 
-export function ItemDetailFields({ item, before }: Props) {
+export function ItemDetailFields({ item, before, unit }: Props & { readonly unit: MassUnit }) {
   const words = useWords();
   const { t } = words;
   const { set, putBack, putBackItem } = useEdits();
@@ -53,6 +55,7 @@ export function ItemDetailFields({ item, before }: Props) {
         />
       )}
       {hasBore(kind) && <Millimetres item={item} before={before} field="boreMm" />}
+      {isPlate(kind) && <WeighedField item={item} unit={unit} />}
       {isBar(kind) && <Millimetres item={item} before={before} field="shaftMm" />}
       {isBar(kind) && <Millimetres item={item} before={before} field="lengthMm" />}
       <button

@@ -13,22 +13,27 @@ import { ItemDetailFields } from './item-detail-fields.tsx';
 import { hasWeight, itemDetails, itemParts } from './item-parts.ts';
 import { itemName, kindWords } from './item-words.ts';
 import { SetByYou, useKnownHow } from './known-how.tsx';
+import { ownParts, PlanField } from './plan-field.tsx';
 
 export interface ItemLineProps {
   readonly item: Item;
   readonly unit: MassUnit;
+  /** Currency in which it would be sold on. */
+  readonly currency: string;
+  /** Whether the ad offers other things too, so that there is something to choose. */
+  readonly amongOthers: boolean;
 }
 
 const MOST_PIECES = 1000;
 const MOST_WEIGHT = 1000;
 
-export function ItemLine({ item, unit }: ItemLineProps) {
+export function ItemLine({ item, unit, currency, amongOthers }: ItemLineProps) {
   const words = useWords();
   const { say, t } = words;
   const { set, putBack, asRead } = useEdits();
   const before = asRead?.items.find((one) => one.id === item.id) ?? null;
   const evidence = useEvidence(item.evidence);
-  const parts = itemParts(words, item, before);
+  const parts = [...itemParts(words, item, before), ...ownParts(words, item)];
   const known = useKnownHow(parts);
   const [unitToBe, setUnitToBe] = useState<MassUnit>(unit);
   const weightUnit = item.unitWeight?.value.unit ?? unitToBe;
@@ -92,13 +97,14 @@ export function ItemLine({ item, unit }: ItemLineProps) {
             </>
           )}
         </div>
+        {amongOthers && <PlanField item={item} currency={currency} />}
         <details class="line-details">
           <summary>
             {details === '' ? t('panel_no_details') : details}
             {known && <span class="line-basis"> · {known}</span>}
             <span class="unseen"> {t('panel_more_of', { item: itemName(words, item) })}</span>
           </summary>
-          <ItemDetailFields item={item} before={before} />
+          <ItemDetailFields item={item} before={before} unit={unit} />
         </details>
         <SetByYou parts={parts} />
       </fieldset>

@@ -26,7 +26,7 @@ export function Reading({ reading, currency, unit }: ReadingProps) {
       <ul class="lines">
         <PriceLine asking={reading.asking} currency={currency} />
         {reading.items.map((item) => (
-          <ItemLine key={item.id} item={item} unit={unit} />
+          <ItemLine key={item.id} item={item} unit={unit} currency={currency} amongOthers={reading.items.length > 1} />
         ))}
         <Total reading={reading} unit={unit} />
         <GoneLines reading={reading} />

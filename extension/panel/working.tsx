@@ -3,7 +3,8 @@ import type { Evaluation, Step } from '../../src/listing/evaluation.ts';
 import { type MassUnit, POUND_IN_KILOGRAMS } from '../../src/units/mass.ts';
 import { likelyAndSpan, poundsIn } from '../components/figures.ts';
 import { useWords, type Words } from '../components/speech.ts';
-import { keyTail, nameOf } from './item-words.ts';
+import { keyTail } from './item-words.ts';
+import { Split } from './split.tsx';
 
 export interface WorkingProps {
   readonly evaluation: Evaluation;
@@ -65,29 +66,3 @@ const perUnit = (range: Step['result'], unit: MassUnit): Step['result'] => {
   const factor = unit === 'kg' ? 1 / POUND_IN_KILOGRAMS : 1;
   return { low: range.low * factor, likely: range.likely * factor, high: range.high * factor };
 };
-
-function Split({ evaluation }: { readonly evaluation: Evaluation }) {
-  const words = useWords();
-  const { t } = words;
-  return (
-    <table class="split">
-      <caption>{t('panel_split')}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{t('panel_split_item')}</th>
-          <th scope="col">{t('panel_split_share')}</th>
-          <th scope="col">{t('panel_split_worth')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {evaluation.worth.split.map((share) => (
-          <tr key={share.item}>
-            <th scope="row">{nameOf(words, evaluation.reading.items, share.item) ?? share.item}</th>
-            <td>{words.say.money(share.allIn)}</td>
-            <td>{likelyAndSpan(words, share.worth)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
