@@ -105,6 +105,26 @@ describe.each(Object.entries(ADS))('pasted ad "%s"', (name, text) => {
   );
 });
 
+describe('a bundle of which things are sold on', () => {
+  beforeAll(async () => {
+    await judge(ADS.bundle);
+    await panel.select('[data-path="bar-1.plan"]', 'nothing');
+    await panel.select('[data-path="bench-1.plan"]', 'sell');
+    await panel.waitForSelector('[data-path="bench-1.resale"]');
+  });
+
+  test.each(WIDTHS.flatMap((width) => SCHEMES.map((scheme) => [width, scheme] as const)))(
+    'at %d px, %s',
+    async (width, scheme) => {
+      await settle(width, scheme);
+      await openAll();
+      await picture(width, `sold-on-${width}-${scheme}-open`);
+      expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      expect(await violations()).toEqual([]);
+    },
+  );
+});
+
 describe('in use', () => {
   test('the call stands above the fold of a small panel, before everything else', async () => {
     await judge(ADS.bundle);
