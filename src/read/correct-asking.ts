@@ -94,19 +94,25 @@ function unitsOnOffer({ asking, items, statedTotal }: Reading): number | null {
   }
   const measure = asking.basis === 'per-kilogram' ? inKilograms : inPounds;
   if (statedTotal !== null) return measure(statedTotal.value);
+  const plates = items.filter((one) => isPlate(one.kind.value));
   let total = 0;
-  for (const item of items.filter((one) => isPlate(one.kind.value))) {
+  // "Dumbbells, $1 a pound": without plates the price is for whatever has a weight.
+  for (const item of plates.length > 0 ? plates : items) {
     if (item.totalWeight === null) return null;
     total += measure(item.totalWeight.value);
   }
   return total;
 }
 
+/** What a price by the unit hangs on: the price itself, and what there is. What the buyer thinks of the goods moves no price. */
+const MOVES_PRICE = /^asking\.|^statedTotal$|^[a-z-]+-\d+(?:\.(?:kind|count|unitWeight|totalWeight|weighed))?$/;
+
 /** After corrections, works a price out anew that follows from a unit price, unless the buyer typed the price itself. */
 export function settleUnitPrice(reading: Reading, paths: ReadonlySet<string>): Reading {
   const { asking } = reading;
   const typed = paths.has('asking.amount') || (asking.amount !== null && asking.amount.basis === 'stated');
   if (!isUnitBasis(asking.basis) || asking.unitAmount === null || typed) return reading;
+  if (![...paths].some((path) => MOVES_PRICE.test(path))) return reading;
   const units = unitsOnOffer(reading);
   const { value } = asking.unitAmount;
   const amount =

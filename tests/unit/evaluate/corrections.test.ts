@@ -77,6 +77,20 @@ describe('corrections', () => {
     expect(back.reading.asking).toMatchObject({ basis: 'lot', unitAmount: null });
   });
 
+  it('leave a price by the pound alone when they say nothing of the goods on offer', () => {
+    const bells = reading([item('dumbbell-1', 'dumbbell', { count: 2, unitWeight: lb(40) })], null, {}, { basis: 'per-pound' });
+    const asking = {
+      ...bells.asking,
+      unitAmount: fact(money(1, 'USD')),
+      amount: { ...fact(money(80, 'USD')), basis: 'implied' as const },
+    };
+    const priceAfter = (path: string, value: string | number) =>
+      correct({ ...bells, asking }, [{ path, value }]).reading.asking.amount?.value;
+    expect(priceAfter('dumbbell-1.plan', 'sell')).toEqual(money(80, 'USD'));
+    expect(priceAfter('dumbbell-1.condition', 'rust')).toEqual(money(80, 'USD'));
+    expect(priceAfter('dumbbell-1.count', 4)).toEqual(money(160, 'USD'));
+  });
+
   it('turn a stand-in price into a price', () => {
     const standIn = reading([plates('plate-1', 4, lb(45))], 1, {}, { placeholder: true });
     const { worth, call } = judge(standIn, settings(), [{ path: 'asking.amount', value: 90 }]);
