@@ -10,7 +10,7 @@ export interface Tolerance {
   readonly above: number;
 }
 
-/** IWF disc tolerance: over 5 kg +0.1 % / −0.05 %, at 5 kg and under +10 / −0 g (rules before 2025, from memory, high confidence). */
+/** IWF disc tolerance: over 5 kg +0.1 % / −0.05 %, at 5 kg and under +10 / −0 g (from memory, high confidence). */
 export const iwfTolerance = (faceKg: number): Tolerance =>
   faceKg > 5 ? { below: 0.0005, above: 0.001 } : { below: 0, above: 0.01 / faceKg };
 
