@@ -100,6 +100,10 @@ export interface Item {
   /** A maker's claim: tensile strength in psi. */
   readonly tensilePsi: Fact<number> | null;
   readonly diameterMm: Fact<number> | null;
+  /** Of a rack, stands or a bench: from the floor to its top. */
+  readonly heightMm: Fact<number> | null;
+  /** Of a bench: of what one lies on. */
+  readonly widthMm: Fact<number> | null;
   readonly material: Fact<Material> | null;
   readonly grade: Fact<Grade> | null;
   readonly conditions: readonly Fact<Condition>[];
@@ -133,6 +137,8 @@ export const NO_FACTS = {
   capacity: null,
   tensilePsi: null,
   diameterMm: null,
+  heightMm: null,
+  widthMm: null,
   material: null,
   grade: null,
   ownPrice: null,

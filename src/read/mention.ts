@@ -42,6 +42,9 @@ export type Measure =
   | 'lengthMm'
   | 'diameterMm'
   | 'widthMm'
+  | 'heightMm'
+  /** A size of something that is no concern of ours: read, so that it is taken for nothing else. */
+  | 'otherMm'
   | 'fits25'
   | 'fits50'
   | 'tensilePsi'

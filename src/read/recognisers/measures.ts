@@ -33,6 +33,10 @@ function millimetres(scan: Scan, group: readonly [number, number] | null): numbe
   return length === null ? null : Math.round(value * factor[length] * 100) / 100;
 }
 
+/** Words that say in which direction a size is. */
+const UPWARD = /^(?:tall|high|height|hoch|höhe|gesamthöhe)$/;
+const ACROSS = /^(?:wide|width|breit|breite)$/;
+
 const BARS = ['bar', 'curl-bar', 'hex-bar'];
 
 export function readMeasures(scan: Scan): Fact[] {
@@ -69,9 +73,9 @@ export function readMeasures(scan: Scan): Fact[] {
       return true;
     });
   near(BORE_BEHIND, 'bore', (mm) => (mm >= 20 && mm <= 60 ? 'boreMm' : null));
-  near(SLEEVE_BEHIND, 'sleeve', (mm) => (mm >= 20 && mm <= 60 ? 'sleeveMm' : mm > 60 && mm < 600 ? 'widthMm' : null));
+  near(SLEEVE_BEHIND, 'sleeve', (mm) => (mm >= 20 && mm <= 60 ? 'sleeveMm' : mm > 60 && mm < 600 ? 'otherMm' : null));
   near(SHAFT_BEHIND, 'shaft', (mm) =>
-    mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : mm < 22 ? 'widthMm' : null,
+    mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : mm < 22 ? 'otherMm' : null,
   );
   findAll(scan, FEET, ({ from, to, group }) => {
     const feet = millimetres(scan, group(1));
@@ -79,11 +83,13 @@ export function readMeasures(scan: Scan): Fact[] {
     if (feet === null || inches === null || (group(2) && inches >= FOOT_IN_MILLIMETRES)) return false;
     const total = Math.round((feet + inches) * 100) / 100;
     const isFeet = (scan.tokens[group(1)?.[1] ?? to]?.term?.length ?? 'ft') === 'ft';
-    const upright = /^-?(tall|high|ceiling|ceilings|wide|deep|height|room|garage|x)/.test(scan.tokens[to + 1]?.text ?? '');
-    if (!isFeet || total < 900 || total > 2600 || upright) return false;
+    const [behind = '', after = ''] = scan.tokens.slice(to + 1, to + 3).map(({ text }) => text);
+    const tall = UPWARD.test(behind) && !/^ceiling/.test(after);
+    const elsewhere = !tall && /^-?(tall|high|ceiling|ceilings|wide|deep|height|room|garage|x)/.test(behind);
+    if (!isFeet || total < 900 || total > 2600 || elsewhere) return false;
     // In "7 ft and 4 x 45" the "and" is none of it.
     const end = (group(2) ?? group(1))?.[1] ?? to;
-    push('lengthMm', total, 'feet', from, end);
+    push(tall ? 'heightMm' : 'lengthMm', total, 'feet', from, end);
     for (let i = from; i <= end; i += 1) blank(scan, i);
     return 'claimed';
   });
@@ -139,6 +145,11 @@ export function readMeasures(scan: Scan): Fact[] {
     if (mm === INCH_IN_MILLIMETRES) return 'fits25';
     return mm > 1100 && mm < 2600 ? 'lengthMm' : mm >= 24 && mm <= 40 ? 'shaftMm' : null;
   });
-  near(OVERALL, 'length', (mm) => (mm > 900 && mm < 2600 ? 'lengthMm' : 'widthMm'));
+  near(OVERALL, 'length', (mm, from, to) => {
+    const direction = scan.tokens.slice(from, to + 1).map(({ text }) => text);
+    if (direction.some((word) => UPWARD.test(word))) return 'heightMm';
+    if (direction.some((word) => ACROSS.test(word))) return 'widthMm';
+    return mm > 900 && mm < 2600 ? 'lengthMm' : 'otherMm';
+  });
   return found;
 }

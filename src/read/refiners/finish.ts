@@ -54,7 +54,9 @@ export function finishItem(scan: Scan, id: string, item: Draft, currency: string
           evidence: unitWeight.evidence,
         }
       : null;
-  const measure = (name: 'boreMm' | 'shaftMm' | 'sleeveMm' | 'lengthMm' | 'diameterMm' | 'tensilePsi'): Fact<number> | null => {
+  const measure = (
+    name: 'boreMm' | 'shaftMm' | 'sleeveMm' | 'lengthMm' | 'diameterMm' | 'heightMm' | 'widthMm' | 'tensilePsi',
+  ): Fact<number> | null => {
     const found = item.measures.get(name);
     if (!found || (name === 'boreMm' && NOMINAL.includes(found.value))) return null;
     const basis: Basis = found.hearsay ? 'implied' : 'stated';
@@ -89,6 +91,8 @@ export function finishItem(scan: Scan, id: string, item: Draft, currency: string
       : null,
     tensilePsi: measure('tensilePsi'),
     diameterMm: measure('diameterMm'),
+    heightMm: measure('heightMm'),
+    widthMm: measure('widthMm'),
     material: item.material ? factOf(scan, item.material) : null,
     grade: item.grade ? factOf(scan, item.grade) : null,
     conditions: item.conditions.map((known) => factOf(scan, known)),

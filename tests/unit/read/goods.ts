@@ -31,7 +31,7 @@ export function facts(text: string): string[] {
       ['shaftMm', item.shaftMm],
       ['sleeveMm', item.sleeveMm],
       ['lengthMm', item.lengthMm],
-      ['diameterMm', item.diameterMm],
+      ['diameterMm', 'heightMm', 'widthMm', item.diameterMm],
       ['tensilePsi', item.tensilePsi],
       ['material', item.material],
       ['grade', item.grade],
