@@ -1,9 +1,11 @@
 /** The one door: an ad and the buyer's settings in, the answer out. No clock, no chance, no network: the same input gives the same answer. */
+import { cautionsOf } from './flags/cautions.ts';
 import { raiseFlags } from './flags/index.ts';
 import type { Evaluation } from './listing/evaluation.ts';
 import type { PageListing } from './listing/page-listing.ts';
 import type { Correction, Reading } from './listing/reading.ts';
 import type { Settings } from './listing/settings.ts';
+import { estimatesOf } from './mechanics/estimates.ts';
 import { exchangeSteps, pricedInOwn } from './price/exchange.ts';
 import { appraise } from './price/index.ts';
 import { plateWeights } from './price/usable.ts';
@@ -37,5 +39,7 @@ export function judge(asRead: Reading, settings: Settings, corrections: readonly
   const trip = tripOf(drive, reading, settings, prospect?.saving.minor ?? onPaper);
   const call = decide({ reading: priced, flags, appraisal, trip, prospect, decisive, settings });
   const worth = { ...appraisal.worth, steps: [...exchangeSteps(reading, price, settings), ...appraisal.worth.steps] };
-  return { reading, corrections: applied, flags, worth, trip, prospect, questions, call };
+  const estimates = estimatesOf(reading, settings);
+  const cautions = cautionsOf(reading, flags);
+  return { reading, corrections: applied, flags, estimates, cautions, worth, trip, prospect, questions, call };
 }

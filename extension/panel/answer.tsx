@@ -4,10 +4,12 @@ import type { PageListing } from '../../src/listing/page-listing.ts';
 import { CopyButton } from '../components/copy-button.tsx';
 import { useWords } from '../components/speech.ts';
 import { CallHeader } from './call.tsx';
+import { Cautions } from './cautions.tsx';
 import { Cost } from './cost.tsx';
 import { Doubts } from './doubts.tsx';
 import { Drive, type DriveProps } from './drive.tsx';
 import { Flags } from './flags.tsx';
+import { Load } from './load.tsx';
 import type { Turning } from './panel.tsx';
 import { Questions } from './questions.tsx';
 import { Reading } from './reading.tsx';
@@ -37,6 +39,8 @@ export function Answer({ evaluation, listing, settings, turnsOf, ...drive }: Ans
       <Questions questions={evaluation.questions} />
       <Reading reading={reading} currency={reading.asking.currency?.value ?? worth.currency} unit={unit} />
       <Drive trip={evaluation.trip} prospect={evaluation.prospect} settings={settings} {...drive} />
+      <Cautions cautions={evaluation.cautions} settings={settings} onSettings={drive.onSettings} />
+      <Load estimates={evaluation.estimates} items={reading.items} settings={settings} onSettings={drive.onSettings} />
       <Working evaluation={evaluation} unit={unit} />
       <CopyButton name="summary" words={words.t('panel_copy_summary')} text={() => summary(words, evaluation, listing, unit)} />
     </>

@@ -1,11 +1,12 @@
+import type { Item } from '../listing/reading.ts';
 import { stiffnessAgainst } from '../mechanics/beam.ts';
 import { barWeightBounds } from '../mechanics/steel.ts';
 import { isWideSleeve, sleevesOf } from '../price/fit.ts';
 import { cellOf } from '../price/rates.ts';
-import { convert, inKilograms, inPounds } from '../units/mass.ts';
+import { convert, inKilograms } from '../units/mass.ts';
 import { inMajor, money } from '../units/money.ts';
 import { LIMITS } from './limits.ts';
-import { type ItemRule, onCondition, stated } from './rule.ts';
+import { held, type ItemRule, onCondition, sourceOf, stated } from './rule.ts';
 
 const BAR = ['bar'] as const;
 
@@ -17,11 +18,13 @@ const shaftThick: ItemRule = {
   kinds: BAR,
   weight: 'deal-breaker',
   source: 'common-practice',
-  test(item) {
-    if (item.shaftMm === null || item.shaftMm.value < LIMITS.shaftThick.value - 0.3) return null;
+  test(item, context) {
+    const limit = held('shaftThick', context);
+    if (item.shaftMm === null || item.shaftMm.value < limit.value - 0.3) return null;
     return {
+      ...sourceOf(limit),
       found: { shaft: { mm: item.shaftMm.value } },
-      limit: { limit: { mm: LIMITS.shaftThick.value } },
+      limit: { limit: { mm: limit.value } },
       evidence: item.shaftMm.evidence,
     };
   },
@@ -32,10 +35,12 @@ const shaftThin: ItemRule = {
   kinds: BAR,
   weight: 'note',
   source: 'common-practice',
-  test(item) {
+  test(item, context) {
+    const limit = held('shaftThin', context);
     // The competition women's bar is 25 mm: right for small hands, so never more than a note.
-    if (item.shaftMm === null || item.shaftMm.value > LIMITS.shaftThin.value || isOneInch(item)) return null;
+    if (item.shaftMm === null || item.shaftMm.value > limit.value || isOneInch(item)) return null;
     return {
+      ...sourceOf(limit),
       found: {
         shaft: { mm: item.shaftMm.value },
         stiffness: { percent: 100 * stiffnessAgainst(item.shaftMm.value, MENS_SHAFT_MM) },
@@ -69,9 +74,9 @@ const shortBar: ItemRule = {
   kinds: BAR,
   weight: 'caution',
   source: 'iwf',
-  test(item) {
+  test(item, context) {
     if (item.lengthMm === null || item.lengthMm.value >= LIMITS.barShort.value) return null;
-    const weight = item.lengthMm.value < LIMITS.barTooShort.value ? 'deal-breaker' : 'caution';
+    const weight = item.lengthMm.value < held('barTooShort', context).value ? 'deal-breaker' : 'caution';
     return {
       weight,
       found: { length: { mm: item.lengthMm.value } },
@@ -108,68 +113,72 @@ const frozenSleeves: ItemRule = {
   test: onCondition('seized-sleeves'),
 };
 
-const lowCapacity: ItemRule = {
-  id: 'low-capacity',
-  kinds: BAR,
-  weight: 'caution',
-  source: 'common-practice',
-  test(item) {
-    if (item.capacity === null || inPounds(item.capacity.value) >= LIMITS.barCapacity.value) return null;
-    return {
-      found: { capacity: { weight: item.capacity.value } },
-      limit: { limit: { weight: { value: LIMITS.barCapacity.value, unit: 'lb' } } },
-      evidence: item.capacity.evidence,
-    };
-  },
-};
-
 const barTooCheap: ItemRule = {
   id: 'bar-too-cheap',
   kinds: BAR,
   weight: 'caution',
   source: 'common-practice',
-  test(item, { reading, settings }) {
+  test(item, context) {
+    const { reading, settings } = context;
+    const limit = held('barTooCheap', context);
     const good = cellOf('bar', 'new', settings);
     const price = item.ownPrice?.value ?? (reading.items.length === 1 ? reading.asking.amount?.value : undefined);
     if (good === null || price === undefined || price.currency !== settings.currency || reading.asking.placeholder) return null;
-    if (isOneInch(item) || inMajor(price) >= good.likely * LIMITS.barTooCheap.value) return null;
+    if (isOneInch(item) || inMajor(price) >= good.likely * limit.value) return null;
     const evidence = (item.ownPrice ?? reading.asking.amount)?.evidence ?? [];
-    return { found: { price: { money: price } }, limit: { good: { money: money(good.likely, settings.currency) } }, evidence };
+    return {
+      ...sourceOf(limit),
+      found: { price: { money: price } },
+      limit: { good: { money: money(good.likely, settings.currency) } },
+      evidence,
+    };
   },
 };
+
+/** A full bar's weight at a length that no full bar has: two facts that exclude each other. */
+const contradicts = ({ unitWeight, lengthMm }: Item): boolean =>
+  unitWeight !== null &&
+  lengthMm !== null &&
+  inKilograms(unitWeight.value) >= LIMITS.barFullWeight.value &&
+  lengthMm.value < LIMITS.barTooShort.value;
 
 const contradiction: ItemRule = {
   id: 'bar-facts-disagree',
   kinds: BAR,
   weight: 'caution',
-  source: 'steel',
+  source: 'iwf',
   test(item) {
-    const { unitWeight, lengthMm, shaftMm } = item;
-    if (unitWeight === null || lengthMm === null) return null;
-    const weight = inKilograms(unitWeight.value);
-    const bounds = shaftMm === null ? null : barWeightBounds(shaftMm.value, lengthMm.value, item.sleeveMm?.value ?? 50);
-    const off = bounds !== null && (weight < bounds.low * 0.95 || weight > bounds.high * 1.05);
-    const tooShort = weight >= LIMITS.barFullWeight.value && lengthMm.value < LIMITS.barTooShort.value;
-    if (!off && !tooShort) return null;
-    const unit = unitWeight.value.unit;
-    const rounded = (kilograms: number) => ({
-      weight: { value: Math.round(convert({ value: kilograms, unit: 'kg' }, unit).value), unit },
-    });
+    const { unitWeight, lengthMm } = item;
+    if (unitWeight === null || lengthMm === null || !contradicts(item)) return null;
     return {
       found: { weight: { weight: unitWeight.value }, length: { mm: lengthMm.value } },
-      ...(bounds === null ? {} : { limit: { low: rounded(bounds.low), high: rounded(bounds.high) } }),
-      evidence: [...unitWeight.evidence, ...lengthMm.evidence, ...(shaftMm?.evidence ?? [])],
+      limit: { limit: { mm: LIMITS.barTooShort.value } },
+      evidence: [...unitWeight.evidence, ...lengthMm.evidence],
     };
   },
 };
 
-const claims: ItemRule = {
-  id: 'tensile-claim',
+const offItsSteel: ItemRule = {
+  id: 'bar-off-its-steel',
   kinds: BAR,
-  weight: 'note',
-  source: 'common-practice',
+  weight: 'caution',
+  source: 'steel',
   test(item) {
-    return item.tensilePsi === null ? null : { params: { psi: item.tensilePsi.value }, evidence: item.tensilePsi.evidence };
+    const { unitWeight, lengthMm, shaftMm } = item;
+    if (unitWeight === null || lengthMm === null || shaftMm === null || contradicts(item)) return null;
+    const weight = inKilograms(unitWeight.value);
+    const { low, high } = barWeightBounds(shaftMm.value, lengthMm.value, item.sleeveMm?.value ?? 50);
+    const slack = LIMITS.barSteelSlack.value;
+    if (weight >= low * (1 - slack) && weight <= high * (1 + slack)) return null;
+    const { unit } = unitWeight.value;
+    const rounded = (kilograms: number) => ({
+      weight: { value: Math.round(convert({ value: kilograms, unit: 'kg' }, unit).value), unit },
+    });
+    return {
+      found: { weight: { weight: unitWeight.value }, length: { mm: lengthMm.value }, shaft: { mm: shaftMm.value } },
+      limit: { low: rounded(low), high: rounded(high) },
+      evidence: [...unitWeight.evidence, ...lengthMm.evidence, ...shaftMm.evidence],
+    };
   },
 };
 
@@ -179,10 +188,9 @@ export const barRules: readonly ItemRule[] = [
   oneInchBar,
   shortBar,
   contradiction,
+  offItsSteel,
   frozenSleeves,
-  lowCapacity,
   barTooCheap,
   straightnessUnknown,
   shaftThin,
-  claims,
 ];

@@ -1,5 +1,4 @@
-import { inPounds } from '../units/mass.ts';
-import { LIMITS } from './limits.ts';
+import { LIMITS, type LimitName } from './limits.ts';
 import { type ItemRule, onCondition } from './rule.ts';
 
 const BENCH = ['bench'] as const;
@@ -49,19 +48,26 @@ const wobbly: ItemRule = {
   test: onCondition('wobbly'),
 };
 
-const lowCapacity: ItemRule = {
-  id: 'bench-low-capacity',
+/** A size outside of the useful ones: too small or too large, by the same rule and the same words. */
+const outOf = (id: string, size: 'widthMm' | 'heightMm', low: LimitName, high: LimitName): ItemRule => ({
+  id,
   kinds: BENCH,
-  weight: 'caution',
-  source: 'assumption',
+  weight: 'note',
+  source: 'ipf',
   test(item) {
-    if (item.capacity === null || inPounds(item.capacity.value) >= LIMITS.benchCapacity.value) return null;
+    const stated = item[size];
+    const slack = LIMITS.benchSlack.value;
+    const [least, most] = [LIMITS[low].value, LIMITS[high].value];
+    if (stated === null || (stated.value >= least - slack && stated.value <= most + slack)) return null;
     return {
-      found: { capacity: { weight: item.capacity.value } },
-      limit: { limit: { weight: { value: LIMITS.benchCapacity.value, unit: 'lb' } } },
-      evidence: item.capacity.evidence,
+      found: { size: { mm: stated.value } },
+      limit: { low: { mm: least }, high: { mm: most } },
+      evidence: stated.evidence,
     };
   },
-};
+});
 
-export const benchRules: readonly ItemRule[] = [wobbly, lowCapacity, shortBench, uprights];
+const width = outOf('bench-width', 'widthMm', 'benchNarrow', 'benchWide');
+const height = outOf('bench-height', 'heightMm', 'benchLow', 'benchHigh');
+
+export const benchRules: readonly ItemRule[] = [wobbly, shortBench, width, height, uprights];

@@ -7,11 +7,22 @@ import { adRules, rust } from './ad.ts';
 import { barRules } from './bars.ts';
 import { benchRules } from './benches.ts';
 import { bumperRules } from './bumpers.ts';
+import { claimRules } from './claims.ts';
+import { plateValueRules } from './plate-values.ts';
 import { plateRules } from './plates.ts';
 import { rackRules } from './racks.ts';
 import { type Context, flagOf, type ItemRule } from './rule.ts';
 
-export const itemRules: readonly ItemRule[] = [...plateRules, ...bumperRules, ...barRules, ...rackRules, ...benchRules, rust];
+export const itemRules: readonly ItemRule[] = [
+  ...plateRules,
+  ...bumperRules,
+  ...barRules,
+  ...rackRules,
+  ...benchRules,
+  ...claimRules,
+  ...plateValueRules,
+  rust,
+];
 export { adRules };
 
 const ORDER: Readonly<Record<FlagWeight, number>> = { 'deal-breaker': 0, caution: 1, note: 2 };

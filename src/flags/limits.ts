@@ -9,11 +9,14 @@ export type LimitSource =
   | 'steel'
   | 'geometry'
   | 'ftc'
+  | 'iso'
+  | 'asme'
+  | 'own'
   | 'the-ad';
 
 export interface Limit {
   readonly value: number;
-  readonly unit: 'mm' | 'lb' | 'kg' | 'fraction';
+  readonly unit: 'mm' | 'lb' | 'kg' | 'fraction' | 'money';
   readonly source: LimitSource;
 }
 
@@ -38,6 +41,8 @@ export const LIMITS = {
   barTooShort: limit(1700, 'mm', 'common-practice'),
   /** Least weight, in kg, that no bar shorter than `barTooShort` has. */
   barFullWeight: limit(18, 'kg', 'steel'),
+  /** Over this a loaded bar is heavier than its own steel allows, under it lighter: share of the worked-out bounds. */
+  barSteelSlack: limit(0.05, 'fraction', 'assumption'),
   barCapacity: limit(600, 'lb', 'common-practice'),
   rackCapacity: limit(500, 'lb', 'assumption'),
   benchCapacity: limit(500, 'lb', 'assumption'),
@@ -45,6 +50,35 @@ export const LIMITS = {
   barTooCheap: limit(0.4, 'fraction', 'common-practice'),
   /** IPF Technical Rulebook 2026: a bench is at least 1.22 m long. */
   benchLength: limit(1220, 'mm', 'ipf'),
+  /** IPF Technical Rulebook 2026: a bench is 29 to 32 cm wide and 42 to 45 cm high; common practice is 12 in and 17 in. */
+  benchNarrow: limit(290, 'mm', 'ipf'),
+  benchWide: limit(320, 'mm', 'ipf'),
+  benchLow: limit(420, 'mm', 'ipf'),
+  benchHigh: limit(450, 'mm', 'ipf'),
+  /** A stated size this far off may still be a rounded figure. */
+  benchSlack: limit(6, 'mm', 'assumption'),
+  /** Room over a rack, to tilt it up and to hang its upper bolts. */
+  ceilingRoom: limit(50, 'mm', 'assumption'),
+  /** Face value from which a plain cast plate's deviation is felt: 45s have been weighed from 41.75 to 59.5 lb. */
+  castHeavy: limit(33, 'lb', 'common-practice'),
+  /** What a pound of 2-inch flat washers costs, in US dollars: about $2 apiece at 0.63 to 0.88 lb. */
+  washerPound: limit(4, 'money', 'assumption'),
   /** IWF TCRR 2025: discs of 10 kg and over are 450 ± 1 mm. */
   bumperDiameter: limit(449, 'mm', 'iwf'),
 } as const;
+
+export type LimitName = keyof typeof LIMITS;
+
+/** Limits of common practice, and assumptions, that the buyer may set otherwise; published rules and geometry stand as they are. */
+export const CHANGEABLE = [
+  'shaftThick',
+  'shaftThin',
+  'barTooShort',
+  'barCapacity',
+  'rackCapacity',
+  'benchCapacity',
+  'barTooCheap',
+  'ceilingRoom',
+  'castHeavy',
+  'washerPound',
+] as const satisfies readonly LimitName[];

@@ -90,7 +90,7 @@ const twoInchPlates: ItemRule = {
 
 const oddPlate: ItemRule = {
   id: 'odd-plate',
-  kinds: PLATE_KINDS,
+  kinds: ['plate', 'micro'],
   weight: 'note',
   source: 'common-practice',
   test(item, { plates }): Finding | null {

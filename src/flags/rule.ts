@@ -5,7 +5,7 @@ import type { Condition, Fact, Item, Kind, Reading } from '../listing/reading.ts
 import type { Settings } from '../listing/settings.ts';
 import type { PlateWeight } from '../price/usable.ts';
 import { message, type Param } from '../words/message.ts';
-import type { LimitSource } from './limits.ts';
+import { CHANGEABLE, LIMITS, type LimitName, type LimitSource } from './limits.ts';
 
 export interface Context {
   readonly reading: Reading;
@@ -61,6 +61,21 @@ export function flagOf(rule: ItemRule | AdRule, finding: Finding, item: string |
     evidence: finding.evidence,
   };
 }
+
+/** A limit in force, and "own" for its source where the buyer set it. */
+export interface Held {
+  readonly value: number;
+  readonly source?: 'own';
+}
+
+/** The buyer's own limit where one is set and may be, else the table's. */
+export function held(name: LimitName, { settings }: Context): Held {
+  const own = (CHANGEABLE as readonly LimitName[]).includes(name) ? settings.limits[name] : undefined;
+  return own === undefined ? { value: LIMITS[name].value } : { value: own, source: 'own' };
+}
+
+/** The part of a finding that says whose limit it was. */
+export const sourceOf = ({ source }: Held): Pick<Finding, 'source'> => (source === undefined ? {} : { source });
 
 export const stated = (item: Item, condition: Condition): Fact<Condition> | null =>
   item.conditions.find((fact) => fact.value === condition) ?? null;

@@ -1,4 +1,6 @@
 /** The answer to one ad: what `evaluate` gives, with numbers as ranges and sentences as messages. */
+import type { Caution } from '../flags/cautions.ts';
+import type { BarEstimate } from '../mechanics/estimates.ts';
 import type { Distance } from '../units/length.ts';
 import type { Currency, Money } from '../units/money.ts';
 import type { Range } from '../units/range.ts';
@@ -172,6 +174,9 @@ export interface Evaluation {
   readonly reading: Reading;
   readonly corrections: readonly Correction[];
   readonly flags: readonly Flag[];
+  /** What the straight bars would do under the buyer's load. */
+  readonly estimates: readonly BarEstimate[];
+  readonly cautions: readonly Caution[];
   readonly worth: Worth;
   readonly trip: Trip | null;
   /** Null without a price, or when something here, or all of it, can't be valued. */

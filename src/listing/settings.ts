@@ -122,6 +122,14 @@ export const settingsSchema = z.object({
   chances: z.partialRecord(z.enum(UNKNOWNS), z.number().check(z.gte(0), z.lte(1))),
   /** What one unit of another currency is worth in `currency`, by the buyer's own word: {"EUR": 1.1}. Without it nothing is converted. */
   exchange: z.record(currency, positive),
+  /** The load in pounds, bar included, that the buyer trains with: what a bar is reckoned under. */
+  loadLb: positive,
+  /** Height of the room in mm, floor to ceiling; null when it is high enough for anything. */
+  ceilingMm: z.nullable(positive),
+  /** Limits of flags that the buyer set in place of common practice, by their names in flags/limits.ts, in the unit that stands there. */
+  limits: z.record(z.string(), atLeastZero),
+  /** Kinds of cautions that the buyer has read and put away. */
+  hiddenCautions: z.array(z.string()),
   corrections: z.array(correctionSchema),
 });
 export type Settings = z.infer<typeof settingsSchema>;
@@ -151,5 +159,9 @@ export const DEFAULT_SETTINGS: Settings = {
   halfLifeDays: 180,
   chances: {},
   exchange: {},
+  loadLb: 315,
+  ceilingMm: null,
+  limits: {},
+  hiddenCautions: [],
   corrections: [],
 };

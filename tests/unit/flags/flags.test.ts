@@ -29,6 +29,8 @@ const bench = (line: string) => ({
   text: line,
 });
 
+const frame = (text: string) => ({ ...reading([item('rack-1', 'rack', { count: 1 })], 300), text });
+
 /** The ad says it of one piece among several. */
 const ofOne = (ad: Reading): Reading => ({
   ...ad,
@@ -68,6 +70,33 @@ const CASES: Readonly<Record<string, Case>> = {
     down: bar({ unitWeight: kg(20), lengthMm: 2200 }),
     weight: 'caution',
   },
+  'bar-off-its-steel': {
+    up: bar({ unitWeight: kg(35), lengthMm: 2200, shaftMm: 28 }),
+    down: bar({ unitWeight: kg(20), lengthMm: 2200, shaftMm: 28 }),
+    weight: 'caution',
+  },
+  'capacity-claim': { up: bar({ capacity: lb(1000) }), down: bar({ capacity: lb(300) }), weight: 'note' },
+  'face-value-doubtful': { up: plate(), down: plate({ unitWeight: lb(10) }), weight: 'note' },
+  'odd-bumper': {
+    up: one('bumper', { count: 1, unitWeight: kg(10) }),
+    down: one('bumper', { count: 2, unitWeight: kg(10) }),
+    weight: 'note',
+  },
+  'micro-over-washers': {
+    up: one('micro', { count: 2, unitWeight: lb(1.25), totalWeight: lb(2.5), ownPrice: money(25, 'USD') }),
+    down: one('micro', { count: 2, unitWeight: lb(1.25), totalWeight: lb(2.5), ownPrice: money(8, 'USD') }),
+    weight: 'note',
+  },
+  'rack-pins-unsaid': { up: frame('Power rack'), down: frame('Power rack with pins and j-hooks'), weight: 'note' },
+  'rack-no-floor': { up: frame('Rack, bolts to the floor'), down: frame('Rack, bolts included'), weight: 'caution' },
+  'rack-too-tall': {
+    up: one('rack', { heightMm: 2400 }),
+    down: one('rack', { heightMm: 2100 }),
+    weight: 'deal-breaker',
+    settings: settings({ ceilingMm: 2300 }),
+  },
+  'bench-width': { up: one('bench', { widthMm: 250 }), down: one('bench', { widthMm: 304.8 }), weight: 'note' },
+  'bench-height': { up: one('bench', { heightMm: 508 }), down: one('bench', { heightMm: 431.8 }), weight: 'note' },
   'frozen-sleeves': { up: bar({}, ['seized-sleeves']), down: bar({}, ['spins']), weight: 'caution' },
   'low-capacity': { up: bar({ capacity: lb(300) }), down: bar({ capacity: lb(1000) }), weight: 'caution' },
   'bar-too-cheap': { up: bar({ ownPrice: money(40, 'USD') }), down: bar({ ownPrice: money(250, 'USD') }), weight: 'caution' },

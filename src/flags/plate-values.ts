@@ -1,0 +1,70 @@
+/** Plates that fit and are sound, but are not what their face says, or cost more than they need. */
+import type { Item } from '../listing/reading.ts';
+import { inPounds } from '../units/mass.ts';
+import { exponentOf } from '../units/money.ts';
+import { held, type ItemRule, sourceOf, stated } from './rule.ts';
+
+const isPlainCast = (item: Item): boolean =>
+  (item.grade === null || item.grade.value === 'cast') && (item.material === null || item.material.value === 'iron');
+
+const faceValue: ItemRule = {
+  id: 'face-value-doubtful',
+  kinds: ['plate'],
+  weight: 'note',
+  source: 'common-practice',
+  test(item, context) {
+    if (!isPlainCast(item) || item.weighed !== null) return null;
+    const mixed = stated(item, 'mismatched');
+    if (mixed !== null) return { weight: 'caution', says: 'flag_face_value_doubtful_mixed', evidence: mixed.evidence };
+    const limit = held('castHeavy', context);
+    if (item.unitWeight === null || inPounds(item.unitWeight.value) < limit.value) return null;
+    return { ...sourceOf(limit), params: { weight: { weight: item.unitWeight.value } }, evidence: item.unitWeight.evidence };
+  },
+};
+
+const oddBumper: ItemRule = {
+  id: 'odd-bumper',
+  kinds: ['bumper'],
+  weight: 'note',
+  source: 'common-practice',
+  test(item, { plates }) {
+    const loss = plates.get(item.id)?.losses.find((one) => one.reason === 'odd');
+    if (loss === undefined || item.unitWeight === null) return null;
+    return { params: { weight: { weight: item.unitWeight.value } }, evidence: item.count?.evidence ?? item.evidence };
+  },
+};
+
+/** Price of an item in major units: its own, or that of the ad when it is the only thing in it. */
+function priceOf(item: Item, { reading, settings }: Parameters<ItemRule['test']>[1]): number | null {
+  const price = item.ownPrice?.value ?? (reading.items.length === 1 ? reading.asking.amount?.value : undefined);
+  if (price === undefined || price.currency !== settings.currency || reading.asking.placeholder) return null;
+  return price.minor / 10 ** exponentOf(price.currency);
+}
+
+const microOverWashers: ItemRule = {
+  id: 'micro-over-washers',
+  kinds: ['micro'],
+  weight: 'note',
+  source: 'assumption',
+  test(item, context) {
+    const limit = held('washerPound', context);
+    const price = priceOf(item, context);
+    // The default is in dollars: in another currency the buyer's own is needed.
+    if (price === null || item.totalWeight === null || (limit.source !== 'own' && context.settings.currency !== 'USD'))
+      return null;
+    const pounds = inPounds(item.totalWeight.value);
+    if (pounds <= 0 || price / pounds <= limit.value) return null;
+    const rate = (major: number) => ({
+      rate: { minor: Math.round(major * 10 ** exponentOf(context.settings.currency)), currency: context.settings.currency },
+      per: 'lb' as const,
+    });
+    return {
+      ...sourceOf(limit),
+      found: { rate: rate(price / pounds) },
+      limit: { limit: rate(limit.value) },
+      evidence: (item.ownPrice ?? context.reading.asking.amount)?.evidence ?? [],
+    };
+  },
+};
+
+export const plateValueRules: readonly ItemRule[] = [faceValue, oddBumper, microOverWashers];
