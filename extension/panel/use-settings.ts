@@ -25,9 +25,10 @@ export function useSettings(host: Host): { readonly settings: Settings; readonly
         if (!here) return;
         const waiting = early.current ?? {};
         early.current = null;
+        if (Object.keys(waiting).length === 0) return show(loaded);
         const joined = { ...loaded, ...waiting };
         show(joined);
-        if (Object.keys(waiting).length > 0) host.saveSettings(joined).catch(report);
+        host.saveSettings(joined).catch(report);
       },
       (error: unknown) => {
         early.current = null;
