@@ -41,7 +41,12 @@ export function Answer({ evaluation, listing, settings, turnsOf, ...drive }: Ans
       <Drive trip={evaluation.trip} prospect={evaluation.prospect} settings={settings} {...drive} />
       <Cautions cautions={evaluation.cautions} settings={settings} onSettings={drive.onSettings} />
       <Load estimates={evaluation.estimates} items={reading.items} settings={settings} onSettings={drive.onSettings} />
-      <Working evaluation={evaluation} unit={unit} />
+      <Working
+        evaluation={evaluation}
+        settings={settings}
+        distanceUnit={evaluation.trip?.distance.unit ?? drive.unit}
+        onSettings={drive.onSettings}
+      />
       <CopyButton name="summary" words={words.t('panel_copy_summary')} text={() => summary(words, evaluation, listing, unit)} />
     </>
   );

@@ -7,6 +7,7 @@ import type { Range } from '../units/range.ts';
 import type { Message } from '../words/message.ts';
 import type { Span } from './page-listing.ts';
 import type { Correction, Reading } from './reading.ts';
+import type { SettingPath } from './setting-path.ts';
 
 export type FlagWeight = 'deal-breaker' | 'caution' | 'note';
 
@@ -73,14 +74,27 @@ export interface Share {
   readonly alone: Money | null;
 }
 
+/** Parts of the calculation, in the order in which one follows from the other. */
+export const STEP_GROUPS = ['weight', 'price', 'drive', 'cost', 'rates', 'worth', 'most'] as const;
+export type StepGroup = (typeof STEP_GROUPS)[number];
+
 /** One line of the calculation, for "How was this worked out?". */
 export interface Step {
   readonly id: string;
   readonly label: Message;
+  /** Money in minor units. */
   readonly result: Range;
-  readonly unit: 'money' | 'money-per-lb' | 'lb' | 'mi' | 'fraction';
+  readonly unit: 'money' | 'money-per-lb' | 'money-per-mi' | 'lb' | 'mi' | 'mph' | 'mm' | 'fraction';
   readonly basis: 'stated' | 'implied' | 'assumed' | 'measured' | 'worked-out';
   readonly source: Message | null;
+  /** Currency of a result in money, where it is not that of the ad. */
+  readonly currency?: Currency;
+  /** The part of the calculation that the line belongs to; when absent, that of the line before it. */
+  readonly group?: StepGroup;
+  /** How it follows from other lines, in words. */
+  readonly formula?: Message;
+  /** The setting that the result is, low, likely and high or one figure; the buyer may put one of their own there. */
+  readonly edit?: SettingPath;
 }
 
 export interface Worth {

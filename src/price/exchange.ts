@@ -59,6 +59,7 @@ export function exchangeSteps({ asking }: Reading, price: Price | null, settings
   return [
     {
       id: 'exchange',
+      group: 'price',
       label: message('step_exchange', params),
       result: price.range,
       unit: 'money',

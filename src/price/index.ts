@@ -104,5 +104,10 @@ export function appraise(
       walkAway === null || goingWorth === null ? null : openingOffer(goingWorth.low, price?.range.likely ?? null, walkAway),
     split,
   };
-  return { worth: { ...result, steps: stepsOf(result, goods, price, tripSteps, settings) }, goods, price, ceiling };
+  return {
+    worth: { ...result, steps: stepsOf(result, goods, price, tripSteps, comparable ? trip : null, settings) },
+    goods,
+    price,
+    ceiling,
+  };
 }

@@ -29,7 +29,7 @@ export function cellOf(category: RateCategory, which: keyof CategoryRate, settin
 }
 
 /** A cell as an ordered range, however the buyer filled it in. */
-const ordered = (cell: RateCell): Range => ({
+export const ordered = (cell: RateCell): Range => ({
   low: Math.min(cell.low, cell.likely),
   likely: cell.likely,
   high: Math.max(cell.high, cell.likely),

@@ -9,10 +9,13 @@ import type { Message, Param } from './message.ts';
 
 export type Strings = Readonly<Record<string, string>>;
 
+/** Money in whole units, to the cent, or, of what is cheap by the mile, to the hundredth of a cent where it has any. */
+export type MoneyDigits = 'whole' | 'cents' | 'fine' | 'auto';
+
 export interface Speaker {
   (message: Message): string;
   readonly number: (value: number, digits?: number) => string;
-  readonly money: (value: Money, digits?: 'whole' | 'cents' | 'auto') => string;
+  readonly money: (value: Money, digits?: MoneyDigits) => string;
 }
 
 /** A speaker for one locale. A missing key comes back as the key in brackets, so that it is seen. */
@@ -20,7 +23,7 @@ export function speaker(strings: Strings, locale: string): Speaker {
   const plural = new Intl.PluralRules(locale);
   const number = (value: number, digits = 2): string =>
     new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(value);
-  const money = (value: Money, digits: 'whole' | 'cents' | 'auto' = 'auto'): string => {
+  const money = (value: Money, digits: MoneyDigits = 'auto'): string => {
     const amount = inMajor(value);
     const whole = digits === 'whole' || (digits === 'auto' && (Number.isInteger(amount) || Math.abs(amount) >= 100));
     const fraction = whole ? 0 : 2;
@@ -29,7 +32,7 @@ export function speaker(strings: Strings, locale: string): Speaker {
       currency: value.currency,
       currencyDisplay: 'narrowSymbol',
       minimumFractionDigits: fraction,
-      maximumFractionDigits: fraction,
+      maximumFractionDigits: digits === 'fine' ? 4 : fraction,
     }).format(amount);
   };
   const param = (value: Param): string => {

@@ -14,16 +14,25 @@ const PARTS = [
   ['capture.json', codeIn('extension/capture') + codeIn('extension/background') + codeIn('extension/platform')],
   ['drive.json', codeIn('src/trip') + codeIn('extension/panel')],
   ['rates.json', codeIn('src/price')],
+  ['working.json', codeIn('src/price') + codeIn('src/trip') + codeIn('extension/panel') + codeIn('extension/components')],
   ['add-on.json', readFileSync('manifest.template.json', 'utf8')],
 ] as const;
 
 const keysOf = (part: string): string[] => Object.keys(JSON.parse(readFileSync(`extension/_locales/en/${part}`, 'utf8')));
 
+/** What stands before a value of the contract in a key that is put together. */
+const stemsIn = (code: string): string[] => [...code.matchAll(/`(working_\w+_)\$\{/g)].map(([, stem = '']) => stem);
+
 /** A key is named in full, by `__MSG_`, or by what stands behind "doubt_" where a doubt is pushed. */
 const isNamed = (key: string, code: string): boolean =>
-  [key, key.replace(/_one$/, ''), key.replace(/^doubt_/, ''), key.replace(/^step_/, '')].some(
-    (name) => code.includes(`'${name}'`) || code.includes(`__MSG_${name}__`),
-  );
+  [
+    key,
+    key.replace(/_one$/, ''),
+    key.replace(/^doubt_/, ''),
+    key.replace(/^step_/, ''),
+    key.replace(/^step_/, '').replaceAll('_', '-'),
+  ].some((name) => code.includes(`'${name}'`) || code.includes(`__MSG_${name}__`)) ||
+  stemsIn(code).some((stem) => key.startsWith(stem));
 
 describe.each(PARTS)('%s', (part, code) => {
   const keys = keysOf(part);

@@ -1,0 +1,164 @@
+/** "How was this worked out?": its parts, and every assumption in it changed, refused, and put back. */
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { today } from '../../../extension/components/today.ts';
+import { evaluate } from '../../../src/evaluate.ts';
+import type { Evaluation, Step } from '../../../src/listing/evaluation.ts';
+import { DEFAULT_SETTINGS, type Settings, settingsSchema } from '../../../src/listing/settings.ts';
+import { evaluation } from './fixtures/evaluation.ts';
+import { choose, click, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
+
+const AD = { title: '', text: 'Olympic plates:\n4 x 45 lb\n2 x 25 lb\nBar, 7 ft, 45 lb\n$180 for everything' };
+const lines = () => [...document.querySelectorAll<HTMLElement>('.step')].map((line) => line.dataset.step);
+const lastSaved = (panel: ReturnType<typeof mount>) =>
+  (panel.host.saveSettings.mock.lastCall as unknown as [Settings] | undefined)?.[0];
+const usedIron = '[data-step="used-rate:iron"]';
+
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ['Date'], now: new Date(2026, 4, 31, 23, 30) });
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+describe('the calculation', () => {
+  test('is closed until it is asked for', () => {
+    mount(ready(AD), evaluate);
+    expect(find<HTMLDetailsElement>('.working').open).toBe(false);
+  });
+
+  test('stands in its parts, each with its lines', async () => {
+    mount(ready(AD), evaluate);
+    await type('[data-distance]', '20');
+    const groups = [...document.querySelectorAll<HTMLElement>('[data-group]')].map((part) => [
+      part.dataset.group,
+      [...part.querySelectorAll<HTMLElement>('.step')].map((line) => line.dataset.step),
+    ]);
+    expect(groups).toEqual([
+      ['weight', ['offered', 'true-weight', 'sleeve', 'usable']],
+      ['price', ['price']],
+      ['drive', ['per-mile', 'hour', 'speed', 'distance', 'driving', 'time', 'trip']],
+      ['cost', ['all-in', 'plates-share', 'per-usable']],
+      [
+        'rates',
+        [
+          'used-rate:iron',
+          'new-price:iron',
+          'new-shipping:iron',
+          'new-rate:iron',
+          'used-rate:bar',
+          'new-price:bar',
+          'new-shipping:bar',
+          'new-rate:bar',
+          'sales-tax',
+          'parcel-handling:bar',
+        ],
+      ],
+      ['worth', ['going-worth', 'new-worth', 'saving']],
+      ['most', ['margin', 'ceiling', 'walk-away']],
+    ]);
+    // 40 miles at 20.5 cents, and at 35 mph with $10 an hour: $19.63.
+    expect(text('[data-step="all-in"]')).toContain('$200 ($198 to $204)= price + drive: $180 + $19.63worked out');
+    expect(text('[data-step="per-mile"]')).toContain('$0.205 a mileassumed: IRS 2026, running cost only');
+  });
+
+  test('takes lines that it has never heard of, with the part they name or else that of the line before', () => {
+    const step = (id: string, more: Partial<Step> = {}): Step => ({
+      id,
+      label: { key: 'test_step' },
+      result: { low: 1, likely: 1, high: 1 },
+      unit: 'lb',
+      basis: 'assumed',
+      source: null,
+      ...more,
+    });
+    mount(ready(), (): Evaluation => {
+      const base = evaluation();
+      const steps = [step('first'), step('hired', { group: 'drive' }), step('more'), step('sleeve', { group: 'weight' })];
+      return { ...base, worth: { ...base.worth, steps } };
+    });
+    expect(lines()).toEqual(['first', 'sleeve', 'hired', 'more']);
+  });
+});
+
+describe('an assumption', () => {
+  test("of the rates table is changed low, likely and high, is then the buyer's own with its day, and is put back", async () => {
+    const panel = mount(ready(AD), evaluate);
+    const before = text('.call-line');
+    await click('[data-change="rates.iron.used"]');
+    expect(find('[data-change="rates.iron.used"]').getAttribute('aria-expanded')).toBe('true');
+    await type('[data-path="working.rates.iron.used.low"]', '0.2');
+    await type('[data-path="working.rates.iron.used.likely"]', '0.3');
+    await type('[data-path="working.rates.iron.used.high"]', '0.4');
+    expect(lastSaved(panel)?.rates).toEqual({
+      iron: { used: { low: 0.2, likely: 0.3, high: 0.4, source: 'own', date: '2026-05-31' } },
+    });
+    expect(settingsSchema.safeParse(lastSaved(panel)).success).toBe(true);
+    expect(text(usedIron)).toContain('$0.30 ($0.20 to $0.40) a poundYour own figure (2026-05-31)');
+    expect(text('.call-line')).not.toBe(before);
+    await click('[data-put-back="rates.iron.used"]');
+    expect(lastSaved(panel)?.rates).toEqual({});
+    expect(text('.call-line')).toBe(before);
+    expect(document.querySelector('[data-put-back]')).toBeNull();
+  });
+
+  test('out of order is not counted, is said so, and nothing of it is lost until it is in order', async () => {
+    const panel = mount(ready(AD), evaluate);
+    await click('[data-change="rates.iron.used"]');
+    await type('[data-path="working.rates.iron.used.low"]', '2');
+    await leave('[data-path="working.rates.iron.used.low"]');
+    expect(panel.host.saveSettings).not.toHaveBeenCalled();
+    expect(text('[data-fields] .complaint')).toContain('low may not be above likely');
+    expect(find<HTMLInputElement>('[data-path="working.rates.iron.used.low"]').value).toBe('2');
+    await type('[data-path="working.rates.iron.used.high"]', '4');
+    await type('[data-path="working.rates.iron.used.likely"]', '3');
+    expect(document.querySelector('[data-fields] .complaint')).toBeNull();
+    expect(lastSaved(panel)?.rates.iron?.used).toMatchObject({ low: 2, likely: 3, high: 4 });
+  });
+
+  test.each([
+    ['salesTax', '8.25 %', { salesTax: 0.0825 }],
+    ['margin', '20', { margin: 0.2 }],
+    ['perMile', '0.7', { perMile: 0.7 }],
+    ['hourWorth', '25', { hourWorth: 25 }],
+    ['speedMph', '50', { speedMph: 50 }],
+    ['sleeveMm', '49.5', { sleeveMm: 49.5 }],
+  ] as const)('%s is one figure', async (path, typed, saved) => {
+    const panel = mount(ready(AD), evaluate);
+    await click(`[data-change="${path}"]`);
+    await type(`[data-path="working.${path}"]`, typed);
+    expect(lastSaved(panel)).toMatchObject(saved);
+    expect(text('.step[data-own] .step-basis')).toContain('your own');
+    await click(`[data-put-back="${path}"]`);
+    expect(lastSaved(panel)).toEqual(DEFAULT_SETTINGS);
+    expect(document.querySelector('.step[data-own]')).toBeNull();
+  });
+
+  test.each([
+    ['sleeveMm', '90', 'from 20 to 60 mm'],
+    ['margin', '95', 'margin up to 90'],
+    ['speedMph', '0', 'makes sense here'],
+    ['perMile', 'cheap', 'makes sense here'],
+  ])('%s of "%s" is refused with the reason, and stays in the field', async (path, typed, why) => {
+    const panel = mount(ready(AD), evaluate);
+    await click(`[data-change="${path}"]`);
+    await type(`[data-path="working.${path}"]`, typed);
+    await leave(`[data-path="working.${path}"]`);
+    expect(text('[data-fields] .complaint')).toContain(why);
+    expect(find<HTMLInputElement>(`[data-path="working.${path}"]`).value).toBe(typed);
+    expect(panel.host.saveSettings).not.toHaveBeenCalled();
+  });
+
+  test('is shown and typed in kilograms and kilometres by who thinks in them', async () => {
+    const panel = mount(ready(AD), evaluate);
+    await click('.working summary');
+    await choose('[data-path="distance.unit"]', 'km');
+    await click('[data-change="perMile"]');
+    expect(text('[data-step="per-mile"]')).toContain('$0.1274 a kilometre');
+    await type('[data-path="working.perMile"]', '0.5');
+    expect(lastSaved(panel)?.perMile).toBeCloseTo(0.804672, 9);
+    await click('[data-change="speedMph"]');
+    expect(find<HTMLInputElement>('[data-path="working.speedMph"]').value).toBe('56.33');
+  });
+});
+
+test("today is the day of the buyer's own clock", () => expect(today(new Date(2026, 0, 5, 0, 10))).toBe('2026-01-05'));
