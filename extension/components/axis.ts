@@ -1,10 +1,26 @@
-/** Round ticks of an axis that begins at zero. Pure. */
+/** A scale from zero in per cent of the drawing's width, with round ticks. Pure. */
+import { ticks } from 'd3-array';
 
-/** Three to five ticks from 0 up to at most `highest` (a positive number; anything else is taken as 1), a round step apart. */
-export function ticksTo(highest: number): number[] {
-  const top = Number.isFinite(highest) && highest > 0 ? highest : 1;
-  const magnitude = 10 ** Math.floor(Math.log10(top / 4));
-  const step = [1, 2, 2.5, 5].map((m) => m * magnitude).find((size) => size * 4 >= top * (1 - 1e-9)) ?? 10 * magnitude;
-  const count = Math.floor(top / step + 1e-9);
-  return Array.from({ length: count + 1 }, (_, index) => Number((index * step).toPrecision(12)));
+export interface Axis {
+  /** Two to five round values from zero up. */
+  readonly ticks: readonly number[];
+  /** Where a value stands: 0 to 100; what lies outside stands at the end. */
+  readonly at: (value: number) => number;
 }
+
+/** From zero to `highest` (a positive number; anything else is taken as 1). */
+export function axisTo(highest: number): Axis {
+  const top = Number.isFinite(highest) && highest > 0 ? highest : 1;
+  return { ticks: ticks(0, top, 3), at: (value) => Math.max(0, Math.min(100, (value / top) * 100)) };
+}
+
+/** From `lowest` to `highest`, zero among them: for what may fall below zero. */
+export function axisOver(lowest: number, highest: number): Axis {
+  const [bottom, top] = [Math.min(0, lowest), Math.max(0, highest)];
+  if (!(top - bottom > 0 && Number.isFinite(top - bottom))) return axisTo(1);
+  return { ticks: ticks(bottom, top, 3), at: (value) => Math.max(0, Math.min(100, ((value - bottom) / (top - bottom)) * 100)) };
+}
+
+/** Labels near the ends of an axis stay within it; `percent` as `Axis.at` gives it. */
+export const anchorAt = (percent: number): 'start' | 'middle' | 'end' =>
+  percent < 10 ? 'start' : percent > 90 ? 'end' : 'middle';

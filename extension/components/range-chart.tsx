@@ -1,5 +1,5 @@
 /** Ranges on one axis from zero, drawn to scale, with a table that says the same to a screen reader. */
-import { ticksTo } from './axis.ts';
+import { anchorAt, axisTo } from './axis.ts';
 import { useWords } from './speech.ts';
 
 export interface ChartRow {
@@ -31,8 +31,9 @@ const BAR = 10;
 
 export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
   const top = Math.max(...rows.map((row) => row.high)) || 1;
-  const ticks = ticksTo(top);
-  const at = (value: number): string => `${Math.max(0, Math.min(100, (value / top) * 100)).toFixed(3)}%`;
+  const axis = axisTo(top);
+  const { ticks } = axis;
+  const at = (value: number): string => `${axis.at(value).toFixed(3)}%`;
   const length = (row: ChartRow): string => `${Math.max(0.5, ((row.high - row.low) / top) * 100).toFixed(3)}%`;
   const floor = rows.length * ROW;
   const own = rows.find((row) => row.own);
@@ -61,7 +62,7 @@ export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
           </g>
         ))}
         {ticks.map((tick) => (
-          <text key={tick} class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchor(tick / top)}>
+          <text key={tick} class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchorAt(axis.at(tick))}>
             {writeTick(tick)}
           </text>
         ))}
@@ -70,9 +71,6 @@ export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
     </figure>
   );
 }
-
-/** Labels near the ends of the axis stay within it. */
-const anchor = (share: number): 'start' | 'middle' | 'end' => (share < 0.1 ? 'start' : share > 0.9 ? 'end' : 'middle');
 
 function ChartTable({ caption, rows }: Pick<RangeChartProps, 'caption' | 'rows'>) {
   const { t } = useWords();

@@ -1,8 +1,8 @@
 /** What the iron costs, drawn to scale beside the going rate and new delivered. */
-import type { MoneyRange, Rate, Worth } from '../../src/listing/evaluation.ts';
+import type { MoneyRange, Rate, Sound, Worth } from '../../src/listing/evaluation.ts';
 import type { Item } from '../../src/listing/reading.ts';
 import type { MassUnit } from '../../src/units/mass.ts';
-import { figure, likely, perWords, poundsIn, span } from '../components/figures.ts';
+import { figure, likely, likelyAndSpan, perWords, poundsIn, span } from '../components/figures.ts';
 import { type ChartRow, RangeChart } from '../components/range-chart.tsx';
 import { useWords, type Words } from '../components/speech.ts';
 import { keyTail, nameOf } from './item-words.ts';
@@ -54,13 +54,14 @@ export function Cost({ worth, items, unit }: CostProps) {
       ) : (
         <p>{t('panel_cost_unknown')}</p>
       )}
-      {scale && (
+      {scale && rows.length > 1 && (
         <RangeChart
           caption={per}
           rows={rows}
           writeTick={(minor) => words.say.money({ minor: Math.round(minor), currency: scale.currency })}
         />
       )}
+      {worth.sound && <SoundOne sound={worth.sound} />}
       <Usable worth={worth} items={items} unit={unit} />
     </section>
   );
@@ -84,6 +85,14 @@ const chartRow = (words: Words, id: string, label: string, rate: Rate): ChartRow
   },
   own: id === 'own',
 });
+
+/** What is on offer is good for nothing: beside its price stands what a sound one costs. */
+function SoundOne({ sound }: { readonly sound: Sound }) {
+  const words = useWords();
+  const used = likelyAndSpan(words, sound.used);
+  const fresh = likelyAndSpan(words, sound.fresh);
+  return <p data-sound={sound.kind}>{words.t(`working_sound_${sound.per}`, { used, fresh })}</p>;
+}
 
 function Usable({ worth, items, unit }: CostProps) {
   const words = useWords();

@@ -3,6 +3,8 @@ import { type Evaluation, STEP_GROUPS, type Step, type StepGroup } from '../../s
 import type { Settings } from '../../src/listing/settings.ts';
 import type { DistanceUnit } from '../../src/units/length.ts';
 import { useWords } from '../components/speech.ts';
+import { AllInChart } from './all-in-chart.tsx';
+import { SavingChart } from './saving-chart.tsx';
 import { Split } from './split.tsx';
 import { StepLine } from './step-line.tsx';
 import type { Units } from './step-words.ts';
@@ -32,6 +34,8 @@ export function Working({ evaluation, settings, distanceUnit, onSettings }: Work
               <StepLine key={step.id} step={step} units={units} settings={settings} onSettings={onSettings} />
             ))}
           </ol>
+          {group === 'drive' && <SavingChart prospect={evaluation.prospect} trip={evaluation.trip} />}
+          {group === 'cost' && <AllInChart evaluation={evaluation} />}
         </section>
       ))}
       {split.length > 1 && <Split evaluation={evaluation} />}

@@ -6,7 +6,7 @@ import type { Currency, Money } from '../units/money.ts';
 import type { Range } from '../units/range.ts';
 import type { Message } from '../words/message.ts';
 import type { Span } from './page-listing.ts';
-import type { Correction, Reading } from './reading.ts';
+import type { Correction, Kind, Reading } from './reading.ts';
 import type { SettingPath } from './setting-path.ts';
 
 export type FlagWeight = 'deal-breaker' | 'caution' | 'note';
@@ -65,6 +65,8 @@ export interface Surplus {
 export interface Share {
   readonly item: string;
   readonly allIn: Money;
+  /** Its share of the asking price alone; those sum to the price to the minor unit. */
+  readonly price: Money;
   /** What it is worth at the going rate, or what it resells for. */
   readonly worth: MoneyRange;
   /**
@@ -97,6 +99,14 @@ export interface Step {
   readonly edit?: SettingPath;
 }
 
+/** What a sound piece, or a sound pound or kilogram of plates, costs used and new. */
+export interface Sound {
+  readonly kind: Kind;
+  readonly per: 'piece' | 'lb' | 'kg';
+  readonly used: MoneyRange;
+  readonly fresh: MoneyRange;
+}
+
 export interface Worth {
   readonly currency: Currency;
   /** Usable plate weight in pounds. */
@@ -113,6 +123,8 @@ export interface Worth {
   /** What the same goods cost new, delivered, per usable pound for plates, as a lot otherwise. */
   readonly newDelivered: Rate | null;
   readonly goingRate: Rate | null;
+  /** Where nothing on offer is worth anything, what a sound one of the same kind costs; null otherwise, and without a rate for it. */
+  readonly sound: Sound | null;
   /** Value of all usable goods at the going rate. */
   readonly goingWorth: MoneyRange | null;
   readonly newWorth: MoneyRange | null;
@@ -151,6 +163,13 @@ export interface Trip {
   readonly breakEven: Distance | null;
 }
 
+/** What setting out saves on average after a drive of that distance, as a range for what the drive may cost; minor units. */
+export interface SavingAt {
+  /** One way. */
+  readonly distance: Distance;
+  readonly saving: Range;
+}
+
 /** What setting out is worth on average, when the buyer may refuse at the door. */
 export interface Prospect {
   /** E[max(0, worth − price)], before the drive. */
@@ -165,6 +184,8 @@ export interface Prospect {
   readonly breakEvenPrice: Money | null;
   /** One-way distance up to which it pays; null when no saving is left, or when driving costs nothing. */
   readonly breakEvenDistance: Distance | null;
+  /** What is left of the saving at distances from none to past the break-even and past the seller; empty when there is nothing to spend. */
+  readonly byDistance: readonly SavingAt[];
 }
 
 export interface Question {

@@ -8,6 +8,7 @@ import { exactly, over, type Range, scale, sumIndependent } from '../units/range
 import { askingPrice, type Price } from './asking-price.ts';
 import { baselines, sumWorth } from './baselines.ts';
 import { type Good, goodsOf, isKeptPlate } from './goods.ts';
+import { soundOf } from './sound.ts';
 import { aloneOf, splitAllIn } from './split.ts';
 import { stepsOf } from './steps.ts';
 import { type PlateWeight, totalOffered, totalUsable, trueOffered } from './usable.ts';
@@ -68,10 +69,12 @@ export function appraise(
   const allIn = price === null ? null : inCurrency(sumIndependent([price.range, drive]), currency);
   const parts =
     allIn === null || price === null ? [] : splitAllIn({ minor: Math.round(allIn.likely), currency }, price.range.likely, goods);
+  const prices = price === null ? [] : splitAllIn({ minor: Math.round(price.range.likely), currency }, price.range.likely, goods);
   const worths = goods.map((good) => good.worth.likely);
   const split: Share[] = parts.map((part, index) => ({
     item: goods[index]?.item.id ?? '',
     allIn: part,
+    price: prices[index] ?? { minor: 0, currency },
     alone:
       allIn === null || !valued || goods.length < 2
         ? null
@@ -95,6 +98,7 @@ export function appraise(
     perUsablePound,
     newDelivered: base === null ? null : { ...base.fresh, currency },
     goingRate: base === null ? null : { ...base.used, currency },
+    sound: comparable && !valued && goods.every((good) => !good.unknown) ? soundOf(goods, settings) : null,
     goingWorth,
     newWorth: valued ? inCurrency(sumWorth(goods, 'fresh'), currency) : null,
     walkAway,

@@ -71,13 +71,12 @@ function categorySteps(category: RateCategory, prices: Prices, settings: Setting
     const edit = own(settings, { edit: `rates.${category}.${which}` });
     return [{ ...line(`${id}:${category}`, scale(ordered(cell), minor), unit, 'assumed', sourceOf(cell), params), ...edit }];
   };
-  const source = sourceOf(cellOf(category, 'new', settings));
   return [
     ...ofCell('used-rate', 'used'),
     ...ofCell('new-price', 'new'),
     ...ofCell('new-shipping', 'shipping'),
     {
-      ...line(`new-rate:${category}`, prices.delivered, unit, 'worked-out', source, params),
+      ...line(`new-rate:${category}`, prices.delivered, unit, 'worked-out', null, params),
       ...own(settings, { formula: message('formula_new_rate') }),
     },
   ];
@@ -93,7 +92,7 @@ export function rateSteps(goods: readonly Good[], settings: Settings): Step[] {
   if (steps.size === 0) return [];
   const tax = exactly(settings.salesTax);
   return [
-    ...[...steps.values()].flat(),
     { ...line('sales-tax', tax, 'fraction', 'assumed'), ...own(settings, { edit: 'salesTax' }) },
+    ...[...steps.values()].flat(),
   ];
 }

@@ -34,6 +34,16 @@ export function driveCostAt(reading: Reading, miles: number, settings: Settings)
   return costOf(cheapest(ways, miles, settings), miles, settings);
 }
 
+/** The drive's cost at any distance in miles, as a range: the cheapest way that far, with the road's spread on what rises with the miles. */
+export function driveCosts(reading: Reading, settings: Settings): (miles: number) => Range {
+  const { ways } = waysOf(loadOf(reading), settings);
+  return (miles) => {
+    const way = cheapest(ways, miles, settings);
+    const at = (factor: number): number => costOf(way, miles * factor, settings);
+    return { low: at(SPREAD.low), likely: at(SPREAD.likely), high: at(SPREAD.high) };
+  };
+}
+
 export interface Drive extends Away {
   readonly way: Way;
   readonly parts: { readonly [part in keyof DriveParts]: Range };

@@ -6,6 +6,7 @@ import { exponentOf } from '../units/money.ts';
 import { distanceOf, distanceUnit } from './distance.ts';
 import { breakEven } from './drive.ts';
 import { expectedSaving, type State, valueOfKnowingAll } from './questions.ts';
+import { savingByDistance } from './saving-curve.ts';
 
 /** Chance of goods that are worth less than `price` and are left at the door. Chances of the states sum to 1. */
 export const refusalChance = (states: readonly State[], price: number): number =>
@@ -43,13 +44,16 @@ export function prospectOf(
   const money = (minor: number) => ({ minor: Math.round(minor) + 0, currency });
   const saving = expectedSaving(states, price);
   const most = away === null ? null : breakEvenPriceOf(states, drive);
-  const unit = 10 ** exponentOf(currency);
+  const minor = 10 ** exponentOf(currency);
+  const unit = away?.distance.unit ?? distanceUnit(settings);
+  const furthest = breakEven(saving, reading, settings, unit);
   return {
     saving: money(saving),
     afterDrive: away === null ? null : money(saving - drive),
     refusal: refusalChance(states, price),
     knowingAll: money(valueOfKnowingAll(states, price, drive)),
-    breakEvenPrice: most === null ? null : money(Math.floor(most / unit + 1e-9) * unit),
-    breakEvenDistance: breakEven(saving, reading, settings, away?.distance.unit ?? distanceUnit(settings)),
+    breakEvenPrice: most === null ? null : money(Math.floor(most / minor + 1e-9) * minor),
+    breakEvenDistance: furthest,
+    byDistance: savingByDistance(saving, away?.distance ?? null, furthest, reading, settings, unit),
   };
 }

@@ -160,7 +160,11 @@ describe('the worth of every ad', { timeout: 120_000 }, () => {
             (share, index) =>
               plans[index]?.value !== 'nothing' || share.allIn.minor === 0 || plans.every(({ value }) => value === 'nothing'),
           );
-          return sum === Math.round(allIn.likely) && free ? [] : [`${first}/${second}: ${sum} of ${allIn.likely}`];
+          const price = split.reduce((total, share) => total + share.price.minor, 0);
+          // No distance is known here: the price is the whole of it.
+          return sum === Math.round(allIn.likely) && price === sum && free
+            ? []
+            : [`${first}/${second}: ${sum} of ${allIn.likely}`];
         }),
       );
     }, 200));

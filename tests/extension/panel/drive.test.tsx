@@ -19,6 +19,7 @@ const prospect = (over: Partial<Prospect> = {}): Prospect => ({
   knowingAll: usd(0),
   breakEvenPrice: usd(22200),
   breakEvenDistance: { value: 61, unit: 'mi' },
+  byDistance: [],
   ...over,
 });
 

@@ -4,7 +4,7 @@ import { today } from '../../../extension/components/today.ts';
 import { evaluate } from '../../../src/evaluate.ts';
 import type { Evaluation, Step } from '../../../src/listing/evaluation.ts';
 import { DEFAULT_SETTINGS, type Settings, settingsSchema } from '../../../src/listing/settings.ts';
-import { evaluation } from './fixtures/evaluation.ts';
+import { evaluation, trip } from './fixtures/evaluation.ts';
 import { choose, click, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
 
 const AD = { title: '', text: 'Olympic plates:\n4 x 45 lb\n2 x 25 lb\nBar, 7 ft, 45 lb\n$180 for everything' };
@@ -41,6 +41,7 @@ describe('the calculation', () => {
       [
         'rates',
         [
+          'sales-tax',
           'used-rate:iron',
           'new-price:iron',
           'new-shipping:iron',
@@ -49,7 +50,6 @@ describe('the calculation', () => {
           'new-price:bar',
           'new-shipping:bar',
           'new-rate:bar',
-          'sales-tax',
           'parcel-handling:bar',
         ],
       ],
@@ -57,7 +57,7 @@ describe('the calculation', () => {
       ['most', ['margin', 'ceiling', 'walk-away']],
     ]);
     // 40 miles at 20.5 cents, and at 35 mph with $10 an hour: $19.63.
-    expect(text('[data-step="all-in"]')).toContain('$200 ($198 to $204)= price + drive: $180 + $19.63worked out');
+    expect(text('[data-step="all-in"]')).toContain('$200 ($198 to $204)= price + drive: $180 + $19.63');
     expect(text('[data-step="per-mile"]')).toContain('$0.205 a mileassumed: IRS 2026, running cost only');
   });
 
@@ -158,6 +158,79 @@ describe('an assumption', () => {
     expect(lastSaved(panel)?.perMile).toBeCloseTo(0.804672, 9);
     await click('[data-change="speedMph"]');
     expect(find<HTMLInputElement>('[data-path="working.speedMph"]').value).toBe('56.33');
+  });
+});
+
+describe('the charts', () => {
+  const rowsOf = (selector: string) =>
+    [...document.querySelectorAll(`${selector} tbody tr`)].map((row) => [...row.children].map((cell) => cell.textContent));
+  const byDistance = [0, 20, 40].map((miles) => ({
+    distance: { value: miles, unit: 'mi' as const },
+    saving: { low: 3000 - 120 * miles, likely: 3000 - 100 * miles, high: 3000 - 90 * miles },
+  }));
+  const prospect = {
+    saving: { minor: 3000, currency: 'USD' },
+    afterDrive: { minor: 2000, currency: 'USD' },
+    refusal: 0,
+    knowingAll: { minor: 0, currency: 'USD' },
+    breakEvenPrice: null,
+    breakEvenDistance: { value: 30, unit: 'mi' as const },
+    byDistance,
+  };
+  const steps = (['drive', 'cost'] as const).map((group) => ({ ...evaluation().worth.steps[0], id: group, group }) as Step);
+  const show = (over: Partial<Evaluation>) =>
+    mount(ready(), (): Evaluation => {
+      const base = evaluation(over);
+      return { ...base, worth: { ...base.worth, steps } };
+    });
+
+  test('saving against distance: to scale, with the break-even and the seller marked, and the same in a table', () => {
+    show({ prospect, trip: trip({ distance: { value: 16.09344, unit: 'km' } }) });
+    const chart = '[data-group="drive"] .chart';
+    // 10 and 30 of 40 miles; from $30 down to -$18 at the worst, so that $20 stands 38/48 up.
+    expect(find(`${chart} [data-mark="own"] line`).getAttribute('x1')).toBe('25.000%');
+    expect(find(`${chart} [data-mark="gone"] line`).getAttribute('x1')).toBe('75.000%');
+    expect(find(`${chart} .chart-line`).getAttribute('points')).toBe('0.00,0.00 50.00,41.67 100.00,83.33');
+    expect(rowsOf(chart)).toEqual([
+      ['0 mi', '$30', '$30', '$30'],
+      ['This seller, 10 mi', '$18', '$20', '$21'],
+      ['20 mi', '$6', '$10', '$12'],
+      ['Nothing left from 30 mi on', '-$6', '$0', '$3'],
+      ['40 mi', '-$18', '-$10', '-$6'],
+    ]);
+  });
+
+  test('no distance known: no seller; nothing to save: no chart', () => {
+    show({ prospect });
+    expect(document.querySelector('[data-mark="own"]')).toBeNull();
+    expect(document.querySelector('[data-mark="gone"]')).not.toBeNull();
+    show({ prospect: { ...prospect, byDistance: [] } });
+    expect(document.querySelector('[data-group="drive"] .chart')).toBeNull();
+  });
+
+  test('where the all-in goes: price by item and drive, in parts that fill the bar, and in words', () => {
+    show({ trip: trip() });
+    const parts = [...document.querySelectorAll('[data-group="cost"] [data-part]')];
+    // $175, $5 and $12 of $192.
+    expect(parts.map((part) => [part.getAttribute('x'), part.getAttribute('width')])).toEqual([
+      ['0.000%', '91.146%'],
+      ['91.146%', '2.604%'],
+      ['93.750%', '6.250%'],
+    ]);
+    expect(new Set(parts.map((part) => part.getAttribute('fill'))).size).toBe(3);
+    expect([...document.querySelectorAll('.chart-key li')].map((line) => line.textContent)).toEqual([
+      'Plates, 45 lb $175 91 %',
+      'Straight bar $5.00 3 %',
+      'Drive $12.00 6 %',
+    ]);
+  });
+
+  test('a chart with nothing to compare is not drawn: what a sound one costs stands there instead', () => {
+    mount(ready({ title: '', text: 'Olympic bar 7 ft, shaft 32 mm. $45 firm' }), evaluate);
+    expect(find('[data-call]').dataset.call).toBe('leave');
+    expect(document.querySelectorAll('.chart')).toHaveLength(0);
+    // $300 with 7 % tax, $20 to send, $15 for a long parcel; $42.80, $8 and $7 below, $53.50, $15 and $15 above, in quadrature.
+    expect(text('[data-sound]')).toBe('A sound one costs about $160 ($80 to $300) used, $356 ($312 to $414) new and delivered.');
   });
 });
 

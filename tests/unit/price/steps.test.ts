@@ -10,7 +10,7 @@ const AD = 'Olympic plates 4 x 45 lb and a power rack. $400 for all';
 const sources = (settings: Settings): Record<string, string> =>
   Object.fromEntries(
     evaluate(listingFromText(AD), settings)
-      .worth.steps.filter(({ id, source }) => id.includes('-rate:') && source !== null)
+      .worth.steps.filter(({ id, source }) => /^(?:used-rate|new-price):/.test(id) && source !== null)
       .map(({ id, source }) => [id, source ? say(source) : '']),
   );
 
@@ -18,9 +18,9 @@ describe('the source of a rate', () => {
   it('is told of the used and of the new figure apart', () =>
     expect(sources(DEFAULT_SETTINGS)).toEqual({
       'used-rate:iron': 'Common practice, no source (2026-01)',
-      'new-rate:iron': 'Common practice, no source (2026-01)',
+      'new-price:iron': 'Common practice, no source (2026-01)',
       'used-rate:rack': 'Assumption (2026-01)',
-      'new-rate:rack': 'Common practice, no source (2026-01)',
+      'new-price:rack': 'Common practice, no source (2026-01)',
     }));
 
   it("is the buyer's own, in the buyer's words where there are any", () => {
@@ -33,7 +33,7 @@ describe('the source of a rate', () => {
     };
     expect(sources({ ...DEFAULT_SETTINGS, rates })).toMatchObject({
       'used-rate:iron': 'Your own figure',
-      'new-rate:iron': 'the shop at the weir (2026-05)',
+      'new-price:iron': 'the shop at the weir (2026-05)',
     });
   });
 });
