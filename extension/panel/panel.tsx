@@ -10,6 +10,7 @@ import { speaker } from '../../src/words/say.ts';
 import { Announcer } from '../components/announcer.tsx';
 import { inPage, type Marker, Marking } from '../components/evidence.ts';
 import { Speech, wordsOf } from '../components/speech.ts';
+import { useOpenForPrint } from '../components/use-print.ts';
 import { Another } from './another.tsx';
 import { Answer } from './answer.tsx';
 import { Editing } from './edits.ts';
@@ -40,6 +41,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   const { t } = words;
   const [capture, setCapture] = useState<Capture | null>(null);
   useEffect(() => host.watchCapture(setCapture), [host]);
+  useOpenForPrint();
   const { settings, keep } = useSettings(host);
   const { edits, evaluation, distance, setDistance } = useEditing(capture, settings, host, judge);
   const judgedBy = useMemo(() => ({ ...settings, distance }), [settings, distance]);

@@ -125,6 +125,51 @@ describe('a bundle of which things are sold on', () => {
   );
 });
 
+describe('on paper', () => {
+  beforeAll(() => judge(`${ADS.bundle} 18 miles away.`));
+  afterAll(() => panel.emulateMediaType());
+
+  test('everything stands open, without what is there to be pressed, on two sides of A4 at most', async () => {
+    await settle(360, 'dark');
+    await closeAll();
+    const printing = panel.evaluate(
+      () =>
+        new Promise<[number, number]>((resolve) => {
+          addEventListener('beforeprint', () => resolve(count()), { once: true });
+          const count = (): [number, number] => [
+            document.querySelectorAll('details').length,
+            document.querySelectorAll('details[open]').length,
+          ];
+        }),
+    );
+    const pdf = Buffer.from(await panel.pdf({ path: `${OUT}/print.pdf`, format: 'a4' })).toString('latin1');
+    const [all, open] = await printing;
+    expect(all).toBeGreaterThan(3);
+    expect(open).toBe(all);
+    // What was closed is closed again.
+    expect(await panel.$$('details[open]')).toHaveLength(0);
+    const pages = /\/Type\s*\/Pages\b[^>]*\/Count\s+(\d+)|\/Count\s+(\d+)[^>]*\/Type\s*\/Pages\b/.exec(pdf);
+    expect(Number(pages?.[1] ?? pages?.[2])).toBeLessThanOrEqual(2);
+  });
+
+  test('black on white, even from a dark panel', async () => {
+    await settle(700, 'dark');
+    await panel.emulateMediaType('print');
+    await openAll();
+    await picture(700, 'print');
+    const seen = await panel.evaluate(() => {
+      const visible = (one: Element) => one.getClientRects().length > 0;
+      return {
+        ink: getComputedStyle(document.body).color,
+        ground: getComputedStyle(document.documentElement).getPropertyValue('--ground').trim(),
+        buttons: [...document.querySelectorAll('button:not([aria-pressed="true"])')].filter(visible).length,
+        charts: [...document.querySelectorAll('.chart')].filter(visible).length,
+      };
+    });
+    expect(seen).toEqual({ ink: 'rgb(0, 0, 0)', ground: '#ffffff', buttons: 0, charts: 3 });
+  });
+});
+
 describe('in use', () => {
   test('the call stands above the fold of a small panel, before everything else', async () => {
     await judge(ADS.bundle);
