@@ -21,12 +21,12 @@ export function SavingChart({ prospect, trip }: SavingChartProps) {
   const gone = prospect.breakEvenDistance === null ? null : inUnit(prospect.breakEvenDistance, unit);
   const marks: LineMark[] = [];
   if (own !== null) marks.push({ id: 'own', x: own, label: t('working_mark_own', distance(own)) });
-  if (gone !== null && gone < last.distance.value)
-    marks.push({ id: 'gone', x: gone, label: t('working_mark_gone', distance(gone)) });
+  const reached = gone !== null && gone < last.distance.value;
+  if (reached) marks.push({ id: 'gone', x: gone, label: t('working_mark_gone', distance(gone)) });
   return (
     <LineChart
       caption={t('working_saving_chart')}
-      note={t('working_saving_note')}
+      note={gone === null || reached ? t('working_saving_note') : t('working_saving_note_far', distance(gone))}
       points={prospect.byDistance.map((at) => ({ x: at.distance.value, ...at.saving }))}
       marks={marks}
       heads={[t('working_head_distance'), t('panel_table_low'), t('panel_table_likely'), t('panel_table_high')]}

@@ -17,19 +17,90 @@ export interface StepLineProps {
   readonly onSettings: (changed: Partial<Settings>) => void;
 }
 
-export function StepLine(props: StepLineProps) {
+export function StepLine({ step, units, settings, onSettings }: StepLineProps) {
   const words = useWords();
   const { say, t } = words;
-  const { step, units, settings } = props;
-  const own = step.edit !== undefined && isOwn(settings, step.edit);
+  const id = useId();
+  const [open, setOpen] = useState(false);
+  const path = step.edit;
+  const own = path !== undefined && isOwn(settings, path);
   const basis = basisWords(words, step, own);
+  const label = say(step.label);
   return (
     <li class="step" data-step={step.id} data-own={own ? '' : undefined}>
-      <span class="step-label">{say(step.label)}</span> <span class="step-result">{resultWords(words, step, units)}</span>
+      <span class="step-label">{label}</span> <span class="step-result">{resultWords(words, step, units)}</span>
       {step.formula && <span class="step-formula">{t('working_formula', { formula: { message: step.formula } })}</span>}
-      {basis && <span class="step-basis">{basis}</span>}
-      {step.edit && <Assumption {...props} path={step.edit} own={own} />}
+      <span class="step-foot">
+        {basis && <span class="step-basis">{basis}</span>}
+        {path && (
+          <span class="step-buttons">
+            <LineButton name="change" path={path} expanded={open} fields={id} label={label} onPress={() => setOpen(!open)}>
+              {t(open ? 'working_done' : 'working_change')}
+            </LineButton>
+            {own && (
+              <LineButton
+                name="put-back"
+                path={path}
+                label={label}
+                onPress={(button) => {
+                  // This button goes away: whoever came by keyboard stays on the line.
+                  if (button.previousElementSibling instanceof HTMLElement) button.previousElementSibling.focus();
+                  setOpen(false);
+                  onSettings(withDefault(settings, path));
+                }}
+              >
+                {t('working_put_back')}
+              </LineButton>
+            )}
+          </span>
+        )}
+      </span>
+      {path && open && <Fields id={id} path={path} step={step} units={units} settings={settings} onSettings={onSettings} />}
     </li>
+  );
+}
+
+interface LineButtonProps {
+  readonly name: 'change' | 'put-back';
+  readonly path: SettingPath;
+  /** Of the line: the same words stand on many. */
+  readonly label: string;
+  readonly expanded?: boolean;
+  readonly fields?: string;
+  readonly children: string;
+  readonly onPress: (button: HTMLButtonElement) => void;
+}
+
+const LineButton = ({ name, path, label, expanded, fields, children, onPress }: LineButtonProps) => (
+  <button
+    type="button"
+    class="bare"
+    {...{ [`data-${name}`]: path }}
+    aria-expanded={expanded}
+    aria-controls={expanded ? fields : undefined}
+    onClick={(event) => onPress(event.currentTarget)}
+  >
+    {children}
+    <span class="unseen">: {label}</span>
+  </button>
+);
+
+interface FieldsProps extends StepLineProps {
+  readonly id: string;
+  readonly path: SettingPath;
+}
+
+function Fields({ id, path, step, units, settings, onSettings }: FieldsProps) {
+  const changed = (typed: Range) => withOwn(settings, path, asSetting(typed, step, units), today());
+  return (
+    <AssumptionFields
+      id={id}
+      path={path}
+      step={step}
+      units={units}
+      allows={(typed) => changed(typed) !== null}
+      onRange={(typed) => onSettings(changed(typed) ?? {})}
+    />
   );
 }
 
@@ -39,47 +110,8 @@ function basisWords({ say, t }: Words, { basis, source, formula, edit }: Step, o
   // A cell of the table has its source with its date, the buyer's own too.
   if (said && edit !== undefined && isCell(edit)) return said;
   if (formula && basis === 'worked-out') return said;
+  // Whose word it is, the ad's or the buyer's, is in the source.
+  if (said && basis === 'stated') return said;
   const known = t(own ? 'working_your_own' : `panel_step_${keyTail(basis)}`);
   return said ? t('working_basis', { basis: known, source: said }) : known;
-}
-
-function Assumption({ step, units, settings, onSettings, path, own }: StepLineProps & { path: SettingPath; own: boolean }) {
-  const { say, t } = useWords();
-  const id = useId();
-  const [open, setOpen] = useState(false);
-  const label = say(step.label);
-  const changed = (typed: Range) => withOwn(settings, path, asSetting(typed, step, units), today());
-  return (
-    <>
-      <span class="step-buttons">
-        <button
-          type="button"
-          class="bare"
-          data-change={path}
-          aria-expanded={open}
-          aria-controls={open ? id : undefined}
-          onClick={() => setOpen(!open)}
-        >
-          {t(open ? 'working_done' : 'working_change')}
-          <span class="unseen">: {label}</span>
-        </button>
-        {own && (
-          <button type="button" class="bare" data-put-back={path} onClick={() => onSettings(withDefault(settings, path))}>
-            {t('working_put_back')}
-            <span class="unseen">: {label}</span>
-          </button>
-        )}
-      </span>
-      {open && (
-        <AssumptionFields
-          id={id}
-          path={path}
-          step={step}
-          units={units}
-          allows={(typed) => changed(typed) !== null}
-          onRange={(typed) => onSettings(changed(typed) ?? {})}
-        />
-      )}
-    </>
-  );
 }

@@ -58,6 +58,7 @@ describe('the calculation', () => {
     ]);
     // 40 miles at 20.5 cents, and at 35 mph with $10 an hour: $19.63.
     expect(text('[data-step="all-in"]')).toContain('$200 ($198 to $204)= price + drive: $180 + $19.63');
+    expect(text('[data-step="distance"]')).toBe('Distance, one way 20 mityped by you');
     expect(text('[data-step="per-mile"]')).toContain('$0.205 a mileassumed: IRS 2026, running cost only');
   });
 
@@ -99,6 +100,7 @@ describe('an assumption', () => {
     expect(lastSaved(panel)?.rates).toEqual({});
     expect(text('.call-line')).toBe(before);
     expect(document.querySelector('[data-put-back]')).toBeNull();
+    expect(document.activeElement?.getAttribute('data-change')).toBe('rates.iron.used');
   });
 
   test('out of order is not counted, is said so, and nothing of it is lost until it is in order', async () => {
@@ -204,6 +206,9 @@ describe('the charts', () => {
     show({ prospect });
     expect(document.querySelector('[data-mark="own"]')).toBeNull();
     expect(document.querySelector('[data-mark="gone"]')).not.toBeNull();
+    show({ prospect: { ...prospect, breakEvenDistance: { value: 90, unit: 'mi' } } });
+    expect(document.querySelector('[data-mark="gone"]')).toBeNull();
+    expect(text('[data-group="drive"] figcaption')).toContain('Nothing is left only from 90 mi on');
     show({ prospect: { ...prospect, byDistance: [] } });
     expect(document.querySelector('[data-group="drive"] .chart')).toBeNull();
   });

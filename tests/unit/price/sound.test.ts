@@ -14,10 +14,16 @@ describe('a sound one', () => {
       used: { low: 8000, likely: 16000, high: 30000, currency: 'USD' },
     }));
 
-  it('is told of plates that fit no sleeve, by the pound or kilogram', () => {
+  it('is told of cracked plates, by the pound or kilogram', () => {
     const ad = 'Olympic plates, 4 x 45 lb, cracked, all of them. $60';
     expect(soundOf(ad)).toMatchObject({ kind: 'plate', per: 'lb', used: { likely: 75 } });
     expect(soundOf(ad, { unit: 'kg' })?.used.likely).toBeCloseTo(75 * 2.20462262, 4);
+  });
+
+  it('is not told of 1-inch plates to somebody whose sleeves are all wide', () => {
+    const ad = '1 inch hole plates, 4 x 25 lb, cracked, all of them. $20';
+    expect(soundOf(ad)).toBeNull();
+    expect(soundOf(ad, { otherSleeveMm: 25 })).toMatchObject({ used: { likely: 45 } });
   });
 
   it('is not told where something is worth something, where kinds are mixed, or in another currency', () => {
