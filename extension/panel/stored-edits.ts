@@ -4,7 +4,7 @@ import { correctionSchema } from '../../src/listing/correction.ts';
 import type { Doubt } from '../../src/listing/reading.ts';
 import type { Change, Session } from './session.ts';
 
-const storedEditsSchema = z.object({
+export const storedEditsSchema = z.object({
   changes: z.array(
     z.discriminatedUnion('by', [
       z.object({ by: z.literal('hand'), correction: correctionSchema }),

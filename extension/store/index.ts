@@ -1,0 +1,25 @@
+/** The store of the extension: finds, kit, rates and settings in IndexedDB, shared by all pages of the extension. */
+
+export { type Find, type PricePoint, STATUSES, type Status, type Summary } from '../../src/finds/record.ts';
+export type {
+  AdToKeep,
+  BadFile,
+  FindPage,
+  Finds,
+  Imported,
+  KeptAd,
+  Kit,
+  ListQuery,
+  MetAgain,
+  Order,
+  Rates,
+  Removal,
+  Seen,
+  SettingsStore,
+  Shelf,
+  Stop,
+  Store,
+} from './api.ts';
+export { ORDERS } from './api.ts';
+export { failureMessage, type Outcome, STORE_CODES, type StoreCode } from './failure.ts';
+export type { CapturedPrice, Need, Owned, RateRow, SetAside } from './records.ts';

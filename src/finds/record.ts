@@ -1,0 +1,60 @@
+/** What is kept of an ad: the row that lists need, and beside it the bulk that only the open ad needs. Schemas, for nothing stored is trusted. */
+import * as z from 'zod/mini';
+import { KINDS } from '../listing/reading.ts';
+
+const text = (max: number) => z.string().check(z.maxLength(max));
+const currency = z.string().check(z.regex(/^[A-Z]{3}$/));
+const minor = z.int();
+/** Milliseconds since 1970. */
+export const moment = z.number().check(z.gte(0), z.lte(8.64e15));
+export const recordId = z.string().check(z.minLength(1), z.maxLength(100));
+const range = { low: z.number(), likely: z.number(), high: z.number() };
+
+export const moneySchema = z.object({ minor, currency });
+
+export const STATUSES = ['new', 'asked', 'going', 'bought', 'gone'] as const;
+export type Status = (typeof STATUSES)[number];
+
+/** The evaluation in the few figures that a list shows and sorts by. */
+export const summarySchema = z.object({
+  call: z.enum(['go', 'haggle', 'ask', 'leave']),
+  /** Per usable pound, or for the lot where nothing is sold by weight; minor units. */
+  perUsable: z.nullable(z.object({ ...range, currency, per: z.enum(['lot', 'lb', 'kg']) })),
+  /** Usable plate weight in pounds. */
+  usable: z.object(range),
+  /** Price, drive and tax in minor units. */
+  allIn: z.nullable(z.object({ ...range, currency })),
+  /** New and delivered less all-in, both likely; minor units, below zero for a loss. */
+  saving: z.nullable(moneySchema),
+  kinds: z.array(z.enum(KINDS)),
+  place: z.nullable(text(500)),
+  /** One way. */
+  distance: z.nullable(z.object({ value: z.number().check(z.nonnegative()), unit: z.enum(['mi', 'km']) })),
+});
+export type Summary = z.infer<typeof summarySchema>;
+
+/** An asking price and when it was first seen. */
+export const pricePointSchema = z.object({ at: moment, minor, currency });
+export type PricePoint = z.infer<typeof pricePointSchema>;
+
+export const findSchema = z.object({
+  id: recordId,
+  title: text(2000),
+  /** Where the ad stands, to open it again; null for a paste. */
+  address: z.nullable(text(4000)),
+  /** The address without its host, short enough to be shown: tells two ads of one site apart. */
+  path: z.nullable(text(4000)),
+  status: z.enum(STATUSES),
+  summary: summarySchema,
+  /** Oldest first; two that follow each other differ. Empty while no price was ever stated. */
+  prices: z.array(pricePointSchema),
+  /** What the buyer paid, once bought. */
+  paid: z.nullable(moneySchema),
+  notes: text(20_000),
+  keptAt: moment,
+  /** When the ad was last met on a page. */
+  metAt: moment,
+  /** Of two versions of a find the one changed later holds. */
+  changedAt: moment,
+});
+export type Find = z.infer<typeof findSchema>;
