@@ -128,11 +128,11 @@ export interface Imported {
   readonly replaced: number;
   readonly kept: number;
 }
-/** Where in the file it is wrong: "finds → the 3rd → prices → the 1st → minor". */
+/** Why a file was refused; `path` leads into it ("finds", 2, "prices", 0, "minor"). `badFileMessage` says it in words. */
 export interface BadFile {
   readonly ok: false;
   readonly code: 'not-json' | 'not-ours' | 'newer-file' | 'bad-record';
-  readonly where: string;
+  readonly path: readonly (string | number)[];
 }
 
 export interface Store {
@@ -143,7 +143,7 @@ export interface Store {
   /** Everything as one JSON file. */
   exportAll(now: number): Promise<Outcome<string>>;
   /** Merges a file by id; the version changed later holds. All or nothing. */
-  importAll(file: string, now: number): Promise<Outcome<Imported> | BadFile>;
+  importAll(file: string): Promise<Outcome<Imported> | BadFile>;
   /** The finds as CSV for a spreadsheet. `heading` gives the words over the columns. */
   exportCsv(heading: (column: string) => string): Promise<Outcome<string>>;
   /** Damaged records that were set aside, as they were. */
@@ -153,7 +153,7 @@ export interface Store {
     watch(seen: Seen<number>): Stop;
   };
   /** Reads every record once and sets aside what is damaged; gives how many. */
-  check(now: number): Promise<Outcome<number>>;
+  check(): Promise<Outcome<number>>;
   /** Told once when another page brought a newer version: this one must be loaded again. */
   onOutdated(told: () => void): void;
   close(): void;

@@ -22,4 +22,7 @@ export type {
 } from './api.ts';
 export { ORDERS } from './api.ts';
 export { failureMessage, type Outcome, STORE_CODES, type StoreCode } from './failure.ts';
+export { badFileMessage } from './file.ts';
+export { type OpenOptions, openStore } from './open.ts';
 export type { CapturedPrice, Need, Owned, RateRow, SetAside } from './records.ts';
+export type { OldSettings } from './settings.ts';

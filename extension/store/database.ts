@@ -1,0 +1,103 @@
+/** The tables and their versions. A version that was once shipped is never edited: a change is a new one behind it. */
+import Dexie, { type Table } from 'dexie';
+import type { Mark } from '../../src/again/index.ts';
+import type { Find } from '../../src/finds/record.ts';
+import type { Ad, CapturedPrice, Need, Owned, RateRow, Removed, SetAside, SettingsRow, Tomb } from './records.ts';
+
+export const NAME = 'ironsift';
+
+/** A find's row with what it is ordered and looked up by beside it. A value that is missing is left out, and the index leaves the row out too. */
+export interface FindRow {
+  readonly id: string;
+  readonly find: Find;
+  readonly status: string;
+  readonly kinds: readonly string[];
+  readonly words: readonly string[];
+  readonly title: string;
+  readonly changed: number;
+  readonly kept: number;
+  readonly usable: number;
+  readonly perUsable?: number;
+  readonly allIn?: number;
+  readonly saving?: number;
+  readonly distance?: number;
+}
+
+export interface MarkRow {
+  readonly id: string;
+  readonly mark: Mark;
+  readonly keys: readonly string[];
+  readonly version: number;
+}
+
+export class Database extends Dexie {
+  declare readonly finds: Table<FindRow, string>;
+  /** The bulk of each find: listing and edits. */
+  declare readonly ads: Table<Ad, string>;
+  /** What each find is known again by; made anew from the ad when need be. */
+  declare readonly marks: Table<MarkRow, string>;
+  declare readonly removed: Table<Removed, string>;
+  declare readonly owned: Table<Owned, string>;
+  declare readonly needs: Table<Need, string>;
+  declare readonly rates: Table<RateRow, string>;
+  declare readonly captured: Table<CapturedPrice, string>;
+  declare readonly settings: Table<SettingsRow, string>;
+  declare readonly aside: Table<SetAside, string>;
+  declare readonly tombs: Table<Tomb, string>;
+
+  constructor(name = NAME) {
+    // Strict: a write is done when it is on the disk, not when the system has it (IndexedDB 3.0, "durability hint"). Without
+    // the cache nobody is shown what is not written yet.
+    super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });
+    this.version(1).stores({
+      finds: 'id, status, *kinds, *words, title, changed, kept, usable, perUsable, allIn, saving, distance',
+      ads: 'id',
+      marks: 'id, *keys, version',
+      removed: 'id, &token, removedAt',
+      owned: 'id',
+      needs: 'id',
+      rates: 'id, origin',
+      captured: 'id, category',
+      settings: 'id',
+      aside: 'id, table',
+      tombs: 'id',
+    });
+  }
+}
+
+export interface Opening {
+  readonly db: Database;
+  /** Another page opened a newer version, and this one had to let go. */
+  outdated: boolean;
+  readonly onOutdated: Set<() => void>;
+}
+
+/** How long another page may take to let go of an older version. */
+const PATIENCE = 2000;
+
+/** Opens the database. Rejects with whatever the browser throws, or "blocked" (by name) while an older page does not let go. */
+export async function openDatabase(name = NAME, patience = PATIENCE): Promise<Opening> {
+  const db = new Database(name);
+  const opening: Opening = { db, outdated: false, onOutdated: new Set() };
+  // Lets go at once, or the newer page could not open at all; what this page had confirmed is on disk.
+  db.on('versionchange', () => {
+    opening.outdated = true;
+    db.close();
+    for (const told of opening.onOutdated) told();
+  });
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const stuck = new Promise<never>((_, reject) => {
+    db.on('blocked', () => {
+      timer ??= setTimeout(() => {
+        db.close();
+        reject(Object.assign(new Error('blocked'), { name: 'BlockedError' }));
+      }, patience);
+    });
+  });
+  try {
+    await Promise.race([db.open(), stuck]);
+  } finally {
+    clearTimeout(timer);
+  }
+  return opening;
+}

@@ -1,0 +1,116 @@
+/** Everything that changes a find. Row, bulk and mark change together or not at all. */
+
+import { adAddress } from '../../src/again/index.ts';
+import { withPrice } from '../../src/finds/history.ts';
+import { type Find, findSchema } from '../../src/finds/record.ts';
+import { askingOf, summarise } from '../../src/finds/summary.ts';
+import type { AdToKeep, Finds, Removal } from './api.ts';
+import { type Damage, sound, soundAd, soundFind, taken } from './checked.ts';
+import { type Context, present, writing } from './context.ts';
+import type { Database } from './database.ts';
+import { StoreFailure } from './failure.ts';
+import { type Ad, adSchema, type Removed, removedSchema } from './records.ts';
+import { markRowOf, rowOf } from './rows.ts';
+
+const PARTS = ['finds', 'ads', 'marks'] as const;
+
+/** Puts a find with its bulk and its mark: inside a transaction over the three tables. */
+export async function putFind(db: Database, find: Find, ad: Ad): Promise<void> {
+  await Promise.all([db.finds.put(rowOf(find)), db.ads.put(ad), db.marks.put(markRowOf(ad))]);
+}
+
+export async function dropFind(db: Database, id: string): Promise<void> {
+  await Promise.all([db.finds.delete(id), db.ads.delete(id), db.marks.delete(id)]);
+}
+
+/** The find and its bulk; throws `not-found`, or `unreadable` with the damage noted. */
+export async function loadFind(db: Database, id: string, damage: Damage[]): Promise<{ readonly find: Find; readonly ad: Ad }> {
+  const [row, stored] = await Promise.all([db.finds.get(id), db.ads.get(id)]);
+  const find = soundFind(present(row), damage);
+  const ad = find && soundAd(stored, id, damage);
+  if (!find || !ad) throw new StoreFailure('unreadable');
+  return { find, ad };
+}
+
+/** What follows from the ad alone. */
+function fromAd({ listing, evaluation }: AdToKeep): Pick<Find, 'title' | 'address' | 'path' | 'summary'> {
+  const firstLine = listing.text.split('\n', 1)[0] ?? '';
+  return {
+    title: (listing.title.trim() || firstLine.trim()).slice(0, 300),
+    address: listing.address,
+    path: adAddress(listing.address)?.path.slice(0, 4000) ?? null,
+    summary: summarise(evaluation),
+  };
+}
+
+/** A clock that was set back must not make a change look older than what it changes. */
+const later = (find: Find, now: number): number => Math.max(now, find.changedAt + 1);
+
+export function findWrites(
+  context: Context,
+): Pick<Finds, 'keep' | 'refresh' | 'update' | 'setStatus' | 'remove' | 'undo' | 'purge'> {
+  const { db } = context;
+
+  const change = (id: string, now: number, step: (find: Find) => Find) =>
+    writing(context, PARTS, async (damage) => {
+      const { find } = await loadFind(db, id, damage);
+      const changed = taken(findSchema, { ...step(find), changedAt: later(find, now) });
+      await db.finds.put(rowOf(changed));
+      return changed;
+    });
+
+  return {
+    keep: (ad, now) =>
+      writing(context, PARTS, async () => {
+        const id = crypto.randomUUID();
+        const prices = withPrice([], askingOf(ad.evaluation.reading), now);
+        const rest = { status: 'new', prices, paid: null, notes: '', keptAt: now, metAt: now, changedAt: now };
+        const find = taken(findSchema, { ...fromAd(ad), ...rest, id });
+        await putFind(db, find, taken(adSchema, { id, listing: ad.listing, edits: ad.edits }));
+        return find;
+      }),
+
+    refresh: (id, ad, now, met = true) =>
+      writing(context, PARTS, async (damage) => {
+        const { find } = await loadFind(db, id, damage);
+        const prices = withPrice(find.prices, askingOf(ad.evaluation.reading), now);
+        const metAt = met ? Math.max(now, find.metAt) : find.metAt;
+        const changed = taken(findSchema, { ...find, ...fromAd(ad), prices, metAt, changedAt: later(find, now) });
+        await putFind(db, changed, taken(adSchema, { id, listing: ad.listing, edits: ad.edits }));
+        return changed;
+      }),
+
+    update: (id, given, now) => change(id, now, (find) => ({ ...find, ...given })),
+    setStatus: (id, status, now) => change(id, now, (find) => ({ ...find, status })),
+
+    remove: (id, now) =>
+      writing(context, [...PARTS, 'removed'], async (damage): Promise<Removal> => {
+        const { find, ad } = await loadFind(db, id, damage);
+        const removed: Removed = { id, token: crypto.randomUUID(), removedAt: later(find, now), find, ad };
+        await db.removed.put(removed);
+        await dropFind(db, id);
+        return { token: removed.token, find, removedAt: removed.removedAt };
+      }),
+
+    undo: (token) =>
+      writing(context, [...PARTS, 'removed'], async (damage) => {
+        const stored = present(await db.removed.where('token').equals(token).first());
+        const removed = sound(removedSchema, stored, { table: 'removed', key: stored.id }, damage);
+        if (!removed) throw new StoreFailure('unreadable');
+        const { id, find, ad, removedAt } = removed;
+        // Newer than the removal, also for a file that was exported in between.
+        const back = { ...find, changedAt: removedAt + 1 };
+        await putFind(db, back, ad);
+        await db.removed.delete(id);
+        return back;
+      }),
+
+    purge: (before) =>
+      writing(context, ['removed', 'tombs'], async () => {
+        const gone = await db.removed.where('removedAt').below(before).toArray();
+        await db.tombs.bulkPut(gone.map(({ id, removedAt }) => ({ id: `finds/${id}`, at: removedAt })));
+        await db.removed.bulkDelete(gone.map(({ id }) => id));
+        return gone.length;
+      }),
+  };
+}

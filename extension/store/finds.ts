@@ -1,0 +1,67 @@
+/** The finds: reading, following, and knowing an ad again. Writing is in find-writes.ts. */
+import { keysOf, knownAmong, type Mark, markOf, markSchema } from '../../src/again/index.ts';
+import { type Find, STATUSES, type Status } from '../../src/finds/record.ts';
+import type { Finds, MetAgain } from './api.ts';
+import { type Damage, sound, soundFind } from './checked.ts';
+import { type Context, following, present, reading } from './context.ts';
+import type { Database, MarkRow } from './database.ts';
+import { StoreFailure } from './failure.ts';
+import { listFinds } from './find-list.ts';
+import { findWrites, loadFind } from './find-writes.ts';
+import { removedSchema } from './records.ts';
+
+async function counts(db: Database): Promise<Record<Status, number>> {
+  const all = await Promise.all(
+    STATUSES.map(async (status) => [status, await db.finds.where('status').equals(status).count()] as const),
+  );
+  return Object.fromEntries(all) as Record<Status, number>;
+}
+
+async function oneFind(db: Database, id: string, damage: Damage[]): Promise<Find> {
+  const find = soundFind(present(await db.finds.get(id)), damage);
+  if (!find) throw new StoreFailure('unreadable');
+  return find;
+}
+
+/** A mark is made of its ad and can be made again: a bad one is passed over. */
+const soundMarks = (rows: readonly MarkRow[]): (readonly [string, Mark])[] =>
+  rows.flatMap(({ id, mark }) => {
+    const parsed = markSchema.safeParse(mark);
+    return parsed.success ? [[id, parsed.data] as const] : [];
+  });
+
+export function findsOf(context: Context): Finds {
+  const { db } = context;
+  return {
+    ...findWrites(context),
+    removals: () =>
+      reading(context, async (damage) => {
+        const stored = await db.removed.orderBy('removedAt').reverse().toArray();
+        return stored.flatMap((one) => {
+          const removed = sound(removedSchema, one, { table: 'removed', key: one.id }, damage);
+          return removed ? [{ token: removed.token, find: removed.find, removedAt: removed.removedAt }] : [];
+        });
+      }),
+    get: (id) =>
+      reading(context, async (damage) => {
+        const { find, ad } = await loadFind(db, id, damage);
+        return { find, listing: ad.listing, edits: ad.edits };
+      }),
+    list: (query) => reading(context, (damage) => listFinds(db, query, damage)),
+    watchList: (query, seen) => following(context, (damage) => listFinds(db, query, damage), seen),
+    watch: (id, seen) => following(context, (damage) => oneFind(db, id, damage), seen),
+    watchCounts: (seen) => following(context, () => counts(db), seen),
+    again: (listing) =>
+      reading(context, async (damage) => {
+        const mark = markOf(listing);
+        const candidates = await db.marks.where('keys').anyOf(keysOf(mark)).distinct().toArray();
+        const known = knownAmong(soundMarks(candidates), mark);
+        const rows = await db.finds.bulkGet(known.map(({ id }) => id));
+        return known.flatMap(({ how, likeness }, index): MetAgain[] => {
+          const row = rows[index];
+          const find = row ? soundFind(row, damage) : null;
+          return find ? [{ find, how, likeness }] : [];
+        });
+      }),
+  };
+}

@@ -1,0 +1,98 @@
+/** Opens the store: one per page, kept open. */
+
+import { MARK_VERSION } from '../../src/again/index.ts';
+import type { OpenStore, Store } from './api.ts';
+import { sound, soundAd, soundFind } from './checked.ts';
+import { type Context, following, reading, writing } from './context.ts';
+import { findsCsv } from './csv.ts';
+import { NAME, openDatabase } from './database.ts';
+import { settle } from './failure.ts';
+import { findsOf } from './finds.ts';
+import {
+  adSchema,
+  capturedPriceSchema,
+  needSchema,
+  ownedSchema,
+  rateRowSchema,
+  removedSchema,
+  setAsideSchema,
+} from './records.ts';
+import { markRowOf } from './rows.ts';
+import { type OldSettings, settingsOf } from './settings.ts';
+import { allSound, shelf } from './shelf.ts';
+import { transferOf } from './transfer.ts';
+
+export interface OpenOptions {
+  /** Name of the database; the extension's own when left out. */
+  readonly name?: string;
+  /** Where settings were kept before; they are taken over at the first load. */
+  readonly oldSettings?: OldSettings;
+  /** Milliseconds since 1970. */
+  readonly clock?: () => number;
+  /** How long to wait for a page of an older version to let go, in ms. */
+  readonly patience?: number;
+}
+
+/** Gives the store, or the code of why there is none: `refused`, `blocked`, `newer`. Trying again later is fine. */
+export async function openStore({ name = NAME, oldSettings, clock = Date.now, patience }: OpenOptions = {}): Promise<OpenStore> {
+  const opened = await settle(() => openDatabase(name, patience));
+  if (!opened.ok) return opened;
+  const context: Context = { db: opened.value.db, opening: opened.value, clock };
+  await renewMarks(context);
+  return { ok: true, value: storeOf(context, oldSettings ?? null) };
+}
+
+function storeOf(context: Context, oldSettings: OldSettings | null): Store {
+  const { db, opening } = context;
+  return {
+    finds: findsOf(context),
+    kit: { owned: shelf(context, 'owned', ownedSchema), needs: shelf(context, 'needs', needSchema) },
+    rates: { cells: shelf(context, 'rates', rateRowSchema), captured: shelf(context, 'captured', capturedPriceSchema) },
+    settings: settingsOf(context, oldSettings),
+    ...transferOf(context),
+    exportCsv: (heading) =>
+      reading(context, async (damage) => {
+        const rows = await db.finds.orderBy('kept').toArray();
+        return findsCsv(
+          rows.flatMap((row) => soundFind(row, damage) ?? []),
+          heading,
+        );
+      }),
+    setAside: {
+      all: () =>
+        reading(context, async () => (await db.aside.toArray()).flatMap((one) => setAsideSchema.safeParse(one).data ?? [])),
+      drop: (id) => writing(context, ['aside'], async () => db.aside.delete(id).then(() => null)),
+      watch: (seen) => following(context, () => db.aside.count(), seen),
+    },
+    check: () => checkAll(context),
+    onOutdated: (told) => void opening.onOutdated.add(told),
+    close: () => db.close(),
+  };
+}
+
+/** Makes marks of an older way of reading words anew; as a rule there is none. What fails is tried again at the next opening. */
+const renewMarks = (context: Context): Promise<unknown> =>
+  writing(context, ['marks', 'ads'], async () => {
+    const { db } = context;
+    const stale = await db.marks.where('version').below(MARK_VERSION).primaryKeys();
+    if (stale.length === 0) return;
+    const ads = (await db.ads.bulkGet(stale)).flatMap((ad) => adSchema.safeParse(ad).data ?? []);
+    await db.marks.bulkPut(ads.map(markRowOf));
+  });
+
+/** Reads every record; the reading sets aside what is damaged. */
+async function checkAll(context: Context) {
+  const { db } = context;
+  return reading(context, async (damage) => {
+    await db.ads.toArray().then((ads) => ads.forEach((ad) => void soundAd(ad, ad.id, damage)));
+    await db.finds.toArray().then((rows) => rows.forEach((row) => void soundFind(row, damage)));
+    await db.removed
+      .toArray()
+      .then((all) => all.forEach((one) => void sound(removedSchema, one, { table: 'removed', key: one.id }, damage)));
+    await allSound(context, 'owned', ownedSchema, damage);
+    await allSound(context, 'needs', needSchema, damage);
+    await allSound(context, 'rates', rateRowSchema, damage);
+    await allSound(context, 'captured', capturedPriceSchema, damage);
+    return new Set(damage.map(({ table, key }) => `${table}/${key}`)).size;
+  });
+}
