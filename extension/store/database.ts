@@ -5,6 +5,8 @@ import type { Find } from '../../src/finds/record.ts';
 import type { Ad, CapturedPrice, Need, Owned, RateRow, Removed, SetAside, SettingsRow, Tomb } from './records.ts';
 
 export const NAME = 'ironsift';
+/** Number of the last version below. */
+const LATEST = 1;
 
 /** A find's row with what it is ordered and looked up by beside it. A value that is missing is left out, and the index leaves the row out too. */
 export interface FindRow {
@@ -49,7 +51,7 @@ export class Database extends Dexie {
     // Strict: a write is done when it is on the disk, not when the system has it (IndexedDB 3.0, "durability hint"). Without
     // the cache nobody is shown what is not written yet.
     super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });
-    this.version(1).stores({
+    this.version(LATEST).stores({
       finds: 'id, status, *kinds, *words, title, changed, kept, usable, perUsable, allIn, saving, distance',
       ads: 'id',
       marks: 'id, *keys, version',
@@ -72,11 +74,22 @@ export interface Opening {
   readonly onOutdated: Set<() => void>;
 }
 
+/**
+ * Throws when a newer version of the extension wrote the database. Dexie would open it all the same and change its tables; but this
+ * version does not know what the records mean. Dexie counts in tenths: version 1 is the browser's 10 to 19.
+ */
+async function refuseNewer(name: string): Promise<void> {
+  const found = (await globalThis.indexedDB?.databases?.()) ?? [];
+  const version = found.find((one) => one.name === name)?.version ?? 0;
+  if (version >= (LATEST + 1) * 10) throw Object.assign(new Error('newer'), { name: 'VersionError' });
+}
+
 /** How long another page may take to let go of an older version. */
 const PATIENCE = 2000;
 
 /** Opens the database. Rejects with whatever the browser throws, or "blocked" (by name) while an older page does not let go. */
 export async function openDatabase(name = NAME, patience = PATIENCE): Promise<Opening> {
+  await refuseNewer(name);
   const db = new Database(name);
   const opening: Opening = { db, outdated: false, onOutdated: new Set() };
   // Lets go at once, or the newer page could not open at all; what this page had confirmed is on disk.
@@ -84,6 +97,8 @@ export async function openDatabase(name = NAME, patience = PATIENCE): Promise<Op
     opening.outdated = true;
     db.close();
     for (const told of opening.onOutdated) told();
+    // Else Dexie opens it again by itself, as the newer version.
+    return false;
   });
   let timer: ReturnType<typeof setTimeout> | undefined;
   const stuck = new Promise<never>((_, reject) => {

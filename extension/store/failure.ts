@@ -39,6 +39,7 @@ const BY_NAME: Readonly<Record<string, StoreCode>> = {
   MissingAPIError: 'refused',
   OpenFailedError: 'refused',
   UnknownError: 'refused',
+  BlockedError: 'blocked',
   VersionError: 'newer',
   DatabaseClosedError: 'outdated',
 };
