@@ -23,7 +23,7 @@ export interface Launched {
   readonly display: Display;
 }
 
-const QUIET = [
+export const QUIET = [
   // Chromium refuses to run as root with its sandbox; for everybody else the sandbox stays.
   ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
   '--disable-gpu',

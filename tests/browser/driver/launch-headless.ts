@@ -1,0 +1,17 @@
+import puppeteer, { type Browser } from 'puppeteer-core';
+import { findBrowser } from './find.ts';
+import { QUIET } from './launch.ts';
+
+/** Chromium without a window, with the extension, on a profile that outlives it. In a process group of its own, so that it can be killed whole. */
+export function launchHeadless(options: { readonly extension: string; readonly profile: string }): Promise<Browser> {
+  const executablePath = findBrowser('chromium');
+  if (executablePath === null) throw new Error('no Chromium was found on this machine');
+  return puppeteer.launch({
+    executablePath,
+    headless: true,
+    pipe: true,
+    userDataDir: options.profile,
+    enableExtensions: [options.extension],
+    args: [...QUIET],
+  });
+}

@@ -1,0 +1,98 @@
+/** Kills a browser in the middle of writing, opens its profile again, and holds what is there against what was confirmed. */
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'puppeteer-core';
+import { extensionId, launchHeadless } from '../driver/index.ts';
+import { extensionWithPage } from './extension-with-page.ts';
+import { after, EMPTY, type Model, nextStep, randomFrom, stateText } from './steps.ts';
+
+export interface KillReport {
+  readonly kills: number;
+  /** Steps that the store had confirmed before a kill, all rounds together. */
+  readonly confirmed: number;
+  /** Kills after which the step under way was there in full, though not confirmed yet: allowed. */
+  readonly underWay: number;
+  /** In words; none when nothing was lost. */
+  readonly faults: readonly string[];
+  readonly finds: number;
+}
+
+export async function storePage(browser: Browser): Promise<Page> {
+  const page = await browser.newPage();
+  await page.goto(`chrome-extension://${await extensionId(browser)}/store-test.html`);
+  await page.waitForFunction(() => 'storeTest' in window);
+  return page;
+}
+
+/** The whole group at once: no part of the browser lives on to finish what it was at. */
+async function kill(browser: Browser): Promise<void> {
+  const child = browser.process();
+  if (child?.pid === undefined) throw new Error('the browser has no process');
+  const ended = new Promise((resolve) => child.once('exit', resolve));
+  process.kill(-child.pid, 'SIGKILL');
+  await ended;
+}
+
+/** What must be there after so many confirmed steps, and what may be there instead: the step under way done in full. */
+function expected(seed: number, from: Model, confirmed: number): readonly [Model, Model] {
+  const random = randomFrom(seed);
+  let model = from;
+  for (let count = 1; count <= confirmed; count += 1) model = after(model, nextStep(model, random, `${seed}-${count}`));
+  return [model, after(model, nextStep(model, random, `${seed}-${confirmed + 1}`))];
+}
+
+/** Does so many kills on one profile. `told` hears of each. `longest` is the longest time of writing before a kill, in ms. */
+export async function killOften(
+  kills: number,
+  firstSeed: number,
+  told: (line: string) => void = () => undefined,
+  longest = 900,
+): Promise<KillReport> {
+  const extension = await extensionWithPage();
+  const profile = await mkdtemp(join(tmpdir(), 'ironsift-kills-'));
+  const chance = randomFrom(firstSeed);
+  const faults: string[] = [];
+  let [confirmed, underWay, count] = [0, 0, 0];
+  let [must, may]: readonly [Model, Model] = [EMPTY, EMPTY];
+  let model = EMPTY;
+  try {
+    for (let round = 0; round <= kills; round += 1) {
+      const browser = await launchHeadless({ extension, profile });
+      const page = await storePage(browser);
+      const found = await page.evaluate(() => window.storeTest.dump());
+      model = found.model;
+      const state = stateText(model);
+      const asConfirmed = state === stateText(must);
+      if (!asConfirmed && state === stateText(may)) underWay += 1;
+      else if (!asConfirmed) faults.push(`kill ${round}: neither the ${count} confirmed steps nor one more are there`);
+      for (const odd of found.odd) faults.push(`kill ${round}: ${odd}`);
+      if (round === kills) {
+        await browser.close();
+        break;
+      }
+      const seed = firstSeed + round;
+      count = 0;
+      await page.exposeFunction('confirmed', (steps: number) => {
+        count = steps;
+      });
+      let failure: unknown = null;
+      const running = page
+        .evaluate((...args) => window.storeTest.run(...args), seed, model)
+        .catch((error: unknown) => {
+          failure = error;
+        });
+      await new Promise((resolve) => setTimeout(resolve, 50 + chance() * longest));
+      // What went wrong before the kill is a fault of the store; what goes wrong by it is meant.
+      if (failure !== null) faults.push(`before kill ${round + 1}: ${failure instanceof Error ? failure.message : failure}`);
+      await kill(browser);
+      await running;
+      confirmed += count;
+      [must, may] = expected(seed, model, count);
+      told(`kill ${round + 1} after ${count} confirmed steps${faults.length > 0 ? `, ${faults.length} faults so far` : ''}`);
+    }
+  } finally {
+    for (const folder of [extension, profile]) await rm(folder, { recursive: true, force: true });
+  }
+  return { kills, confirmed, underWay, faults, finds: Object.keys(model.finds).length };
+}
