@@ -8,21 +8,14 @@ export const NAME = 'ironsift';
 /** Number of the last version below. */
 const LATEST = 1;
 
-/** A find's row with what it is ordered and looked up by beside it. A value that is missing is left out, and the index leaves the row out too. */
+/** A find with what the browser indexes beside it, and its words as they are searched. */
 export interface FindRow {
   readonly id: string;
   readonly find: Find;
   readonly status: string;
-  readonly kinds: readonly string[];
-  readonly words: readonly string[];
-  readonly title: string;
-  readonly changed: number;
   readonly kept: number;
-  readonly usable: number;
-  readonly perUsable?: number;
-  readonly allIn?: number;
-  readonly saving?: number;
-  readonly distance?: number;
+  /** Each word of title, place and notes once, lower case without accents, a blank before each. */
+  readonly words: string;
 }
 
 export interface MarkRow {
@@ -52,7 +45,7 @@ export class Database extends Dexie {
     // the cache nobody is shown what is not written yet.
     super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });
     this.version(LATEST).stores({
-      finds: 'id, status, *kinds, *words, title, changed, kept, usable, perUsable, allIn, saving, distance',
+      finds: 'id, status, kept',
       ads: 'id',
       marks: 'id, *keys, version',
       removed: 'id, &token, removedAt',
@@ -87,9 +80,29 @@ async function refuseNewer(name: string): Promise<void> {
 /** How long another page may take to let go of an older version. */
 const PATIENCE = 2000;
 
-/** Opens the database. Rejects with whatever the browser throws, or "blocked" (by name) while an older page does not let go. */
+/** Pauses in ms between attempts to open, where the browser says only "unknown error": after a crash its files may be held for a moment. */
+const PAUSES = [100, 300, 1000];
+
+const isPassing = (error: unknown): boolean =>
+  [error, (error as { inner?: unknown } | null)?.inner].some(
+    (one) => (one as { name?: unknown } | null)?.name === 'UnknownError',
+  );
+
+/** Opens the database. Rejects with whatever the browser throws, or by name with "BlockedError" while an older page does not let go. */
 export async function openDatabase(name = NAME, patience = PATIENCE): Promise<Opening> {
   await refuseNewer(name);
+  for (const pause of PAUSES) {
+    try {
+      return await openOnce(name, patience);
+    } catch (error) {
+      if (!isPassing(error)) throw error;
+      await new Promise((resolve) => setTimeout(resolve, pause));
+    }
+  }
+  return openOnce(name, patience);
+}
+
+async function openOnce(name: string, patience: number): Promise<Opening> {
   const db = new Database(name);
   const opening: Opening = { db, outdated: false, onOutdated: new Set() };
   // Lets go at once, or the newer page could not open at all; what this page had confirmed is on disk.

@@ -73,13 +73,13 @@ const MESSAGES: Readonly<Record<StoreCode, string>> = {
 /** What to tell the buyer. */
 export const failureMessage = (code: StoreCode): Message => message(MESSAGES[code]);
 
-/** Runs a piece of work; whatever it throws becomes a code. Defects are written to the console, which stays on this machine. */
+/** Runs a piece of work; whatever it throws becomes a code. Defects and the browser's refusals are written to the console, which stays on this machine. */
 export async function settle<T>(work: () => T | PromiseLike<T>): Promise<Outcome<T>> {
   try {
     return { ok: true, value: await work() };
   } catch (error) {
     const code = codeOf(error);
-    if (code === 'unexpected') console.error('Ironsift:', error);
+    if (code === 'unexpected' || code === 'refused') console.error('Ironsift:', error);
     return { ok: false, code };
   }
 }

@@ -6,8 +6,18 @@ const LOOKED_AT = 20_000;
 
 const AMOUNT = String.raw`\d[\d.,']{0,12}`;
 const CURRENCY = String.raw`(?:[$€£]|(?:usd|eur|gbp|cad|aud|chf|dollars?|bucks?|euros?|pounds? sterling|vb|vhb|fp|obo|ono|firm)\b)`;
+/** A number behind these is a price, unless it is a size; behind the others only where nothing is counted by it. */
+const ASKING = `(?:asking|price[d]?|preis|reduced to)(?: is| at)? ?:? ?`;
+const PERHAPS = `(?:now|was|only|just|nur|jetzt|for)(?: at)? ?:? ?`;
+const NO_SIZE = `(?! ?(?:lbs?|kgs?|kilos?|pounds?|mm|cm|in|inch|ft|x|#|'|")(?![a-z]))`;
+const AT_END = String.raw`(?= ?(?:$|\n|[.,;!]|or\b|oder\b|obo\b|firm\b|for (?:all|both|the|everything)\b|takes\b|cash\b))`;
 const PRICES = new RegExp(
-  String.raw`(?:[$€£]|\b(?:usd|eur|gbp|cad|aud|chf|vb|vhb)) ?${AMOUNT}k?(?:\/(?:lb|kg|ea))?|${AMOUNT} ?${CURRENCY}|\b(?:asking|price[d]?|preis|now|was|reduced to|only|just|nur|jetzt|for)(?: is| at)? ?:? ?${AMOUNT}(?= ?(?:$|\n|[.,;!]|or\b|oder\b|obo\b|firm\b|for (?:all|the)\b|takes\b|cash\b))`,
+  [
+    String.raw`(?:[$€£]|\b(?:usd|eur|gbp|cad|aud|chf|vb|vhb)) ?${AMOUNT}k?(?:\/(?:lb|kg|ea))?`,
+    `${AMOUNT} ?${CURRENCY}`,
+    String.raw`\b${ASKING}${AMOUNT}(?!\d)${NO_SIZE}`,
+    String.raw`\b${PERHAPS}${AMOUNT}(?!\d)${AT_END}`,
+  ].join('|'),
   'g',
 );
 /** Numbers that say nothing of the goods: telephones, times, dates, distances, ages, shares, long codes. */

@@ -18,9 +18,10 @@ export interface KillReport {
   readonly finds: number;
 }
 
-export async function storePage(browser: Browser): Promise<Page> {
+/** The store's test page in a new tab. `id` of the extension where its worker may have ended. */
+export async function storePage(browser: Browser, id?: string): Promise<Page> {
   const page = await browser.newPage();
-  await page.goto(`chrome-extension://${await extensionId(browser)}/store-test.html`);
+  await page.goto(`chrome-extension://${id ?? (await extensionId(browser))}/store-test.html`);
   await page.waitForFunction(() => 'storeTest' in window);
   return page;
 }
@@ -32,10 +33,19 @@ async function kill(browser: Browser): Promise<void> {
   const ended = new Promise((resolve) => child.once('exit', resolve));
   process.kill(-child.pid, 'SIGKILL');
   await ended;
+  for (let waits = 0; waits < 200 && isAlive(-child.pid); waits += 1) await new Promise((resolve) => setTimeout(resolve, 10));
 }
 
+const isAlive = (group: number): boolean => {
+  try {
+    return process.kill(group, 0);
+  } catch {
+    return false;
+  }
+};
+
 /** What must be there after so many confirmed steps, and what may be there instead: the step under way done in full. */
-function expected(seed: number, from: Model, confirmed: number): readonly [Model, Model] {
+export function expected(seed: number, from: Model, confirmed: number): readonly [Model, Model] {
   const random = randomFrom(seed);
   let model = from;
   for (let count = 1; count <= confirmed; count += 1) model = after(model, nextStep(model, random, `${seed}-${count}`));
@@ -60,6 +70,7 @@ export async function killOften(
     for (let round = 0; round <= kills; round += 1) {
       const browser = await launchHeadless({ extension, profile });
       const page = await storePage(browser);
+      page.on('console', (line) => told(`the page says: ${line.text()}`));
       const found = await page.evaluate(() => window.storeTest.dump());
       model = found.model;
       const state = stateText(model);

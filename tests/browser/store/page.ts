@@ -35,7 +35,8 @@ const open = (): Promise<Store> => {
 
 /** Names that the store would draw by chance come from the step instead, so that the test knows them. */
 let nextName = '';
-crypto.randomUUID = () => nextName as ReturnType<typeof crypto.randomUUID>;
+const drawn = crypto.randomUUID.bind(crypto);
+crypto.randomUUID = () => (nextName || drawn()) as ReturnType<typeof crypto.randomUUID>;
 
 /** An export of nothing but so many new finds. */
 async function fileOf(store: Store, ids: readonly string[], price: number, now: number): Promise<string> {
@@ -48,6 +49,38 @@ async function fileOf(store: Store, ids: readonly string[], price: number, now: 
     ad: { id, listing: { ...ad.listing, text: textOf(id, price) }, edits: NO_EDITS },
   }));
   return JSON.stringify({ ...file, finds, removed: [], needs: [], tombs: [], settings: null });
+}
+
+/** So many finds that are as unlike as ads are, brought in as a file; gives how long that took, in ms. */
+async function fill(count: number): Promise<number> {
+  const store = await open();
+  const random = randomFrom(count);
+  const word = (): string => Math.floor(random() ** 2 * 3000).toString(36);
+  const text = (): string => Array.from({ length: 90 }, (_, at) => word() + (at % 9 === 8 ? '.' : '')).join(' ');
+  const ids = Array.from({ length: count }, (_, at) => `many-${at}`);
+  const file = JSON.parse(await fileOf(store, ids, 100, 1));
+  for (const [at, { find, ad }] of file.finds.entries()) {
+    ad.listing.text = `Iron plates 4 x 45 lb.\n${text()}`;
+    find.title = `Plates ${word()}`;
+    find.keptAt = at + 1;
+    find.summary.perUsable.likely = Math.floor(random() * 300);
+  }
+  const whole = JSON.stringify(file);
+  const started = performance.now();
+  await must(store.importAll(whole));
+  nextName = '';
+  return performance.now() - started;
+}
+
+/** Middle time in ms of so many goes. */
+async function timed(work: () => Promise<unknown>, goes = 15): Promise<number> {
+  const times: number[] = [];
+  for (let go = 0; go < goes; go += 1) {
+    const started = performance.now();
+    await work();
+    times.push(performance.now() - started);
+  }
+  return times.sort((a, b) => a - b)[Math.floor(goes / 2)] ?? 0;
 }
 
 async function take(store: Store, step: Step, now: number): Promise<unknown> {
@@ -130,5 +163,5 @@ async function run(seed: number, from: Model, most = Number.POSITIVE_INFINITY): 
   }
 }
 
-const storeTest = { adOf, dump, EMPTY, must, open, openStore, run };
+const storeTest = { adOf, dump, EMPTY, fill, must, open, openStore, run, timed };
 window.storeTest = storeTest;

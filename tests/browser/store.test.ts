@@ -1,0 +1,176 @@
+/** The store on a real browser's IndexedDB: shared by pages, quick with ten thousand finds, clear when full or outdated, and whole after every kill. */
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launchHeadless } from './driver/index.ts';
+import { extensionWithPage } from './store/extension-with-page.ts';
+import { expected, killOften, storePage } from './store/kill.ts';
+import { stateText } from './store/steps.ts';
+
+let extension: string;
+let profile: string;
+let browser: Browser;
+let page: Page;
+
+beforeAll(async () => {
+  extension = await extensionWithPage();
+  profile = await mkdtemp(join(tmpdir(), 'ironsift-store-'));
+  browser = await launchHeadless({ extension, profile });
+  page = await storePage(browser);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
+});
+
+test('every write asks the browser for strict durability', async () => {
+  const asked = await page.evaluate(async () => {
+    const seen: unknown[] = [];
+    const { transaction } = IDBDatabase.prototype;
+    IDBDatabase.prototype.transaction = function (names, mode, options) {
+      const made = transaction.call(this, names, mode, options);
+      if (mode === 'readwrite') seen.push(made.durability);
+      return made;
+    };
+    const store = await window.storeTest.open();
+    const { id } = await window.storeTest.must(store.finds.keep(window.storeTest.adOf('4 x 45 lb plates $100'), 1));
+    await window.storeTest.must(store.finds.setStatus(id, 'asked', 2));
+    await window.storeTest.must(store.finds.remove(id, 3));
+    await window.storeTest.must(store.finds.purge(10));
+    IDBDatabase.prototype.transaction = transaction;
+    return seen;
+  });
+  expect(asked.length).toBeGreaterThanOrEqual(4);
+  expect(new Set(asked)).toEqual(new Set(['strict']));
+});
+
+test('what one page keeps another one sees at once', async () => {
+  const other = await storePage(browser);
+  const seen = other.evaluate(async () => {
+    const store = await window.storeTest.open();
+    return new Promise<number>((resolve) => {
+      const query = { order: 'kept', descending: true, words: 'elsewhere', from: 0, count: 5 } as const;
+      store.finds.watchList(query, (found) => {
+        if (found.ok && found.value.total === 1) resolve(performance.timeOrigin + performance.now());
+      });
+    });
+  });
+  const kept = await page.evaluate(async () => {
+    const store = await window.storeTest.open();
+    await window.storeTest.must(store.finds.keep(window.storeTest.adOf('Rack from elsewhere $300'), 5));
+    return performance.timeOrigin + performance.now();
+  });
+  expect((await seen) - kept).toBeLessThan(1000);
+  await other.close();
+});
+
+describe('with ten thousand finds', () => {
+  beforeAll(async () => {
+    console.log(`ten thousand finds brought in: ${Math.round(await page.evaluate(() => window.storeTest.fill(10_000)))} ms`);
+  });
+
+  test.each([
+    ['the first fifty, cheapest pound first', { order: 'per-usable', descending: false, from: 0 }],
+    ['fifty from the middle, by title', { order: 'title', descending: true, from: 5000 }],
+    ['fifty of a status and kind', { order: 'kept', descending: true, statuses: ['new'], kinds: ['plate'], from: 0 }],
+    ['those with a word', { order: 'changed', descending: true, words: 'plates 1a', from: 0 }],
+  ] as const)('lists %s quickly', async (name, query) => {
+    const [time, total, shown] = await page.evaluate(async (wanted) => {
+      const store = await window.storeTest.open();
+      const list = () => window.storeTest.must(store.finds.list({ ...wanted, count: 50 } as never));
+      const { rows, total } = await list();
+      return [await window.storeTest.timed(list), total, rows.length] as const;
+    }, query);
+    console.log(`${name}: ${time.toFixed(1)} ms, ${shown} of ${total}`);
+    expect(shown).toBeGreaterThan(0);
+    expect(time).toBeLessThan(200);
+  });
+
+  test('knows an ad again in well under 50 ms', async () => {
+    const time = await page.evaluate(async () => {
+      const store = await window.storeTest.open();
+      const { listing } = await window.storeTest.must(store.finds.get('many-7777'));
+      const again = async () => {
+        const [first] = await window.storeTest.must(store.finds.again({ ...listing, text: `${listing.text}\nNow $90!` }));
+        if (first?.find.id !== 'many-7777') throw new Error('not known again');
+      };
+      await again();
+      return window.storeTest.timed(again);
+    });
+    console.log(`known again: ${time.toFixed(1)} ms`);
+    expect(time).toBeLessThan(50);
+  });
+});
+
+test('a full disk is told by its code, and nothing of the find is there', async () => {
+  const session = await page.createCDPSession();
+  const origin = `chrome-extension://${new URL(page.url()).hostname}`;
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1000 });
+  const [outcome, total] = await page.evaluate(async () => {
+    const store = await window.storeTest.open();
+    const query = { order: 'kept', descending: true, words: 'overfull', from: 0, count: 5 } as const;
+    const kept = await store.finds.keep(window.storeTest.adOf(`overfull ${'x '.repeat(100_000)}`), 5);
+    return [kept.ok ? 'kept' : kept.code, (await window.storeTest.must(store.finds.list(query))).total] as const;
+  });
+  await session.send('Storage.overrideQuotaForOrigin', { origin });
+  expect([outcome, total]).toEqual(['full', 0]);
+});
+
+test('a page of an older version lets go at once, and says that it is outdated', async () => {
+  const found = await page.evaluate(async () => {
+    const { must, openStore } = window.storeTest;
+    const store = await must(openStore({ name: 'versions' }));
+    let told = 0;
+    store.onOutdated(() => {
+      told += 1;
+    });
+    const newer = await new Promise<IDBDatabase>((resolve, reject) => {
+      const request = indexedDB.open('versions', 990);
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    const kept = await store.finds.removals();
+    const again = await openStore({ name: 'versions' });
+    const version = newer.version;
+    newer.close();
+    return [told, kept.ok || kept.code, again.ok || again.code, version];
+  });
+  expect(found).toEqual([1, 'outdated', 'newer', 990]);
+});
+
+test('a tab that crashes while it writes loses nothing that was confirmed', async () => {
+  let from = await page.evaluate(() => window.storeTest.dump());
+  // A full dump of ten thousand finds each time would be slow: begin with few.
+  await page.evaluate(() => indexedDB.databases().then((all) => all.map(({ name = '' }) => indexedDB.deleteDatabase(name))));
+  // The crash takes the extension's worker with it, which must not be waited for.
+  const id = new URL(page.url()).hostname;
+  await page.close();
+  for (const seed of [71, 72, 73]) {
+    const tab = await storePage(browser, id);
+    from = await tab.evaluate(() => window.storeTest.dump());
+    let count = 0;
+    await tab.exposeFunction('confirmed', (steps: number) => {
+      count = steps;
+    });
+    const running = tab.evaluate((...args) => window.storeTest.run(...args), seed, from.model).catch(() => undefined);
+    await new Promise((resolve) => setTimeout(resolve, 400));
+    await Promise.race([tab.goto('chrome://crash').catch(() => undefined), new Promise((resolve) => setTimeout(resolve, 2000))]);
+    await Promise.race([running, new Promise((resolve) => setTimeout(resolve, 500))]);
+    const next = await storePage(browser, id);
+    const found = await next.evaluate(() => window.storeTest.dump());
+    expect(count).toBeGreaterThan(0);
+    expect(found.odd).toEqual([]);
+    expect(expected(seed, from.model, count).map(stateText)).toContain(stateText(found.model));
+    await next.close();
+    await tab.close().catch(() => undefined);
+  }
+});
+
+test('a browser that is killed while it writes loses nothing that was confirmed', async () => {
+  const report = await killOften(5, 4000, undefined, 600);
+  expect(report.faults).toEqual([]);
+  expect(report.confirmed).toBeGreaterThan(5);
+}, 120_000);
