@@ -5,15 +5,14 @@ import {
   clearHighlight,
   highlight,
   loadEdits,
-  loadSettings,
   locale,
   saveEdits,
-  saveSettings,
   startPick,
   strings,
   watchCapture,
 } from '../platform/index.ts';
 import type { Host } from './host.ts';
+import { loadSettings, saveSettings } from './kept-settings.ts';
 
 export const browserHost = (): Host => ({
   strings: strings(),
@@ -28,6 +27,6 @@ export const browserHost = (): Host => ({
   },
   loadEdits,
   saveEdits,
-  loadSettings: async () => (await loadSettings()).settings,
+  loadSettings,
   saveSettings,
 });

@@ -4,6 +4,6 @@ export { loadEdits, saveEdits } from './edits.ts';
 export type { Answer, FailCode } from './messages.ts';
 export { openPanel } from './open-panel.ts';
 export { clearHighlight, highlight, startPick } from './page.ts';
-export { type LoadedSettings, loadSettings, readSettings, saveSettings } from './settings.ts';
+export { type LoadedSettings, loadSettings, oldSettings, readSettings, saveSettings } from './settings.ts';
 export { activeTabId, type CaptureListener, capturePaste, watchCapture } from './watch-capture.ts';
 export { getMessage, locale, strings } from './words.ts';

@@ -40,3 +40,10 @@ export function saveSettings(settings: Settings): Promise<void> {
   last = saving;
   return saving;
 }
+
+/** Settings as they were kept here before there was a store: read for the last time, then dropped. */
+export const oldSettings = {
+  read: async (): Promise<LoadedSettings | null> =>
+    (await api().storage.local.get(KEY))[KEY] === undefined ? null : loadSettings(),
+  drop: (): Promise<void> => api().storage.local.remove(KEY),
+};

@@ -144,8 +144,8 @@ export interface Store {
   exportAll(now: number): Promise<Outcome<string>>;
   /** Merges a file by id; the version changed later holds. All or nothing. */
   importAll(file: string): Promise<Outcome<Imported> | BadFile>;
-  /** The finds as CSV for a spreadsheet. `heading` gives the words over the columns. */
-  exportCsv(heading: (column: string) => string): Promise<Outcome<string>>;
+  /** The finds as CSV for a spreadsheet. `heading` gives the words for a key of the strings. */
+  exportCsv(heading: (key: string) => string): Promise<Outcome<string>>;
   /** Damaged records that were set aside, as they were. */
   readonly setAside: {
     all(): Promise<Outcome<readonly SetAside[]>>;

@@ -18,34 +18,35 @@ const rounded = (value: number): number => Math.round(value * 100) / 100;
 
 type Cell = string | number;
 
-/** Columns by the tail of their heading's key, "store_csv_…". Numbers stay numbers; money is in major units. */
+/** Columns by the key of their heading. Numbers stay numbers; money is in major units. */
 const COLUMNS: Readonly<Record<string, (find: Find) => Cell>> = {
-  title: ({ title }) => title,
-  status: ({ status }) => status,
-  call: ({ summary }) => summary.call,
-  price: ({ prices }) => major(prices.at(-1)),
-  currency: ({ prices, summary }) => prices.at(-1)?.currency ?? summary.allIn?.currency ?? '',
-  first_price: ({ prices }) => major(prices[0]),
-  per_usable: ({ summary: { perUsable } }) =>
+  store_csv_title: ({ title }) => title,
+  store_csv_status: ({ status }) => status,
+  store_csv_call: ({ summary }) => summary.call,
+  store_csv_price: ({ prices }) => major(prices.at(-1)),
+  store_csv_currency: ({ prices, summary }) => prices.at(-1)?.currency ?? summary.allIn?.currency ?? '',
+  store_csv_first_price: ({ prices }) => major(prices[0]),
+  store_csv_per_usable: ({ summary: { perUsable } }) =>
     perUsable ? rounded(inMajor({ minor: perUsable.likely, currency: perUsable.currency })) : '',
-  per: ({ summary }) => summary.perUsable?.per ?? '',
-  usable: ({ summary }) => rounded(summary.usable.likely),
-  all_in: ({ summary: { allIn } }) => (allIn ? rounded(inMajor({ minor: allIn.likely, currency: allIn.currency })) : ''),
-  saving: ({ summary }) => major(summary.saving),
-  paid: ({ paid }) => major(paid),
-  kinds: ({ summary }) => summary.kinds.join(', '),
-  place: ({ summary }) => summary.place ?? '',
-  distance: ({ summary }) => (summary.distance ? rounded(inMiles(summary.distance)) : ''),
-  kept: ({ keptAt }) => day(keptAt),
-  met: ({ metAt }) => day(metAt),
-  address: ({ address }) => (adAddress(address) ? (address ?? '') : ''),
-  notes: ({ notes }) => notes,
+  store_csv_per: ({ summary }) => summary.perUsable?.per ?? '',
+  store_csv_usable: ({ summary }) => rounded(summary.usable.likely),
+  store_csv_all_in: ({ summary: { allIn } }) =>
+    allIn ? rounded(inMajor({ minor: allIn.likely, currency: allIn.currency })) : '',
+  store_csv_saving: ({ summary }) => major(summary.saving),
+  store_csv_paid: ({ paid }) => major(paid),
+  store_csv_kinds: ({ summary }) => summary.kinds.join(', '),
+  store_csv_place: ({ summary }) => summary.place ?? '',
+  store_csv_distance: ({ summary }) => (summary.distance ? rounded(inMiles(summary.distance)) : ''),
+  store_csv_kept: ({ keptAt }) => day(keptAt),
+  store_csv_met: ({ metAt }) => day(metAt),
+  store_csv_address: ({ address }) => (adAddress(address) ? (address ?? '') : ''),
+  store_csv_notes: ({ notes }) => notes,
 };
 
 export const CSV_COLUMNS = Object.keys(COLUMNS);
 
-/** One line per find, RFC 4180, with a byte order mark, by which spreadsheets know UTF-8. `heading` gives the words over a column. */
-export function findsCsv(finds: readonly Find[], heading: (column: string) => string): string {
+/** One line per find, RFC 4180, with a byte order mark, by which spreadsheets know UTF-8. `heading` gives the words for a key. */
+export function findsCsv(finds: readonly Find[], heading: (key: string) => string): string {
   const fields = Object.entries(COLUMNS).map(([name, cell]) => ({
     name: harmless(heading(name)),
     getValue: (find: Find): Cell => {

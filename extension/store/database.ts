@@ -14,6 +14,8 @@ export interface FindRow {
   readonly find: Find;
   readonly status: string;
   readonly kept: number;
+  /** Higher than that of every row written before. */
+  readonly revision: number;
   /** Each word of title, place and notes once, lower case without accents, a blank before each. */
   readonly words: string;
 }
@@ -39,13 +41,15 @@ export class Database extends Dexie {
   declare readonly settings: Table<SettingsRow, string>;
   declare readonly aside: Table<SetAside, string>;
   declare readonly tombs: Table<Tomb, string>;
+  /** The highest revision given so far, also to rows that are gone: 'finds'. */
+  declare readonly counters: Table<{ readonly id: string; readonly value: number }, string>;
 
   constructor(name = NAME) {
     // Strict: a write is done when it is on the disk, not when the system has it (IndexedDB 3.0, "durability hint"). Without
     // the cache nobody is shown what is not written yet.
     super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });
     this.version(LATEST).stores({
-      finds: 'id, status, kept',
+      finds: 'id, status, kept, revision',
       ads: 'id',
       marks: 'id, *keys, version',
       removed: 'id, &token, removedAt',
@@ -56,6 +60,7 @@ export class Database extends Dexie {
       settings: 'id',
       aside: 'id, table',
       tombs: 'id',
+      counters: 'id',
     });
   }
 }

@@ -10,13 +10,16 @@ import { type Context, present, writing } from './context.ts';
 import type { Database } from './database.ts';
 import { StoreFailure } from './failure.ts';
 import { type Ad, adSchema, type Removed, removedSchema } from './records.ts';
+import { nextRevision } from './row-cache.ts';
 import { markRowOf, rowOf } from './rows.ts';
 
-const PARTS = ['finds', 'ads', 'marks'] as const;
+const PARTS = ['finds', 'ads', 'marks', 'counters'] as const;
+
+const putRow = async (db: Database, find: Find): Promise<unknown> => db.finds.put(rowOf(find, await nextRevision(db)));
 
 /** Puts a find with its bulk and its mark: inside a transaction over the three tables. */
 export async function putFind(db: Database, find: Find, ad: Ad): Promise<void> {
-  await Promise.all([db.finds.put(rowOf(find)), db.ads.put(ad), db.marks.put(markRowOf(ad))]);
+  await Promise.all([putRow(db, find), db.ads.put(ad), db.marks.put(markRowOf(ad))]);
 }
 
 export async function dropFind(db: Database, id: string): Promise<void> {
@@ -55,7 +58,7 @@ export function findWrites(
     writing(context, PARTS, async (damage) => {
       const { find } = await loadFind(db, id, damage);
       const changed = taken(findSchema, { ...step(find), changedAt: later(find, now) });
-      await db.finds.put(rowOf(changed));
+      await putRow(db, changed);
       return changed;
     });
 

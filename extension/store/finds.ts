@@ -1,14 +1,15 @@
 /** The finds: reading, following, and knowing an ad again. Writing is in find-writes.ts. */
 import { keysOf, knownAmong, type Mark, markOf, markSchema } from '../../src/again/index.ts';
 import { type Find, STATUSES, type Status } from '../../src/finds/record.ts';
-import type { Finds, MetAgain } from './api.ts';
+import type { FindPage, Finds, ListQuery, MetAgain } from './api.ts';
 import { type Damage, sound, soundFind } from './checked.ts';
 import { type Context, following, present, reading } from './context.ts';
 import type { Database, MarkRow } from './database.ts';
 import { StoreFailure } from './failure.ts';
-import { listFinds } from './find-list.ts';
+import { pageOf } from './find-list.ts';
 import { findWrites, loadFind } from './find-writes.ts';
 import { removedSchema } from './records.ts';
+import { rowCache } from './row-cache.ts';
 
 async function counts(db: Database): Promise<Record<Status, number>> {
   const all = await Promise.all(
@@ -32,6 +33,8 @@ const soundMarks = (rows: readonly MarkRow[]): (readonly [string, Mark])[] =>
 
 export function findsOf(context: Context): Finds {
   const { db } = context;
+  const rows = rowCache(db);
+  const listed = async (query: ListQuery, damage: Damage[]): Promise<FindPage> => pageOf(await rows(), query, damage);
   return {
     ...findWrites(context),
     removals: () =>
@@ -47,8 +50,8 @@ export function findsOf(context: Context): Finds {
         const { find, ad } = await loadFind(db, id, damage);
         return { find, listing: ad.listing, edits: ad.edits };
       }),
-    list: (query) => reading(context, (damage) => listFinds(db, query, damage)),
-    watchList: (query, seen) => following(context, (damage) => listFinds(db, query, damage), seen),
+    list: (query) => reading(context, (damage) => listed(query, damage)),
+    watchList: (query, seen) => following(context, (damage) => listed(query, damage), seen),
     watch: (id, seen) => following(context, (damage) => oneFind(db, id, damage), seen),
     watchCounts: (seen) => following(context, () => counts(db), seen),
     again: (listing) =>

@@ -2,6 +2,7 @@
 import type { Context } from './context.ts';
 import type { FindRow } from './database.ts';
 import type { ExportFile } from './file.ts';
+import { nextRevision } from './row-cache.ts';
 import { markRowOf, rowOf } from './rows.ts';
 import type { Counted } from './transfer.ts';
 
@@ -30,7 +31,8 @@ export async function mergeFinds(context: Context, file: ExportFile, done: Count
   );
   const newer = file.finds.filter(({ find }, at) => find.changedAt > (known[at]?.at ?? -1));
   done.count(newer.length, file.finds.length, file.finds.filter((one, at) => newer.includes(one) && known[at]?.row).length);
-  await db.finds.bulkPut(newer.map(({ find }) => rowOf(find)));
+  const revision = await nextRevision(db);
+  await db.finds.bulkPut(newer.map(({ find }) => rowOf(find, revision)));
   await db.ads.bulkPut(newer.map(({ ad }) => ad));
   await db.marks.bulkPut(newer.map(({ ad }) => markRowOf(ad)));
   await db.removed.bulkDelete(newer.map(({ find }) => find.id));

@@ -16,11 +16,12 @@ export const wordsIn = (text: string): readonly string[] => [
   ),
 ];
 
-export const rowOf = (find: Find): FindRow => ({
+export const rowOf = (find: Find, revision: number): FindRow => ({
   id: find.id,
   find,
   status: find.status,
   kept: find.keptAt,
+  revision,
   words: wordsIn(`${find.title} ${find.summary.place ?? ''} ${find.notes}`)
     .slice(0, MOST_WORDS)
     .map((word) => ` ${word}`)

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { DEFAULT_SETTINGS } from '../../src/listing/settings.ts';
 import { launchHeadless } from './driver/index.ts';
 import { extensionWithPage } from './store/extension-with-page.ts';
 import { expected, killOften, storePage } from './store/kill.ts';
@@ -65,6 +66,18 @@ test('what one page keeps another one sees at once', async () => {
   });
   expect((await seen) - kept).toBeLessThan(1000);
   await other.close();
+});
+
+test('settings of an older version are taken over from the plain storage, which is cleared when they are written', async () => {
+  const [loaded, left] = await page.evaluate(async () => {
+    const { storage } = (globalThis as unknown as { chrome: typeof import('webextension-polyfill') }).chrome;
+    await storage.local.set({ settings: { unit: 'kg', margin: 0.3 } });
+    const { must, pageStore } = window.storeTest;
+    const { settings } = await must((await must(pageStore())).settings.load(1));
+    return [settings, await storage.local.get(null)] as const;
+  });
+  expect(loaded).toEqual({ ...DEFAULT_SETTINGS, unit: 'kg', margin: 0.3 });
+  expect(left).toEqual({});
 });
 
 describe('with ten thousand finds', () => {

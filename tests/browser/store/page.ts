@@ -1,6 +1,7 @@
 /** A page of the extension for tests alone: runs the store as it ships, on the browser's own IndexedDB. Bundled by extension-with-page.ts. */
 import { Database } from '../../../extension/store/database.ts';
 import { type AdToKeep, type Outcome, openStore, type Store } from '../../../extension/store/index.ts';
+import { pageStore } from '../../../extension/store/page-store.ts';
 import { evaluate } from '../../../src/evaluate.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
@@ -163,5 +164,5 @@ async function run(seed: number, from: Model, most = Number.POSITIVE_INFINITY): 
   }
 }
 
-const storeTest = { adOf, dump, EMPTY, fill, must, open, openStore, run, timed };
+const storeTest = { adOf, dump, EMPTY, fill, must, open, openStore, pageStore, run, timed };
 window.storeTest = storeTest;

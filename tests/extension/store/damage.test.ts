@@ -112,8 +112,10 @@ describe('a failure', () => {
     const open = vi.spyOn(IDBFactory.prototype, 'open').mockImplementation(() => {
       throw new DOMException('private', 'InvalidStateError');
     });
+    const written = vi.spyOn(console, 'error').mockImplementation(() => undefined);
     expect(await openStore({ name: freshName() })).toEqual(failed('refused'));
-    open.mockRestore();
+    expect(written).toHaveBeenCalled();
+    for (const mock of [open, written]) mock.mockRestore();
   });
 
   it('because a newer version wrote the store leaves it as it is', async () => {

@@ -144,6 +144,21 @@ describe('the list', () => {
     expect([page.rows.map(({ keptAt }) => keptAt), page.total]).toEqual([[2, 3], 4]);
   });
 
+  it('follows whatever happened between two looks', async () => {
+    const ids = value(await store.finds.list(ALL)).rows.map(({ id }) => id);
+    const last = ids[3] ?? '';
+    const { token } = value(await store.finds.remove(last, 10));
+    await keep('7 ft bar, $90', 11);
+    expect(value(await store.finds.list(ALL)).rows.map(({ keptAt }) => keptAt)).toEqual([1, 2, 3, 11]);
+    await store.finds.undo(token);
+    await store.finds.remove(ids[0] ?? '', 12);
+    await store.finds.setStatus(last, 'asked', 13);
+    await keep('Flat bench, $40', 14);
+    const { rows, total } = value(await store.finds.list(ALL));
+    expect([rows.map(({ keptAt }) => keptAt), total]).toEqual([[2, 3, 4, 11, 14], 5]);
+    expect(rows[2]?.status).toBe('asked');
+  });
+
   it('is live, and so are its counts and a single find', async () => {
     const [first] = value(await store.finds.list(ALL)).rows;
     const list = gather<FindPage>((seen) => store.finds.watchList(ALL, seen));

@@ -1,0 +1,19 @@
+/** The buyer's settings from the store; where the browser opens none, such as in some private windows, from its plain storage. */
+import type { Settings } from '../../src/listing/settings.ts';
+import * as plain from '../platform/settings.ts';
+
+const opened = async () => (await import('../store/page-store.ts')).pageStore();
+
+export async function loadSettings(): Promise<Settings> {
+  const store = await opened();
+  const loaded = store.ok ? await store.value.settings.load(Date.now()) : store;
+  return loaded.ok ? loaded.value.settings : (await plain.loadSettings()).settings;
+}
+
+/** Rejects when they could not be kept. */
+export async function saveSettings(settings: Settings): Promise<void> {
+  const store = await opened();
+  if (!store.ok) return plain.saveSettings(settings);
+  const saved = await store.value.settings.save(settings, Date.now());
+  if (!saved.ok) throw new Error(`settings: ${saved.code}`);
+}
