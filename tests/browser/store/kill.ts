@@ -33,8 +33,10 @@ async function kill(browser: Browser): Promise<void> {
   const ended = new Promise((resolve) => child.once('exit', resolve));
   process.kill(-child.pid, 'SIGKILL');
   await ended;
-  for (let waits = 0; waits < 200 && isAlive(-child.pid); waits += 1) await new Promise((resolve) => setTimeout(resolve, 10));
+  for (let waits = 0; waits < 200 && isAlive(-child.pid); waits += 1) await pause(10);
 }
+
+const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 const isAlive = (group: number): boolean => {
   try {
@@ -93,7 +95,9 @@ export async function killOften(
         .catch((error: unknown) => {
           failure = error;
         });
-      await new Promise((resolve) => setTimeout(resolve, 50 + chance() * longest));
+      // Every other kill comes once something is confirmed, however slow the machine; the others at any moment, also during the first write.
+      for (let waits = 0; round % 2 === 0 && count === 0 && failure === null && waits < 1000; waits += 1) await pause(10);
+      await pause(chance() * longest);
       // What went wrong before the kill is a fault of the store; what goes wrong by it is meant.
       if (failure !== null) faults.push(`before kill ${round + 1}: ${failure instanceof Error ? failure.message : failure}`);
       await kill(browser);
