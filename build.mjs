@@ -34,7 +34,10 @@ export const SCRIPTS = [
  * Scripts of the extension's own pages: modules, so that the pages share what both need (`chunks/`) and fetch what is large only when
  * it is wanted. The budget is for everything that has to be there before the page shows something.
  */
-export const PAGES = [{ from: 'extension/panel/index.tsx', to: 'panel.js', budget: 60_000 }];
+export const PAGES = [
+  { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 60_000 },
+  { from: 'extension/workshop/index.tsx', to: 'workshop.js', budget: 60_000 },
+];
 /**
  * What comes behind a page, read from disk once while the page draws itself. The core: the reader's rules and the words of its languages
  * are most of it. The store: Dexie is most of it.
@@ -44,7 +47,10 @@ const BEHIND = [
   { name: 'store', from: 'extension/store/page-store.ts', budget: 50_000 },
 ];
 /** Style sheets of the pages, with what they import. */
-export const STYLES = [{ from: 'extension/styles/panel.css', to: 'panel.css' }];
+export const STYLES = [
+  { from: 'extension/styles/panel.css', to: 'panel.css' },
+  { from: 'extension/styles/workshop.css', to: 'workshop.css' },
+];
 /** The oldest browsers that have all we use: side panel on request, the CSS Custom Highlight API, the word on data collection (142 on Android). */
 const OLDEST = { chrome: '116', firefox: '142.0' };
 

@@ -1,0 +1,10 @@
+/** The Workshop's entry: the full page beside the panel, one screen at a time. */
+import '../platform/page-api.ts';
+import { render } from 'preact';
+import { browserHost } from './browser-host.ts';
+import { Workshop } from './workshop.tsx';
+
+const host = browserHost();
+document.documentElement.lang = host.locale;
+const root = document.getElementById('workshop');
+if (root) render(<Workshop host={host} />, root);

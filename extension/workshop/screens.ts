@@ -1,0 +1,18 @@
+/** The screens of the Workshop, in the order of the buyer's work. Each is fetched when it is first opened. */
+import type { ComponentType } from 'preact';
+import type { WorkshopHost } from './host.ts';
+
+export interface ScreenProps {
+  readonly host: WorkshopHost;
+  /** What stands behind the screen's name in the address: "#finds/abc" gives "abc"; empty otherwise. */
+  readonly rest: string;
+}
+export type Screen = ComponentType<ScreenProps>;
+
+export interface ScreenEntry {
+  /** Its name in the address, and the tail of its string's key: workshop_finds. */
+  readonly id: string;
+  readonly load: () => Promise<{ readonly default: Screen }>;
+}
+
+export const SCREENS: readonly ScreenEntry[] = [];
