@@ -1,5 +1,28 @@
-/** The Workshop's host in a browser: the platform, and nothing more. */
+/** The Workshop's host in a browser: the platform, the store and the core, and nothing more. */
 import { locale, strings } from '../platform/index.ts';
+import { type OpenStore, openStore } from '../store/index.ts';
 import type { WorkshopHost } from './host.ts';
 
-export const browserHost = (): WorkshopHost => ({ strings: strings(), locale: locale(), now: () => Date.now() });
+export function browserHost(): WorkshopHost {
+  let opened: Promise<OpenStore> | null = null;
+  const store = (): Promise<OpenStore> => {
+    opened ??= openStore();
+    return opened;
+  };
+  return {
+    strings: strings(),
+    locale: locale(),
+    now: () => Date.now(),
+    store,
+    core: async () => (await import('../../src/evaluate.ts')).evaluate,
+    download,
+  };
+}
+
+/** By a link to a blob: no permission, and nothing leaves the machine. */
+function download(name: string, type: string, content: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }));
+  const link = Object.assign(document.createElement('a'), { href: address, download: name });
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

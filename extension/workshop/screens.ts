@@ -15,4 +15,4 @@ export interface ScreenEntry {
   readonly load: () => Promise<{ readonly default: Screen }>;
 }
 
-export const SCREENS: readonly ScreenEntry[] = [];
+export const SCREENS: readonly ScreenEntry[] = [{ id: 'finds', load: () => import('./finds/index.tsx') }];

@@ -1,0 +1,29 @@
+/** How the price moved, and how long the ad has been known. */
+import { daysKnown } from '../../../src/finds/history.ts';
+import { useWords } from '../../components/speech.ts';
+import type { Find } from '../../store/index.ts';
+
+export interface HistoryProps {
+  readonly find: Find;
+  /** Milliseconds since 1970. */
+  readonly now: number;
+  readonly locale: string;
+}
+
+export function History({ find, now, locale }: HistoryProps) {
+  const { t, say } = useWords();
+  const day = (at: number) => new Intl.DateTimeFormat(locale, { dateStyle: 'medium' }).format(at);
+  return (
+    <div class="history">
+      <h3>{t('finds_history')}</h3>
+      <p>{t('finds_known', { n: daysKnown(find.keptAt, now) })}</p>
+      {find.prices.length > 0 && (
+        <ol class="plain-list">
+          {find.prices.map(({ at, minor, currency }) => (
+            <li key={at}>{t('finds_price_on', { day: day(at), price: say.money({ minor, currency }) })}</li>
+          ))}
+        </ol>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,74 @@
+/** The list of finds: what is looked for, the rows, and what can be done with those that are chosen. */
+import { useState } from 'preact/hooks';
+import { useWords } from '../../components/speech.ts';
+import { type FindPage, failureMessage } from '../../store/index.ts';
+import type { WorkshopHost } from '../host.ts';
+import { useLive } from '../use-live.ts';
+import { useStore } from '../use-store.tsx';
+import { Bulk } from './bulk.tsx';
+import { isFiltered, queryOf, type Wanted } from './query.ts';
+import { Rows } from './rows.tsx';
+import { Toolbar, type ToolbarProps } from './toolbar.tsx';
+import { type Stretch, stretchAt } from './window.ts';
+
+export interface FindListProps extends ToolbarProps {
+  readonly host: WorkshopHost;
+}
+
+interface Drawn {
+  readonly page: FindPage;
+  readonly from: number;
+}
+
+const FIRST = stretchAt(0, 800);
+const NONE: ReadonlySet<string> = new Set();
+
+export function FindList({ host, wanted, onWanted }: FindListProps) {
+  const { say, t } = useWords();
+  const store = useStore();
+  const [stretch, setStretch] = useState<Stretch>(FIRST);
+  const [chosen, setChosen] = useState(NONE);
+  const { from, count } = stretch;
+  const query = queryOf(wanted, from, count);
+  const outcome = useLive<Drawn>(
+    // The page says where it begins: until the next one is there, the rows of the last are drawn where they belong.
+    (seen) => store.finds.watchList(query, (page) => seen(page.ok ? { ok: true, value: { page: page.value, from } } : page)),
+    [store, JSON.stringify(query)],
+  );
+  const choose = (id: string, on: boolean) => {
+    const next = new Set(chosen);
+    if (on) next.add(id);
+    else next.delete(id);
+    setChosen(next);
+  };
+  const chooseAll = async () => {
+    const all = await store.finds.list(queryOf(wanted, 0, Number.MAX_SAFE_INTEGER));
+    if (all.ok) setChosen(new Set(all.value.rows.map(({ id }) => id)));
+  };
+  const change = (next: Wanted) => {
+    setStretch(FIRST);
+    onWanted(next);
+  };
+  const total = outcome?.ok ? outcome.value.page.total : 0;
+  return (
+    <>
+      <Toolbar wanted={wanted} onWanted={change} />
+      <p class="quiet" role="status">
+        {outcome?.ok && t('finds_count', { n: total })}
+      </p>
+      {outcome && !outcome.ok && <p role="alert">{say(failureMessage(outcome.code))}</p>}
+      {outcome?.ok && total === 0 && <p>{t(isFiltered(wanted) ? 'finds_none_such' : 'finds_none')}</p>}
+      <Bulk host={host} chosen={chosen} total={total} onChooseAll={() => void chooseAll()} onDone={() => setChosen(NONE)} />
+      {outcome?.ok && total > 0 && (
+        <Rows
+          key={JSON.stringify(wanted)}
+          page={outcome.value.page}
+          from={outcome.value.from}
+          chosen={chosen}
+          onChoose={choose}
+          onStretch={(next) => (next.from === from && next.count === count) || setStretch(next)}
+        />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,81 @@
+/** One find: what became of it, the ad's history, and the whole answer as the panel gives it. */
+import { useState } from 'preact/hooks';
+import { ChoiceField } from '../../components/choice-field.tsx';
+import { useWords } from '../../components/speech.ts';
+import { Answer } from '../../panel/answer.tsx';
+import { Editing } from '../../panel/edits.ts';
+import { STATUSES } from '../../store/index.ts';
+import type { WorkshopHost } from '../host.ts';
+import { addressOf } from '../route.ts';
+import { useComplaint, useStore } from '../use-store.tsx';
+import { History } from './history.tsx';
+import { Notes } from './notes.tsx';
+import { type OpenFind, useFind } from './use-find.ts';
+
+export interface OneFindProps {
+  readonly host: WorkshopHost;
+  readonly id: string;
+}
+
+export function OneFind({ host, id }: OneFindProps) {
+  const { say, t } = useWords();
+  const { open, failed } = useFind(host, id);
+  return (
+    <>
+      <p>
+        <a href={addressOf('finds')}>{t('finds_back')}</a>
+      </p>
+      {failed && <p role="alert">{say(failed)}</p>}
+      {open ? <Opened host={host} open={open} /> : !failed && <p class="quiet">{t('workshop_opening')}</p>}
+    </>
+  );
+}
+
+function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: OpenFind }) {
+  const { t } = useWords();
+  const { finds } = useStore();
+  const { complaint, checked } = useComplaint();
+  const { find, session, settings, evaluation, edits } = open;
+  const [unit, setUnit] = useState(session.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi'));
+  return (
+    <div class="one-find">
+      <section class="one-find-about" aria-label={t('finds_about')}>
+        <h2>{find.title || t('finds_untitled')}</h2>
+        {find.address && (
+          <p>
+            <a href={find.address} rel="noreferrer noopener" target="_blank">
+              {t('finds_open_ad')}
+            </a>
+          </p>
+        )}
+        <ChoiceField
+          path="status"
+          label={t('finds_by_status')}
+          labelShown
+          value={find.status}
+          options={STATUSES.map((status) => ({ value: status, words: t(`finds_status_${status}`) }))}
+          onChoice={async (value) => {
+            const status = STATUSES.find((one) => one === value);
+            if (status) checked(await finds.setStatus(find.id, status, host.now()));
+          }}
+        />
+        {complaint && <p role="alert">{complaint}</p>}
+        <History find={find} now={host.now()} locale={host.locale} />
+        <Notes key={find.id} find={find} host={host} />
+      </section>
+      <div class="one-find-answer">
+        <Editing.Provider value={edits}>
+          <Answer
+            evaluation={evaluation}
+            listing={session.listing}
+            settings={settings}
+            typed={session.distance}
+            unit={unit}
+            onDistance={open.setDistance}
+            onUnit={setUnit}
+          />
+        </Editing.Provider>
+      </div>
+    </div>
+  );
+}

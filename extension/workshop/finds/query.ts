@@ -1,0 +1,40 @@
+/** What the list shows: search, filters and order, as the buyer sets them. */
+import type { Kind } from '../../../src/listing/reading.ts';
+import type { ListQuery, Order, Status } from '../../store/index.ts';
+
+export const CALLS = ['go', 'haggle', 'ask', 'leave'] as const;
+
+export interface Wanted {
+  readonly words: string;
+  readonly status: Status | 'all';
+  readonly call: (typeof CALLS)[number] | 'all';
+  readonly kind: Kind | 'all';
+  readonly order: Order;
+  readonly descending: boolean;
+}
+
+export const ALL_FINDS: Wanted = { words: '', status: 'all', call: 'all', kind: 'all', order: 'changed', descending: true };
+
+/** Orders in which the best comes first when they begin with the largest. */
+const LARGEST_FIRST: readonly Order[] = ['changed', 'kept', 'usable', 'saving'];
+
+/** Another order begins with what a buyer wants to see first; the same one again turns round. */
+export const inOrder = (wanted: Wanted, order: Order): Wanted => ({
+  ...wanted,
+  order,
+  descending: wanted.order === order ? !wanted.descending : LARGEST_FIRST.includes(order),
+});
+
+export const queryOf = (wanted: Wanted, from: number, count: number): ListQuery => ({
+  order: wanted.order,
+  descending: wanted.descending,
+  ...(wanted.status === 'all' ? {} : { statuses: [wanted.status] }),
+  ...(wanted.kind === 'all' ? {} : { kinds: [wanted.kind] }),
+  ...(wanted.call === 'all' ? {} : { calls: [wanted.call] }),
+  ...(wanted.words.trim() === '' ? {} : { words: wanted.words }),
+  from,
+  count,
+});
+
+export const isFiltered = ({ words, status, call, kind }: Wanted): boolean =>
+  words.trim() !== '' || status !== 'all' || call !== 'all' || kind !== 'all';

@@ -1,0 +1,41 @@
+/** Which rows of a long list are drawn: those in sight and some around, so that ten thousand cost no more than fifty. Pure. */
+
+/** Height of one row in px: the style sheet gives rows this height. */
+export const ROW = 66;
+/** Rows drawn above and below what is in sight. */
+const AROUND = 15;
+/** Stretches begin at multiples of this, so that scrolling a little asks for nothing new. */
+const STEP = 10;
+
+export interface Stretch {
+  readonly from: number;
+  readonly count: number;
+}
+
+/** The stretch of rows to draw for a scroll position and height in px. */
+export function stretchAt(scrollTop: number, height: number): Stretch {
+  const first = Math.max(0, Math.floor(scrollTop / ROW) - AROUND);
+  const from = first - (first % STEP);
+  const last = Math.ceil((Math.max(0, scrollTop) + height) / ROW) + AROUND;
+  return { from, count: Math.ceil((last - from) / STEP) * STEP };
+}
+
+/** Where to scroll so that a row is in sight; the same place when it is already. */
+export function scrolledTo(row: number, scrollTop: number, height: number): number {
+  const top = row * ROW;
+  if (top < scrollTop) return top;
+  return top + ROW > scrollTop + height ? Math.max(0, top + ROW - height) : scrollTop;
+}
+
+/** Where a key leads from row `at` in a list of `total`, of which `seen` fit in sight; null for keys that do not move. */
+export function movedBy(key: string, at: number, total: number, seen: number): number | null {
+  const to = new Map([
+    ['ArrowDown', at + 1],
+    ['ArrowUp', at - 1],
+    ['PageDown', at + seen],
+    ['PageUp', at - seen],
+    ['Home', 0],
+    ['End', total - 1],
+  ]).get(key);
+  return to === undefined ? null : Math.max(0, Math.min(total - 1, to));
+}

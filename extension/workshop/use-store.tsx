@@ -1,0 +1,52 @@
+/** The store for every screen below: opened once, and a clear word where the browser gives none. */
+import { type ComponentChildren, createContext } from 'preact';
+import { useContext, useEffect, useState } from 'preact/hooks';
+import { useWords } from '../components/speech.ts';
+import { failureMessage, type OpenStore, type Outcome, type Store } from '../store/index.ts';
+import type { WorkshopHost } from './host.ts';
+
+const Opened = createContext<Store | null>(null);
+
+/** Shows `children` once the store is open; what went wrong, with the way out, where it can't be opened. */
+export function WithStore({ host, children }: { readonly host: WorkshopHost; readonly children: ComponentChildren }) {
+  const { say, t } = useWords();
+  const [opened, setOpened] = useState<OpenStore | null>(null);
+  const [outdated, setOutdated] = useState(false);
+  useEffect(() => {
+    let here = true;
+    host.store().then((result) => {
+      if (!here) return;
+      if (result.ok) result.value.onOutdated(() => setOutdated(true));
+      setOpened(result);
+    });
+    return () => {
+      here = false;
+    };
+  }, [host]);
+  if (opened === null) return <p class="quiet">{t('workshop_opening')}</p>;
+  if (!opened.ok) return <p role="alert">{say(failureMessage(opened.code))}</p>;
+  return (
+    <Opened.Provider value={opened.value}>
+      {outdated && <p role="alert">{say(failureMessage('outdated'))}</p>}
+      {children}
+    </Opened.Provider>
+  );
+}
+
+/** The open store. Only below `WithStore`. */
+export function useStore(): Store {
+  const store = useContext(Opened);
+  if (store === null) throw new Error('no store here');
+  return store;
+}
+
+/** The last thing that failed, in words; cleared by the next that works. */
+export function useComplaint(): { readonly complaint: string | null; readonly checked: <T>(outcome: Outcome<T>) => T | null } {
+  const { say } = useWords();
+  const [complaint, setComplaint] = useState<string | null>(null);
+  const checked = <T,>(outcome: Outcome<T>): T | null => {
+    setComplaint(outcome.ok ? null : say(failureMessage(outcome.code)));
+    return outcome.ok ? outcome.value : null;
+  };
+  return { complaint, checked };
+}
