@@ -2,7 +2,7 @@
 
 import type { AgainHow } from '../../src/again/index.ts';
 import type { Find, Status } from '../../src/finds/record.ts';
-import type { Evaluation } from '../../src/listing/evaluation.ts';
+import type { CallKind, Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Kind } from '../../src/listing/reading.ts';
 import type { Settings } from '../../src/listing/settings.ts';
@@ -35,6 +35,8 @@ export interface ListQuery {
   readonly descending: boolean;
   /** Only these; all when left out or empty. */
   readonly statuses?: readonly Status[];
+  /** Only finds with one of these calls; all when left out or empty. */
+  readonly calls?: readonly CallKind[];
   /** Only finds that have one of these. */
   readonly kinds?: readonly Kind[];
   /** Only finds in whose title, place or notes every word (or its beginning) stands, in any case. */

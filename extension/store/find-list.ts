@@ -54,12 +54,14 @@ const before =
     return one.row.id < other.row.id ? -1 : 1;
   };
 
-function fits({ words, statuses, kinds }: ListQuery): (row: FindRow) => boolean {
+function fits({ words, statuses, calls, kinds }: ListQuery): (row: FindRow) => boolean {
   const beginnings = wordsIn(words ?? '').map((word) => ` ${word}`);
   const ofStatus = statuses?.length ? new Set<string>(statuses) : null;
+  const ofCall = calls?.length ? new Set<string>(calls) : null;
   const ofKind = kinds?.length ? new Set<string>(kinds) : null;
   return (row) =>
     (!ofStatus || ofStatus.has(row.status)) &&
+    (!ofCall || ofCall.has(row.find?.summary?.call)) &&
     (!ofKind || (row.find?.summary?.kinds?.some((kind) => ofKind.has(kind)) ?? false)) &&
     beginnings.every((beginning) => row.words.includes(beginning));
 }

@@ -11,6 +11,7 @@ export type {
   Kit,
   ListQuery,
   MetAgain,
+  OpenStore,
   Order,
   Rates,
   Removal,

@@ -1,19 +1,14 @@
 /** The Workshop's host in a browser: the platform, the store and the core, and nothing more. */
 import { locale, strings } from '../platform/index.ts';
-import { type OpenStore, openStore } from '../store/index.ts';
+import { pageStore } from '../store/page-store.ts';
 import type { WorkshopHost } from './host.ts';
 
 export function browserHost(): WorkshopHost {
-  let opened: Promise<OpenStore> | null = null;
-  const store = (): Promise<OpenStore> => {
-    opened ??= openStore();
-    return opened;
-  };
   return {
     strings: strings(),
     locale: locale(),
     now: () => Date.now(),
-    store,
+    store: pageStore,
     core: async () => (await import('../../src/evaluate.ts')).evaluate,
     download,
   };

@@ -79,6 +79,7 @@ describe('bannedCalls', () => {
 describe('remoteAddresses', () => {
   it.each([
     ['a.js', 'import("https://ads.example/x.js")'],
+    ['a.js', 'x="https://tinyurl.com/y2uuvskbx"'],
     ['a.js', 'new WebSocket(x)'],
     ['a.js', 'fetch("/x")'],
     ['a.js', 'window.fetch(x)'],

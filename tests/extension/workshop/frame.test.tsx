@@ -1,12 +1,13 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { beforeEach, expect, it, vi } from 'vitest';
-import { addressOf, routeOf } from '../../extension/workshop/route.ts';
-import type { ScreenEntry } from '../../extension/workshop/screens.ts';
-import { Workshop } from '../../extension/workshop/workshop.tsx';
-import { stringsOf } from './panel/fixtures/strings.ts';
+import { addressOf, routeOf } from '../../../extension/workshop/route.ts';
+import type { ScreenEntry } from '../../../extension/workshop/screens.ts';
+import { Workshop } from '../../../extension/workshop/workshop.tsx';
+import { stringsOf } from '../panel/fixtures/strings.ts';
 
-const host = { strings: stringsOf('en'), locale: 'en-US', now: () => 0 };
+const unused = () => Promise.reject(new Error('not asked for here'));
+const host = { strings: stringsOf('en'), locale: 'en-US', now: () => 0, store: unused, core: unused, download: unused };
 const screens: readonly ScreenEntry[] = [
   { id: 'finds', load: async () => ({ default: ({ rest }) => <p data-open="finds">{rest}</p> }) },
   { id: 'side-by-side', load: async () => ({ default: () => <p data-open="side-by-side" /> }) },
