@@ -12,6 +12,9 @@ import { History } from './history.tsx';
 import { Notes } from './notes.tsx';
 import { type OpenFind, useFind } from './use-find.ts';
 
+/** What may become a link: a file that was imported can name any address. */
+const IS_PAGE = /^https?:\/\//i;
+
 export interface OneFindProps {
   readonly host: WorkshopHost;
   readonly id: string;
@@ -41,7 +44,7 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
     <div class="one-find">
       <section class="one-find-about" aria-label={t('finds_about')}>
         <h2>{find.title || t('finds_untitled')}</h2>
-        {find.address && (
+        {find.address && IS_PAGE.test(find.address) && (
           <p>
             <a href={find.address} rel="noreferrer noopener" target="_blank">
               {t('finds_open_ad')}

@@ -1,3 +1,4 @@
+import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import { movedBy, ROW, scrolledTo, stretchAt } from '../../../extension/workshop/finds/window.ts';
 import { ad, value } from '../store/making.ts';
@@ -36,6 +37,7 @@ describe('the list of finds', () => {
     await shown('[role=status]', says('1 find'));
     expect(titles()).toEqual(['Iron plates']);
     await setTo(await shown<HTMLInputElement>('[data-path=words]'), '');
+    await row('Dear plates');
     await setTo(await shown<HTMLSelectElement>('[data-path=call]'), 'leave');
     await shown('[role=status]', says('1 find'));
     expect(titles()).toEqual(['Dear plates']);
