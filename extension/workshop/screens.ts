@@ -15,4 +15,7 @@ export interface ScreenEntry {
   readonly load: () => Promise<{ readonly default: Screen }>;
 }
 
-export const SCREENS: readonly ScreenEntry[] = [{ id: 'finds', load: () => import('./finds/index.tsx') }];
+export const SCREENS: readonly ScreenEntry[] = [
+  { id: 'finds', load: () => import('./finds/index.tsx') },
+  { id: 'side-by-side', load: () => import('./side-by-side/index.tsx') },
+];

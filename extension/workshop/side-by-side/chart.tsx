@@ -1,0 +1,55 @@
+/** The lots on one scale, each with its range. */
+import type { Comparison } from '../../../src/compare/index.ts';
+import type { MoneyRange } from '../../../src/listing/evaluation.ts';
+import { figure, likely, span } from '../../components/figures.ts';
+import { type ChartRow, RangeChart } from '../../components/range-chart.tsx';
+import { useWords } from '../../components/speech.ts';
+import type { Column } from './columns.ts';
+
+export function CompareChart({ columns, comparison }: { readonly columns: readonly Column[]; readonly comparison: Comparison }) {
+  const words = useWords();
+  const { say, t } = words;
+  const { kind, values, best } = comparison;
+  const currency = columns.find(({ evaluation }) => evaluation.worth.allIn)?.evaluation.worth.allIn?.currency ?? 'USD';
+  const share = (value: number) => t('panel_percent', { share: { percent: value * 100 } });
+  const rows = columns.flatMap(({ find }, index): ChartRow[] => {
+    const value = values[index];
+    if (!value) return [];
+    const money: MoneyRange = { ...value, currency };
+    const written =
+      kind === 'per-pound'
+        ? {
+            low: figure(words, value.low, money),
+            likely: likely(words, money),
+            high: figure(words, value.high, money),
+            span: span(words, money),
+          }
+        : {
+            low: share(value.low),
+            likely: share(value.likely),
+            high: share(value.high),
+            span: t('panel_span', { low: share(value.low), high: share(value.high) }),
+          };
+    return [
+      {
+        id: find.id,
+        label: find.title || t('finds_untitled'),
+        ...value,
+        words: { ...written, per: t(`compare_per_${kind.replace('-', '_')}`) },
+        own: index === best,
+      },
+    ];
+  });
+  if (rows.length < 2) return null;
+  const caption = t(`compare_per_${kind.replace('-', '_')}`);
+  return (
+    <section class="compare-chart">
+      <h2>{caption}</h2>
+      <RangeChart
+        caption={caption}
+        rows={rows}
+        writeTick={(value) => (kind === 'per-pound' ? say.money({ minor: Math.round(value), currency }) : share(value))}
+      />
+    </section>
+  );
+}

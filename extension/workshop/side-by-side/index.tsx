@@ -1,0 +1,54 @@
+/** Side by side: the finds that the address names, held against each other. */
+import { compare } from '../../../src/compare/index.ts';
+import { useWords } from '../../components/speech.ts';
+import { addressOf } from '../route.ts';
+import type { ScreenProps } from '../screens.ts';
+import { WithStore } from '../use-store.tsx';
+import { CompareChart } from './chart.tsx';
+import { useColumns } from './columns.ts';
+import { CompareTable } from './table.tsx';
+import { Verdict } from './verdict.tsx';
+
+const MOST = 5;
+
+export default function SideBySide({ host, rest }: ScreenProps) {
+  const ids = [...new Set(rest.split(',').filter((id) => id !== ''))].slice(0, MOST);
+  return (
+    <WithStore host={host}>
+      <Compared key={rest} host={host} ids={ids} />
+    </WithStore>
+  );
+}
+
+function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: readonly string[] }) {
+  const { say, t } = useWords();
+  const { columns, failed } = useColumns(host, ids);
+  if (ids.length < 2) {
+    return (
+      <p>
+        {t('compare_how')} <a href={addressOf('finds')}>{t('workshop_finds')}</a>
+      </p>
+    );
+  }
+  if (columns === null) return <p class="quiet">{t('workshop_opening')}</p>;
+  const comparison = compare(columns.map(({ evaluation }) => evaluation));
+  return (
+    <>
+      {failed.map((why) => (
+        <p key={why.key} role="alert">
+          {say(why)}
+        </p>
+      ))}
+      {columns.length > 0 && (
+        <>
+          <Verdict columns={columns} comparison={comparison} />
+          <CompareChart columns={columns} comparison={comparison} />
+          <CompareTable columns={columns} unit="lb" best={comparison.best} />
+          <button type="button" class="no-print" onClick={() => print()}>
+            {t('compare_print')}
+          </button>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,138 @@
+/** Two to five finds, a column each, the same questions in the same rows. */
+import type { ComponentChildren } from 'preact';
+import type { MassUnit } from '../../../src/units/mass.ts';
+import { likelyAndSpan, perWords, poundsIn } from '../../components/figures.ts';
+import { useWords, type Words } from '../../components/speech.ts';
+import { groupFlags } from '../../panel/flags.tsx';
+import { itemName, keyTail } from '../../panel/item-words.ts';
+import { addressOf } from '../route.ts';
+import type { Column } from './columns.ts';
+import { offeredRows, piecesIn } from './offered.ts';
+
+interface Row {
+  readonly id: string;
+  readonly label: string;
+  readonly cells: readonly ComponentChildren[];
+}
+
+function offered(words: Words, columns: readonly Column[]): Row[] {
+  const { t } = words;
+  return offeredRows(columns.map(({ evaluation }) => evaluation.reading.items)).map(({ like, items }) => ({
+    id: `${like.id} ${itemName(words, like)}`,
+    label: itemName(words, like),
+    cells: items.map((own) => {
+      if (own.length === 0) return t('compare_nothing');
+      const pieces = piecesIn(own);
+      return pieces === null ? t('compare_uncounted') : words.say.number(pieces);
+    }),
+  }));
+}
+
+function figures(words: Words, columns: readonly Column[], unit: MassUnit): Row[] {
+  const { say, t } = words;
+  const row = (id: string, of: (column: Column) => ComponentChildren): Row => ({
+    id,
+    label: t(`compare_${id}`),
+    cells: columns.map((column) => of(column) ?? t('compare_unknown')),
+  });
+  return [
+    row('call', ({ evaluation }) => <strong>{say(evaluation.call.says)}</strong>),
+    row('asked', ({ evaluation: { reading } }) => {
+      const asked = reading.asking.amount;
+      return asked && say.money(asked.value);
+    }),
+    row('all_in', ({ evaluation: { worth } }) => worth.allIn && likelyAndSpan(words, worth.allIn)),
+    row('usable', ({ evaluation: { worth } }) => (worth.usable.likely > 0 ? poundsIn(words, worth.usable.likely, unit) : null)),
+    row('per_pound', ({ evaluation: { worth } }) => {
+      const rate = worth.perUsablePound;
+      return rate && `${likelyAndSpan(words, rate)} ${perWords(words, rate)}`;
+    }),
+    row('new', ({ evaluation: { worth } }) => worth.newWorth && likelyAndSpan(words, worth.newWorth)),
+    row('most', ({ evaluation: { worth } }) => worth.walkAway && say.money(worth.walkAway)),
+    row(
+      'drive',
+      ({ evaluation: { trip } }) =>
+        trip && `${t('panel_distance_value', { distance: { distance: trip.distance } })}: ${likelyAndSpan(words, trip.cost)}`,
+    ),
+  ];
+}
+
+function lists(words: Words, columns: readonly Column[]): Row[] {
+  const { say, t } = words;
+  const list = (lines: readonly string[], none: string) =>
+    lines.length === 0 ? (
+      none
+    ) : (
+      <ul class="plain-list">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    );
+  return [
+    {
+      id: 'flags',
+      label: t('compare_flags'),
+      cells: columns.map(({ evaluation: { flags, reading } }) =>
+        list(
+          groupFlags(words, flags, reading.items)
+            .filter(({ flag }) => flag.weight !== 'note')
+            .map(({ flag }) => `${t(`panel_weight_of_flag_${keyTail(flag.weight)}`)}: ${say(flag.found ?? flag.says)}`),
+          t('compare_no_flags'),
+        ),
+      ),
+    },
+    {
+      id: 'questions',
+      label: t('compare_questions'),
+      cells: columns.map(({ evaluation }) =>
+        list(
+          evaluation.questions.map(({ says }) => say(says)),
+          t('compare_no_questions'),
+        ),
+      ),
+    },
+  ];
+}
+
+export function CompareTable({
+  columns,
+  unit,
+  best,
+}: {
+  readonly columns: readonly Column[];
+  readonly unit: MassUnit;
+  readonly best: number | null;
+}) {
+  const words = useWords();
+  const { t } = words;
+  const rows = [...figures(words, columns, unit), ...offered(words, columns), ...lists(words, columns)];
+  return (
+    <div class="compare-box">
+      <table class="compare">
+        <caption class="unseen">{t('workshop_side_by_side')}</caption>
+        <thead>
+          <tr>
+            <td />
+            {columns.map(({ find }, index) => (
+              <th key={find.id} scope="col" data-best={index === best || undefined}>
+                <a href={addressOf('finds', find.id)}>{find.title || t('finds_untitled')}</a>
+                {index === best && <span class="compare-best">{t('compare_best')}</span>}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ id, label, cells }) => (
+            <tr key={id} data-row={id}>
+              <th scope="row">{label}</th>
+              {cells.map((cell, index) => (
+                <td key={columns[index]?.find.id}>{cell}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

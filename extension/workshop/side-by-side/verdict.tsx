@@ -1,0 +1,43 @@
+/** Which lot wins, by how much, how sure that is, and what price would make each of the others as good. */
+import { type Comparison, priceToEqual } from '../../../src/compare/index.ts';
+import { useWords } from '../../components/speech.ts';
+import type { Column } from './columns.ts';
+
+export interface VerdictProps {
+  readonly columns: readonly Column[];
+  readonly comparison: Comparison;
+}
+
+/** Under this the order of the two is as good as open. */
+const SURE = 0.6;
+
+export function Verdict({ columns, comparison }: VerdictProps) {
+  const { t } = useWords();
+  const { best, second, by, sure, kind, values } = comparison;
+  const winner = best === null ? null : columns[best];
+  const next = second === null ? null : columns[second];
+  if (!winner || !next || best === null) return <p class="verdict">{t('compare_open')}</p>;
+  const name = (column: Column) => column.find.title || t('finds_untitled');
+  const said = { winner: name(winner), next: name(next), by: { percent: 100 * by }, sure: { percent: 100 * sure } };
+  const key = sure < SURE ? 'compare_even' : kind === 'per-pound' ? 'compare_wins_pound' : 'compare_wins_new';
+  const target = values[best]?.likely ?? 0;
+  const others = columns.flatMap((column, index) => {
+    const asked = column.evaluation.reading.asking.amount?.value;
+    if (index === best || asked === undefined || values[index] === null) return [];
+    return [{ column, asked, equal: priceToEqual(kind, target, asked, column.at) }];
+  });
+  return (
+    <div class="verdict">
+      <p class="verdict-line">{t(key, said)}</p>
+      <ul class="plain-list">
+        {others.map(({ column, asked, equal }) => (
+          <li key={column.find.id}>
+            {equal === null
+              ? t('compare_never', { name: name(column) })
+              : t('compare_equal_at', { name: name(column), price: { money: equal }, asked: { money: asked } })}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

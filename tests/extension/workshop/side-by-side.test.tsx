@@ -1,0 +1,49 @@
+import 'fake-indexeddb/auto';
+import { expect, it } from 'vitest';
+import { ad } from '../store/making.ts';
+import { go, openWorkshop, says, shown } from './open.tsx';
+
+const CHEAP = ad('4 x 45 lb olympic plates and 2 x 25 lb, cast iron, $120 for all', null, 'Iron plates');
+const DEAR = ad('4 x 45 lb olympic plates, cast iron, $400 for all', null, 'Dear plates');
+const VAGUE = ad('olympic plates, make an offer', null, 'Some plates');
+const cells = (row: string) => [...document.querySelectorAll(`[data-row="${row}"] td`)].map(({ textContent }) => textContent);
+
+async function side(...ads: Parameters<typeof openWorkshop>[0]) {
+  const { finds } = await openWorkshop(ads);
+  await go(`#side-by-side/${finds.map(({ id }) => id).join(',')}`);
+  await shown('.compare');
+}
+
+it('says which wins, by how much, how sure, and the price that makes the loser equal', async () => {
+  await side(DEAR, CHEAP);
+  const verdict = document.querySelector('.verdict')?.textContent ?? '';
+  // $400 / 180 lb against $120 / 230 lb: 76 % less; $400 would have to be 180 × 120 / 230 = $93.
+  expect(verdict).toMatch(/Iron plates is the better buy: a usable pound costs 77 % less than with Dear plates/);
+  expect(verdict).toMatch(/Dear plates would be as good at \$93 \(asked \$400\)/);
+  expect(document.querySelector('[data-best]')?.textContent).toContain('Iron plates');
+});
+
+it('puts the same goods in the same row', async () => {
+  await side(DEAR, CHEAP);
+  expect([...document.querySelectorAll('.compare tbody th')].map(({ textContent }) => textContent)).toEqual(
+    expect.arrayContaining(['Plates, 45 lb', 'Plates, 25 lb']),
+  );
+  expect(cells('asked')).toEqual(['$400', '$120']);
+  expect(cells('usable')).toEqual(['180 lb', '230 lb']);
+  const rows = [...document.querySelectorAll('.compare tbody tr')].filter(says('25 lb'));
+  expect([...(rows[0]?.querySelectorAll('td') ?? [])].map(({ textContent }) => textContent)).toEqual(['none', '2']);
+});
+
+it('makes no figure up for an ad that says too little', async () => {
+  await side(VAGUE, CHEAP);
+  expect(document.querySelector('.verdict')?.textContent).toContain('do not say enough');
+  expect(cells('per_pound')[0]).toBe('not known');
+});
+
+it('tells how, when fewer than two are named, and what is gone', async () => {
+  const { finds } = await openWorkshop([CHEAP], '#side-by-side/');
+  await shown('main p', says('Choose two to five'));
+  await go(`#side-by-side/${finds[0]?.id},gone`);
+  await shown('[role=alert]');
+  await shown('.compare', says('Iron plates'));
+});
