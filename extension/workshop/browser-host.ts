@@ -9,7 +9,7 @@ export function browserHost(): WorkshopHost {
     locale: locale(),
     now: () => Date.now(),
     store: pageStore,
-    core: async () => (await import('../../src/evaluate.ts')).evaluate,
+    core: async () => ({ ...(await import('../../src/evaluate.ts')), ...(await import('../../src/sensitivity.ts')) }),
     download,
   };
 }

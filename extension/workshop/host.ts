@@ -1,8 +1,13 @@
 /** What the Workshop needs from the browser. The platform's side is in browser-host.ts; tests bring their own. */
 import type { evaluate } from '../../src/evaluate.ts';
-import type { Settings } from '../../src/listing/settings.ts';
+import type { turnsOf } from '../../src/sensitivity.ts';
 import type { Strings } from '../../src/words/say.ts';
 import type { OpenStore } from '../store/index.ts';
+
+export interface Core {
+  readonly evaluate: typeof evaluate;
+  readonly turnsOf: typeof turnsOf;
+}
 
 export interface WorkshopHost {
   readonly strings: Strings;
@@ -12,9 +17,7 @@ export interface WorkshopHost {
   /** Opened once and shared by the screens. */
   readonly store: () => Promise<OpenStore>;
   /** The core, fetched when a screen first needs it. */
-  readonly core: () => Promise<typeof evaluate>;
+  readonly core: () => Promise<Core>;
   /** Hands a file to the buyer. */
   readonly download: (name: string, type: string, content: string) => void;
 }
-
-export type { Settings };

@@ -72,10 +72,12 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
             evaluation={evaluation}
             listing={session.listing}
             settings={settings}
+            turnsOf={open.core.turnsOf}
             typed={session.distance}
             unit={unit}
             onDistance={open.setDistance}
             onUnit={setUnit}
+            onSettings={open.setSettings}
           />
         </Editing.Provider>
       </div>

@@ -1,6 +1,5 @@
 /** A kept find opened for work: its ad, what the buyer said about it, the answer; every change is stored with the answer that follows. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import type { evaluate as Evaluate } from '../../../src/evaluate.ts';
 import type { Evaluation } from '../../../src/listing/evaluation.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import type { Message } from '../../../src/words/message.ts';
@@ -20,7 +19,7 @@ import {
 } from '../../panel/session.ts';
 import { packEdits, unpackEdits } from '../../panel/stored-edits.ts';
 import { type Find, failureMessage, type KeptAd } from '../../store/index.ts';
-import type { WorkshopHost } from '../host.ts';
+import type { Core, WorkshopHost } from '../host.ts';
 import { useLive } from '../use-live.ts';
 import { useStore } from '../use-store.tsx';
 
@@ -28,23 +27,25 @@ export interface OpenFind {
   readonly find: Find;
   readonly session: Session;
   readonly settings: Settings;
+  readonly core: Core;
   readonly evaluation: Evaluation;
   readonly edits: Edits;
   readonly setDistance: (distance: TypedDistance | null) => void;
+  readonly setSettings: (changed: Partial<Settings>) => void;
 }
 
 interface Loaded {
-  readonly judge: typeof Evaluate;
+  readonly core: Core;
   readonly settings: Settings;
   readonly session: Session;
 }
 
-const judged = ({ judge, settings }: Loaded, session: Session, asRead = false): Evaluation =>
-  judge(session.listing, { ...settings, distance: session.distance }, asRead ? [] : corrections(session));
+const judged = ({ core: { evaluate }, settings }: Loaded, session: Session, asRead = false): Evaluation =>
+  evaluate(session.listing, { ...settings, distance: session.distance }, asRead ? [] : corrections(session));
 
-const opened = (judge: typeof Evaluate, settings: Settings, { listing, edits }: KeptAd): Loaded => {
+const opened = (core: Core, settings: Settings, { listing, edits }: KeptAd): Loaded => {
   const fresh = startSession(adKey(listing), listing);
-  return { judge, settings, session: unpackEdits(fresh, edits, judge(listing, settings).reading.doubts) };
+  return { core, settings, session: unpackEdits(fresh, edits, core.evaluate(listing, settings).reading.doubts) };
 };
 
 /** Null while it loads; a message when it can't be opened. */
@@ -55,10 +56,10 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
   const find = useLive<Find>((seen) => store.finds.watch(id, seen), [store, id]);
   useEffect(() => {
     let here = true;
-    Promise.all([store.finds.get(id), store.settings.load(host.now()), host.core()]).then(([kept, stored, judge]) => {
+    Promise.all([store.finds.get(id), store.settings.load(host.now()), host.core()]).then(([kept, stored, core]) => {
       if (!here) return;
       if (!kept.ok) return setFailed(failureMessage(kept.code));
-      setLoaded(opened(judge, stored.ok ? stored.value.settings : DEFAULT_SETTINGS, kept.value));
+      setLoaded(opened(core, stored.ok ? stored.value.settings : DEFAULT_SETTINGS, kept.value));
     });
     return () => {
       here = false;
@@ -68,12 +69,17 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
   const asRead = useMemo(() => loaded && judged(loaded, loaded.session, true).reading, [loaded?.session.listing]);
   if (loaded === null || evaluation === null || !find) return { open: null, failed };
   if (!find.ok) return { open: null, failed: failureMessage(find.code) };
-  const change = (step: (session: Session) => Session) => {
-    const session = step(loaded.session);
-    const next = { ...loaded, session };
+  const show = (next: Loaded) => {
     setLoaded(next);
+    const { session } = next;
     const ad = { listing: session.listing, edits: packEdits(session), evaluation: judged(next, session) };
     store.finds.refresh(id, ad, host.now()).then((saved) => setFailed(saved.ok ? null : failureMessage(saved.code)));
+  };
+  const change = (step: (session: Session) => Session) => show({ ...loaded, session: step(loaded.session) });
+  const setSettings = (changed: Partial<Settings>) => {
+    const settings = { ...loaded.settings, ...changed };
+    show({ ...loaded, settings });
+    store.settings.save(settings, host.now()).then((saved) => setFailed(saved.ok ? null : failureMessage(saved.code)));
   };
   const edits: Edits = {
     session: loaded.session,
@@ -88,10 +94,13 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
     open: {
       find: find.value,
       session: loaded.session,
-      settings: loaded.settings,
+      // The typed distance belongs to one ad: the stored one only remembers the unit.
+      settings: { ...loaded.settings, distance: loaded.session.distance },
+      core: loaded.core,
       evaluation,
       edits,
       setDistance: (distance) => change((one) => setDistance(one, distance)),
+      setSettings,
     },
     failed,
   };

@@ -36,7 +36,7 @@ export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns 
   useEffect(() => {
     let here = true;
     const load = async (): Promise<Columns> => {
-      const [kept, stored, judge] = await Promise.all([
+      const [kept, stored, { evaluate }] = await Promise.all([
         Promise.all(ids.map((id) => store.finds.get(id))),
         store.settings.load(host.now()),
         host.core(),
@@ -45,14 +45,14 @@ export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns 
       const columns = kept.flatMap((one): Column[] => {
         if (!one.ok) return [];
         const { find, listing, edits } = one.value;
-        const session = unpackEdits(startSession(adKey(listing), listing), edits, judge(listing, settings).reading.doubts);
+        const session = unpackEdits(startSession(adKey(listing), listing), edits, evaluate(listing, settings).reading.doubts);
         const own = { ...settings, distance: session.distance };
         const said = corrections(session);
         return [
           {
             find,
-            evaluation: judge(listing, own, said),
-            at: (price) => judge(listing, own, [...said, ...askedAt(price)]),
+            evaluation: evaluate(listing, own, said),
+            at: (price) => evaluate(listing, own, [...said, ...askedAt(price)]),
           },
         ];
       });

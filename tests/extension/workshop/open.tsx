@@ -7,6 +7,7 @@ import { type AdToKeep, type Find, openStore, type Store } from '../../../extens
 import type { WorkshopHost } from '../../../extension/workshop/host.ts';
 import { Workshop } from '../../../extension/workshop/workshop.tsx';
 import { evaluate } from '../../../src/evaluate.ts';
+import { turnsOf } from '../../../src/sensitivity.ts';
 import { stringsOf } from '../panel/fixtures/strings.ts';
 import { freshName, value } from '../store/making.ts';
 
@@ -26,7 +27,7 @@ export async function openWorkshop(
     locale: 'en-US',
     now: () => NOW + 3 * 86_400_000,
     store: async () => opened,
-    core: async () => evaluate,
+    core: async () => ({ evaluate, turnsOf }),
     download: vi.fn(),
   };
   location.hash = hash;
