@@ -94,7 +94,7 @@ const describe = (product: Thing | null, offer: Thing | null): Offer =>
   });
 
 /** Products and offers of the page's JSON-LD, in the order in which they are written. */
-export function readJsonLd(document: Document): Offer[] {
+export function readJsonLd(document: Document, most = MAX_OFFERS): Offer[] {
   const roots: unknown[] = [];
   let left = MAX_DATA_CHARACTERS;
   for (const script of document.querySelectorAll('script[type]')) {
@@ -121,7 +121,7 @@ export function readJsonLd(document: Document): Offer[] {
     }
   };
   for (const thing of things) {
-    if (offers.length >= MAX_OFFERS || seen.has(thing)) continue;
+    if (offers.length >= most || seen.has(thing)) continue;
     const types = typesOf(thing);
     if (types.some(isOfferType)) takeOffers(null, [thing]);
     if (!types.some(isProductType)) continue;
@@ -130,5 +130,5 @@ export function readJsonLd(document: Document): Offer[] {
     if (own.length > 0) takeOffers(thing, own);
     else offers.push(describe(thing, null));
   }
-  return offers.filter((offer) => !isEmptyOffer(offer)).slice(0, MAX_OFFERS);
+  return offers.filter((offer) => !isEmptyOffer(offer)).slice(0, most);
 }

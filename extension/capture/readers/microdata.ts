@@ -78,11 +78,11 @@ export interface MarkedOffer {
   readonly element: Element;
 }
 
-export function readMicrodata(document: Document): MarkedOffer[] {
+export function readMicrodata(document: Document, most = MAX_OFFERS): MarkedOffer[] {
   const found: MarkedOffer[] = [];
   const taken = new Set<Element>();
   for (const item of document.querySelectorAll('[itemscope][itemtype]')) {
-    if (found.length >= MAX_OFFERS) break;
+    if (found.length >= most) break;
     if (taken.has(item)) continue;
     const types = typesOf(item);
     const properties = propertiesOf(item);
@@ -98,5 +98,5 @@ export function readMicrodata(document: Document): MarkedOffer[] {
       found.push({ offer: describe(product ? propertiesOf(product) : new Map(), properties), element: item });
     }
   }
-  return found.filter(({ offer }) => !isEmptyOffer(offer)).slice(0, MAX_OFFERS);
+  return found.filter(({ offer }) => !isEmptyOffer(offer)).slice(0, most);
 }
