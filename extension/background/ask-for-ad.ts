@@ -16,7 +16,7 @@ const storeSelected = (tabId: number, selected: string, address: string | null):
     at: Date.now(),
   });
 
-const refuse = (tabId: number, reason: Refusal): Promise<boolean> =>
+export const refuse = (tabId: number, reason: Refusal): Promise<boolean> =>
   storeCapture(tabId, { state: 'refused', reason, at: Date.now() });
 
 async function takeFrom(tabId: number, mode: TakeMode, selected: string): Promise<void> {

@@ -6,13 +6,13 @@ import { Failure, type Input, type Sender } from '../platform/messages.ts';
 let last: Promise<unknown> = Promise.resolve();
 
 /** Reports come in their order; a report that is still being stored is not overtaken by the next. */
-function inTurn(work: () => Promise<void>): Promise<null> {
+export function inTurn(work: () => Promise<void>): Promise<null> {
   const done = last.catch(() => undefined).then(work);
   last = done;
   return done.then(() => null);
 }
 
-const tabOf = (sender: Sender): number => {
+export const tabOf = (sender: Sender): number => {
   if (sender.tab?.id === undefined) throw new Failure('no-tab');
   return sender.tab.id;
 };

@@ -2,7 +2,9 @@
 import { api } from '../platform/browser.ts';
 import { dropCapture } from '../platform/capture-state.ts';
 import { answerMessages } from '../platform/messages.ts';
+import { dropSweep } from '../platform/sweep-state.ts';
 import { askForAd } from './ask-for-ad.ts';
+import { askForSweep, onSwept } from './ask-for-sweep.ts';
 import { onCaptured, onCaptureFailed, onPicking, onPickLeft } from './hand-over.ts';
 import { createMenus, onMenu } from './menus.ts';
 
@@ -11,6 +13,16 @@ api().contextMenus.onClicked.addListener(onMenu);
 api().action.onClicked.addListener((tab) => askForAd(tab, 'selection-or-pick'));
 api().commands.onCommand.addListener((command, tab) => {
   if (command === 'take-ad') askForAd(tab, 'selection-or-pick');
+  else if (command === 'read-every-ad') askForSweep(tab);
 });
-api().tabs.onRemoved.addListener((tabId) => void dropCapture(tabId));
-answerMessages({ captured: onCaptured, picking: onPicking, 'pick-left': onPickLeft, 'capture-failed': onCaptureFailed });
+api().tabs.onRemoved.addListener((tabId) => {
+  void dropCapture(tabId);
+  void dropSweep(tabId);
+});
+answerMessages({
+  captured: onCaptured,
+  picking: onPicking,
+  'pick-left': onPickLeft,
+  'capture-failed': onCaptureFailed,
+  swept: onSwept,
+});

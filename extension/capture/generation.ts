@@ -1,24 +1,26 @@
 /**
- * Only the latest capture script of a page may act. Within one version of the extension the scripts share a global; after an update the
+ * Only the latest script of its kind may act in a page. Within one version of the extension the scripts share a global; after an update the
  * old script lives in a world of its own, cut off from the extension, and hears only of an event on the window. A page that sends
- * this event can do no more than stop a pick.
+ * this event can do no more than stop a pick or a sweep.
  */
-const NAME = 'ironsift:newer-capture';
-const world = globalThis as { ironsiftDispose?: (() => void) | undefined };
+export type ScriptKind = 'capture' | 'sweep';
 
-/** Ends every earlier script of this page. */
-export function replaceEarlier(): void {
-  world.ironsiftDispose?.();
-  window.dispatchEvent(new CustomEvent(NAME));
+const eventOf = (kind: ScriptKind): string => `ironsift:newer-${kind}`;
+const world = globalThis as { ironsiftDispose?: Partial<Record<ScriptKind, () => void>> };
+
+/** Ends every earlier script of this kind in this page. */
+export function replaceEarlier(kind: ScriptKind): void {
+  world.ironsiftDispose?.[kind]?.();
+  window.dispatchEvent(new CustomEvent(eventOf(kind)));
 }
 
-/** From now on this is the script that the next one replaces. */
-export function markLatest(dispose: () => void): void {
+/** From now on this is the script that the next one of its kind replaces. */
+export function markLatest(kind: ScriptKind, dispose: () => void): void {
   const end = (): void => {
-    window.removeEventListener(NAME, end);
-    world.ironsiftDispose = undefined;
+    window.removeEventListener(eventOf(kind), end);
+    delete world.ironsiftDispose?.[kind];
     dispose();
   };
-  window.addEventListener(NAME, end);
-  world.ironsiftDispose = end;
+  window.addEventListener(eventOf(kind), end);
+  world.ironsiftDispose = { ...world.ironsiftDispose, [kind]: end };
 }

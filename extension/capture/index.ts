@@ -45,8 +45,8 @@ const stopAnswering = answerMessages({
   },
 });
 
-replaceEarlier();
-markLatest(() => {
+replaceEarlier('capture');
+markLatest('capture', () => {
   stopAnswering();
   leavePicking?.();
   clearMarks();

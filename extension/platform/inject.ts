@@ -1,4 +1,4 @@
-/** Puts the capture script into the page of a tab. Allowed only after the buyer asked (activeTab), until the tab navigates. */
+/** Puts a script into the page of a tab. Allowed only after the buyer asked (activeTab), until the tab navigates. */
 import { api } from './browser.ts';
 
 export type Refusal = 'browser-page' | 'store' | 'pdf' | 'no-access' | 'no-tab';
@@ -23,12 +23,14 @@ export function refusalOf(address: string | undefined): Refusal {
 /** Chromium may apply the access that a key press grants a moment after it tells of the key press (seen in 156, about 1 in 20). */
 const WAITS = [0, 50, 200];
 
+export type PageScript = 'capture.js' | 'sweep.js';
+
 /** Null when the script is in the page. Injecting again is harmless: the newer script replaces the older. */
-export async function inject(tabId: number): Promise<Refusal | null> {
+export async function inject(tabId: number, file: PageScript = 'capture.js'): Promise<Refusal | null> {
   for (const wait of WAITS) {
     if (wait > 0) await new Promise((resolve) => setTimeout(resolve, wait));
     try {
-      await api().scripting.executeScript({ target: { tabId }, files: ['capture.js'] });
+      await api().scripting.executeScript({ target: { tabId }, files: [file] });
       return null;
     } catch {
       // The next try, or the words for it below.

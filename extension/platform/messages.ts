@@ -20,6 +20,45 @@ export interface MessageMap {
   /** To the page: mark these spans of `listing.text`. Answers how many could be marked. */
   highlight: { input: { spans: readonly Span[] }; output: number };
   'clear-highlight': { input: object; output: null };
+  /** To the page: read every ad on it, and go on with what is added, until it is stopped. */
+  sweep: { input: object; output: null };
+  /** To the page: end the reading and leave nothing behind. */
+  'sweep-stop': { input: object; output: null };
+  /** To the page: what its ads' labels say. */
+  'sweep-tags': { input: { run: string; tags: readonly SweepTag[] }; output: null };
+  /** To the page: bring this ad into view and put a frame about it; null takes the frame away. */
+  'sweep-show': { input: { run: string; id: string | null }; output: null };
+  /** To the page: mark spans of this ad's `listing.text`; none takes the marks away. Answers how many could be marked. */
+  'sweep-mark': { input: { run: string; id: string; spans: readonly Span[] }; output: number };
+  /** Page to background: ads that were read since the last report, and how far the reading is. */
+  swept: { input: SweepReport; output: null };
+}
+
+/** One ad of a results page; `id` is unique within its run. */
+export interface SweptAd {
+  readonly id: string;
+  readonly listing: PageListing;
+}
+
+/**
+ * `reading`: more may follow at once. `watching`: all that is there was read; the page is watched for more. `nothing`: no ads were
+ * found, and it is over. `ended`: stopped, or the page was left. `full`: no room to store more, and it is over.
+ */
+export type SweepState = 'reading' | 'watching' | 'nothing' | 'ended' | 'full';
+
+export interface SweepReport {
+  readonly run: string;
+  readonly state: SweepState;
+  readonly ads: readonly SweptAd[];
+  /** Time that the page's own script has used so far, in milliseconds. */
+  readonly spent: number;
+}
+
+/** A label: `plain` for an ad with an answer, `faint` where there is none. */
+export interface SweepTag {
+  readonly id: string;
+  readonly words: string;
+  readonly tone: 'plain' | 'faint';
 }
 
 export type MessageType = keyof MessageMap;

@@ -13,11 +13,14 @@ describe('makeManifest', () => {
     expect(template).toEqual(before);
   });
 
-  it.each(TARGETS)('is Manifest V3 with one shortcut for %s', (target) => {
+  it.each(TARGETS)('is Manifest V3 with two shortcuts for %s', (target) => {
     const manifest = makeManifest(template, target);
     expect(manifest.manifest_version).toBe(3);
     expect(manifest.default_locale).toBe('en');
-    expect(manifest.commands).toEqual({ 'take-ad': expect.objectContaining({ suggested_key: { default: 'Alt+Shift+U' } }) });
+    expect(manifest.commands).toEqual({
+      'take-ad': expect.objectContaining({ suggested_key: { default: 'Alt+Shift+U' } }),
+      'read-every-ad': expect.objectContaining({ suggested_key: { default: 'Alt+Shift+L' } }),
+    });
   });
 
   // Chrome for Developers, "Manifest file format"; MDN, "manifest.json": which browser knows which key (from memory).

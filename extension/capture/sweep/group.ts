@@ -36,7 +36,8 @@ export function areFilters(blocks: readonly Part[], around: Part): boolean {
 }
 
 /** Sentences that name a price and hold a link somewhere in their midst: the link does not name them. */
-const isProse = (part: Part): boolean => !shows(part) && part.characters > SENTENCE && part.pieces <= 6 && part.lead > part.linkLetters;
+const isProse = (part: Part): boolean =>
+  !shows(part) && part.characters > SENTENCE && part.pieces <= 6 && part.lead > part.linkLetters;
 
 const overlap = (a: ReadonlySet<string>, b: ReadonlySet<string>): number => {
   const shared = likeness(a, b) * b.size;

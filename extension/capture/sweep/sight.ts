@@ -1,4 +1,5 @@
 /** Sight that remembers: one reading of a list asks for the same elements many times. To be made anew after the page has changed. */
+import { parentOf } from '../readers/rendered.ts';
 import type { Look, Sight } from '../readers/sight.ts';
 
 export function rememberingSight(sight: Sight): Sight {
@@ -16,7 +17,7 @@ export function rememberingSight(sight: Sight): Sight {
 }
 
 /** Whether a part of the page is to be seen at all: hidden copies of a list, for other widths of window, are common. */
-export function isShown(element: Element, sight: Sight, parentOf: (node: Node) => Element | null): boolean {
+export function isShown(element: Element, sight: Sight): boolean {
   // Says more than style does: zero-sized closed details, skipped contents. Absent where there is no layout.
   if (element.checkVisibility?.() === false) return false;
   for (let at: Element | null = element; at; at = parentOf(at)) if (sight.lookOf(at).hidden) return false;

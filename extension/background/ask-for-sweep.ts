@@ -1,0 +1,26 @@
+/** The buyer asks for every ad of a page: the panel opens, the page is read, and what it reports goes into session storage. */
+import type { Tabs } from 'webextension-polyfill';
+import { inject } from '../platform/inject.ts';
+import { Failure, type Input, type Sender, sendToTab } from '../platform/messages.ts';
+import { openPanel } from '../platform/open-panel.ts';
+import { storeSweep } from '../platform/sweep-state.ts';
+import { activeTabId } from '../platform/watch-capture.ts';
+import { refuse } from './ask-for-ad.ts';
+import { inTurn, tabOf } from './hand-over.ts';
+
+/** Must be called at once in the handler of the buyer's click or key press, for only then may the panel be opened. */
+export function askForSweep(tab: Tabs.Tab | undefined): void {
+  void openPanel({ tabId: tab?.id, windowId: tab?.windowId });
+  void (async () => {
+    const tabId = tab?.id ?? (await activeTabId());
+    if (tabId === null) return;
+    const refusal = await inject(tabId, 'sweep.js');
+    const answer = refusal === null ? await sendToTab(tabId, 'sweep', {}) : null;
+    if (!answer?.ok) await refuse(tabId, refusal ?? 'no-access');
+  })();
+}
+
+export const onSwept = (report: Input<'swept'>, sender: Sender): Promise<null> =>
+  inTurn(async () => {
+    if (!(await storeSweep(tabOf(sender), report))) throw new Failure('full');
+  });

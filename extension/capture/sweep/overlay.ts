@@ -1,0 +1,81 @@
+/** Labels beside the ads and a frame about one of them, all in one closed shadow root of ours: the page's own nodes stay as they are. */
+import type { SweepTag } from '../../platform/messages.ts';
+import { type Box, boxOf } from '../pick/geometry.ts';
+
+const STYLE = `
+:host { all: initial !important; position: absolute !important; top: 0 !important; left: 0 !important; width: 0 !important;
+  height: 0 !important; display: block !important; pointer-events: none !important; z-index: 2147483646 !important; }
+.tag { position: absolute; box-sizing: border-box; transform: translateX(-100%); padding: 1px 6px; overflow: hidden;
+  font: 12px/16px system-ui, sans-serif; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 3px;
+  white-space: nowrap; text-overflow: ellipsis; }
+.faint { color: #1a1a1a; background: #f1f0ee; border: 1px dashed #55585b; }
+.frame { position: absolute; box-sizing: border-box; border: 3px solid #0b57d0; border-radius: 3px; box-shadow: 0 0 0 2px #fff; }
+`;
+
+/** Labels narrower than this say nothing that can be read. */
+const NARROWEST = 60;
+
+export interface Overlay {
+  readonly host: Element;
+  /** Draws the labels of these elements, and takes all others away. Positions are read first and written after. */
+  draw(tagged: ReadonlyMap<Element, SweepTag>, framed: Element | null): void;
+  remove(): void;
+}
+
+/** Adds one host to the page's root element; `remove` takes it away. The panel's list says the same to screen readers. */
+export function showOverlay(): Overlay {
+  const host = document.createElement('div');
+  host.setAttribute('aria-hidden', 'true');
+  const shadow = host.attachShadow({ mode: 'closed' });
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(STYLE);
+  shadow.adoptedStyleSheets = [sheet];
+  document.documentElement.append(host);
+  const labels = new Map<Element, HTMLElement>();
+  const frame = document.createElement('div');
+  frame.className = 'frame';
+
+  const labelOf = (element: Element): HTMLElement => {
+    const known = labels.get(element);
+    if (known) return known;
+    const label = shadow.appendChild(document.createElement('div'));
+    labels.set(element, label);
+    return label;
+  };
+
+  return {
+    host,
+    draw: (tagged, framed) => {
+      const origin = host.getBoundingClientRect();
+      const inHost = (element: Element): Box => {
+        const { left, top, width, height } = boxOf(element);
+        return { left: left - origin.left, top: top - origin.top, width, height };
+      };
+      const boxes = [...tagged].map(([element, tag]) => ({ element, tag, box: inHost(element) }));
+      const around = framed ? inHost(framed) : null;
+      for (const [element, label] of labels) {
+        if (tagged.has(element)) continue;
+        label.remove();
+        labels.delete(element);
+      }
+      for (const { element, tag, box } of boxes) {
+        const label = labelOf(element);
+        if (label.textContent !== tag.words) label.textContent = tag.words;
+        label.className = tag.tone === 'faint' ? 'tag faint' : 'tag';
+        const { style } = label;
+        // Inside its ad's own box, so that the page can't be scrolled further than before.
+        style.display = box.width < NARROWEST ? 'none' : 'block';
+        style.left = `${box.left + box.width}px`;
+        style.top = `${box.top}px`;
+        style.maxWidth = `${box.width}px`;
+      }
+      if (!around) frame.remove();
+      else {
+        shadow.append(frame);
+        const { left, top, width, height } = around;
+        Object.assign(frame.style, { left: `${left}px`, top: `${top}px`, width: `${width}px`, height: `${height}px` });
+      }
+    },
+    remove: () => host.remove(),
+  };
+}

@@ -1,0 +1,80 @@
+/** Watches the page while a sweep lasts: what is added, what comes into view, what moves. Everything is let go at once at the end. */
+
+export interface Watch {
+  /** Looks for changes under one more root: the page's body, a shadow root, a frame's body. */
+  root(node: Node): void;
+  /** Follows whether an element is in view. */
+  element(element: Element): void;
+  unwatch(element: Element): void;
+  /** In view, or nearly. */
+  readonly inView: ReadonlySet<Element>;
+  stop(): void;
+}
+
+export interface Wishes {
+  /** Something was added, removed or rewritten. */
+  changed(): void;
+  /** Ads came into view or left it. */
+  seen(elements: readonly Element[]): void;
+  /** Something may stand elsewhere. */
+  moved(): void;
+  leave(): void;
+}
+
+/** How far outside the window an ad counts as in view, so that its label is there when it comes. */
+const MARGIN = '300px';
+
+export function watchPage(wishes: Wishes): Watch {
+  const roots = new WeakSet<Node>();
+  const inView = new Set<Element>();
+  const mutations = new MutationObserver(wishes.changed);
+  const views = new IntersectionObserver(
+    (entries) => {
+      for (const { target, isIntersecting } of entries) {
+        if (isIntersecting) inView.add(target);
+        else inView.delete(target);
+      }
+      wishes.seen(entries.filter(({ isIntersecting }) => isIntersecting).map(({ target }) => target));
+    },
+    { rootMargin: MARGIN },
+  );
+  const sizes = new ResizeObserver(wishes.moved);
+  if (document.body) sizes.observe(document.body);
+  const onKey = (event: KeyboardEvent): void => {
+    const { key, isTrusted, ctrlKey, altKey, metaKey, shiftKey } = event;
+    if (isTrusted && key === 'Escape' && !ctrlKey && !altKey && !metaKey && !shiftKey) wishes.leave();
+  };
+  const quiet = { capture: true, passive: true };
+  window.addEventListener('scroll', wishes.moved, quiet);
+  window.addEventListener('resize', wishes.moved, quiet);
+  // Pictures that arrive push what is below them.
+  window.addEventListener('load', wishes.moved, quiet);
+  window.addEventListener('transitionend', wishes.moved, quiet);
+  window.addEventListener('keydown', onKey, quiet);
+  window.addEventListener('pagehide', wishes.leave);
+  return {
+    inView,
+    root: (node) => {
+      if (roots.has(node)) return;
+      roots.add(node);
+      mutations.observe(node, { childList: true, characterData: true, subtree: true });
+    },
+    element: (element) => views.observe(element),
+    unwatch: (element) => {
+      views.unobserve(element);
+      inView.delete(element);
+    },
+    stop: () => {
+      mutations.disconnect();
+      views.disconnect();
+      sizes.disconnect();
+      inView.clear();
+      window.removeEventListener('scroll', wishes.moved, quiet);
+      window.removeEventListener('resize', wishes.moved, quiet);
+      window.removeEventListener('load', wishes.moved, quiet);
+      window.removeEventListener('transitionend', wishes.moved, quiet);
+      window.removeEventListener('keydown', onKey, quiet);
+      window.removeEventListener('pagehide', wishes.leave);
+    },
+  };
+}

@@ -1,0 +1,73 @@
+/**
+ * The ads of a results page in session storage: the hand-over from the background to the panel. A head says how far the reading is;
+ * each report's ads lie under a key of their own, so that a long list is not written anew for every few ads. The panel checks what it
+ * takes out (watch-sweep.ts).
+ */
+import { api } from './browser.ts';
+import type { SweepReport } from './messages.ts';
+
+const PREFIX = 'sweep:';
+
+/** What is stored under the head's key. */
+export interface SweepHead extends Omit<SweepReport, 'ads'> {
+  /** Reports with ads so far. */
+  readonly batches: number;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+}
+
+export const headKey = (tabId: number): string => `${PREFIX}${tabId}`;
+export const batchKey = (tabId: number, batch: number): string => `${PREFIX}${tabId}:${batch}`;
+
+const headOf = async (tabId: number): Promise<SweepHead | null> => {
+  const stored = await api().storage.session.get(headKey(tabId));
+  return (stored[headKey(tabId)] as SweepHead | undefined) ?? null;
+};
+
+/** Removes the sweeps of some tabs. */
+const remove = async (doomed: (key: string) => boolean): Promise<void> => {
+  const all = await api().storage.session.get(null);
+  await api().storage.session.remove(Object.keys(all).filter((key) => key.startsWith(PREFIX) && doomed(key)));
+};
+
+const isOf = (tabId: number, key: string): boolean => key === headKey(tabId) || key.startsWith(`${headKey(tabId)}:`);
+
+export const dropSweep = (tabId: number): Promise<void> => remove((key) => isOf(tabId, key));
+
+/** Adds a report. False when there is no room (10 MB) even without the sweeps of other tabs; the head then says so. */
+export async function storeSweep(tabId: number, { ads, run, state, spent }: SweepReport): Promise<boolean> {
+  const known = await headOf(tabId);
+  const isNew = known?.run !== run;
+  // The last word of a sweep that another has taken the place of.
+  if (isNew && known && state !== 'reading') return true;
+  if (isNew) await dropSweep(tabId);
+  const batches = isNew ? 0 : (known?.batches ?? 0);
+  const head: SweepHead = { run, state, spent, batches, at: Date.now() };
+  if (ads.length === 0) {
+    await api().storage.session.set({ [headKey(tabId)]: head });
+    return true;
+  }
+  const entry = { [headKey(tabId)]: { ...head, batches: batches + 1 }, [batchKey(tabId, batches)]: { run, ads } };
+  try {
+    await api().storage.session.set(entry);
+  } catch {
+    try {
+      await remove((key) => !isOf(tabId, key));
+      await api().storage.session.set(entry);
+    } catch {
+      await api().storage.session.set({ [headKey(tabId)]: { ...head, state: 'full' } });
+      return false;
+    }
+  }
+  return true;
+}
+
+/** Calls back whenever the sweep of a tab goes on. Gives a function that stops it. */
+export function onSweepChange(listener: (tabId: number) => void): () => void {
+  const changed = (changes: Record<string, unknown>, area: string): void => {
+    if (area !== 'session') return;
+    for (const key of Object.keys(changes)) if (/^sweep:\d+$/.test(key)) listener(Number(key.slice(PREFIX.length)));
+  };
+  api().storage.onChanged.addListener(changed);
+  return () => api().storage.onChanged.removeListener(changed);
+}
