@@ -8,17 +8,20 @@ export interface AnotherProps {
   /** False where the page can't be read: only the paste box is left. */
   readonly canPick: boolean;
   readonly onPick: () => Promise<boolean>;
+  /** Reads every ad of the page. */
+  readonly onSweep: () => Promise<boolean>;
   readonly onPaste: (text: string) => Promise<boolean>;
 }
 
-type Trouble = 'panel_pick_unreachable' | 'panel_paste_empty' | 'panel_paste_full';
+type Trouble = 'panel_pick_unreachable' | 'sweep_unreachable' | 'panel_paste_empty' | 'panel_paste_full';
 
-export function Another({ heading, canPick, onPick, onPaste }: AnotherProps) {
+export function Another({ heading, canPick, onPick, onSweep, onPaste }: AnotherProps) {
   const { t } = useWords();
   const id = useId();
   const [text, setText] = useState('');
   const [trouble, setTrouble] = useState<Trouble | null>(null);
   const pick = async () => setTrouble((await onPick()) ? null : 'panel_pick_unreachable');
+  const sweep = async () => setTrouble((await onSweep()) ? null : 'sweep_unreachable');
   const judge = async () => {
     if (text.trim() === '') return setTrouble('panel_paste_empty');
     const taken = await onPaste(text);
@@ -34,6 +37,14 @@ export function Another({ heading, canPick, onPick, onPaste }: AnotherProps) {
             {t('panel_pick')}
           </button>
           <span class="quiet">{t('panel_shortcut')}</span>
+        </div>
+      )}
+      {canPick && (
+        <div class="another-pick">
+          <button type="button" data-start-sweep onClick={sweep}>
+            {t('sweep_menu')}
+          </button>
+          <span class="quiet">{t('sweep_shortcut')}</span>
         </div>
       )}
       <label for={`${id}-paste`}>{t('panel_paste')}</label>

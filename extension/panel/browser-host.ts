@@ -3,16 +3,37 @@ import {
   activeTabId,
   capturePaste,
   clearHighlight,
+  dropSweep,
   highlight,
   loadEdits,
   locale,
+  markSwept,
+  openSwept,
   saveEdits,
+  showSwept,
   startPick,
+  startSweep,
+  stopSweep,
   strings,
+  tagSwept,
   watchCapture,
+  watchSweep,
 } from '../platform/index.ts';
 import type { Host } from './host.ts';
 import { loadSettings, saveSettings } from './kept-settings.ts';
+import type { SweepHost } from './sweep/sweep-host.ts';
+
+const sweep: SweepHost = {
+  watch: watchSweep,
+  start: async () => (await startSweep()).ok,
+  stop: ({ tabId }) => void stopSweep(tabId),
+  drop: ({ tabId }) => void stopSweep(tabId).then(() => dropSweep(tabId)),
+  tag: ({ tabId, run }, tags) => void tagSwept(tabId, run, tags),
+  show: ({ tabId, run }, id) => void showSwept(tabId, run, id),
+  mark: ({ tabId, run }, id, spans) => void markSwept(tabId, run, id, spans),
+  open: ({ tabId }, listing) => openSwept(tabId, listing),
+  keepMany: null,
+};
 
 export const browserHost = (): Host => ({
   strings: strings(),
@@ -29,4 +50,5 @@ export const browserHost = (): Host => ({
   saveEdits,
   loadSettings,
   saveSettings,
+  sweep,
 });

@@ -17,6 +17,10 @@ import { Editing } from './edits.ts';
 import type { Capture, Host } from './host.ts';
 import { Notice, Unread } from './notice.tsx';
 import { Reading } from './reading.tsx';
+import { Back } from './sweep/back.tsx';
+import { listWords, SweepList } from './sweep/sweep-list.tsx';
+import { useList } from './sweep/use-list.ts';
+import { useSweep } from './sweep/use-sweep.ts';
 import { useEditing } from './use-editing.ts';
 import { useSettings } from './use-settings.ts';
 
@@ -33,7 +37,7 @@ export interface PanelProps {
   readonly turnsOf?: Turning | null;
 }
 
-export type PanelState = 'empty' | 'opening' | 'picking' | 'refused' | 'failed' | 'nothing' | 'answer';
+export type PanelState = 'list' | 'empty' | 'opening' | 'picking' | 'refused' | 'failed' | 'nothing' | 'answer';
 
 export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   const say = useMemo(() => speaker(host.strings, host.locale), [host]);
@@ -45,27 +49,44 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   const { settings, keep } = useSettings(host);
   const { edits, evaluation, distance, setDistance } = useEditing(capture, settings, host, judge);
   const judgedBy = useMemo(() => ({ ...settings, distance }), [settings, distance]);
+  const { swept, rows, shown } = useSweep(host.sweep, judge, settings, words, capture, evaluation);
+  const list = useList(host.sweep, swept, capture);
   const shift = useMemo(() => (capture?.state === 'ready' ? composeText(capture.listing).shift : 0), [capture]);
   const mark: Marker = useMemo(
     () => (spans) => {
       const here = spans ? inPage(spans, shift) : [];
-      if (here.length > 0) host.highlight(here);
+      // An ad of the list was never the page's own capture: its words are marked by the sweep, or not at all.
+      if (capture?.state === 'ready' && capture.listing.origin === 'sweep') {
+        if (swept && shown) host.sweep.mark(swept, shown.id, here);
+      } else if (here.length > 0) host.highlight(here);
       else host.clearHighlight();
     },
-    [host, shift],
+    [host, shift, swept?.run, shown, capture],
   );
-  const state = stateOf(capture, evaluation, judge !== null);
+  const state = swept && list.isShown ? 'list' : stateOf(capture, evaluation, judge !== null);
+  const isAd = state !== 'list' && capture?.state === 'ready';
   const unit = settings.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi');
+  const announcement = (): string => {
+    if (state === 'list') return swept ? listWords(words, swept) : '';
+    return state === 'answer' && evaluation ? say(evaluation.call.says) : t(`panel_${state}`);
+  };
   return (
     <Speech.Provider value={say}>
       <Marking.Provider value={mark}>
         <Editing.Provider value={edits}>
           <main class="panel" data-state={state}>
-            {capture?.state === 'ready' && <AdTitle capture={capture} words={t('panel_pasted')} />}
-            {capture?.state === 'ready' && capture.cut && <p class="complaint">{t('panel_cut')}</p>}
+            {state === 'list' && swept && <SweepList key={swept.run} host={host.sweep} swept={swept} rows={rows} {...list} />}
+            {state !== 'list' && swept && (
+              <Back key={capture?.at} ads={swept.ads.length} takesFocus={list.left.opened !== null} onBack={list.onBack} />
+            )}
+            {isAd && <AdTitle capture={capture} words={t('panel_pasted')} />}
+            {isAd && capture.cut && <p class="complaint">{t('panel_cut')}</p>}
             {state === 'empty' && <Notice title={t('panel_empty')} text={t('panel_empty_how')} />}
             {state === 'picking' && <Notice title={t('panel_picking')} text={t('panel_picking_how')} />}
-            {(capture?.state === 'refused' || capture?.state === 'failed') && <Unread {...capture} />}
+            {(state === 'refused' || state === 'failed') &&
+              capture &&
+              capture.state !== 'ready' &&
+              capture.state !== 'picking' && <Unread {...capture} />}
             {state === 'failed' && capture?.state === 'ready' && <Unread state="failed" reason="unexpected" />}
             {state === 'nothing' && <Notice title={t('panel_nothing')} text={t('panel_nothing_how')} />}
             {state === 'nothing' && evaluation && (
@@ -92,10 +113,11 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
               heading={t(state === 'answer' ? 'panel_another' : 'panel_take')}
               canPick={state !== 'refused'}
               onPick={host.startPick}
+              onSweep={host.sweep.start}
               onPaste={host.paste}
             />
           </main>
-          <Announcer text={state === 'answer' && evaluation ? say(evaluation.call.says) : t(`panel_${state}`)} />
+          <Announcer text={announcement()} />
         </Editing.Provider>
       </Marking.Provider>
     </Speech.Provider>

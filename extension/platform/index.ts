@@ -6,6 +6,7 @@ export { openPanel } from './open-panel.ts';
 export { clearHighlight, highlight, startPick } from './page.ts';
 export { type LoadedSettings, loadSettings, oldSettings, readSettings, saveSettings } from './settings.ts';
 export { markSwept, openSwept, showSwept, startSweep, stopSweep, tagSwept } from './sweep.ts';
+export { dropSweep } from './sweep-state.ts';
 export { activeTabId, type CaptureListener, capturePaste, watchCapture } from './watch-capture.ts';
 export { type SweepListener, watchSweep } from './watch-sweep.ts';
 export { getMessage, locale, strings } from './words.ts';

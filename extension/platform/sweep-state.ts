@@ -12,7 +12,7 @@ const PREFIX = 'sweep:';
 export interface SweepHead extends Omit<SweepReport, 'ads'> {
   /** Reports with ads so far. */
   readonly batches: number;
-  /** Milliseconds since 1970. */
+  /** When the sweep began, in milliseconds since 1970. */
   readonly at: number;
 }
 
@@ -34,15 +34,22 @@ const isOf = (tabId: number, key: string): boolean => key === headKey(tabId) || 
 
 export const dropSweep = (tabId: number): Promise<void> => remove((key) => isOf(tabId, key));
 
+/** Notes that a sweep is over when its page can't say so itself any more. */
+export async function endSweep(tabId: number): Promise<void> {
+  const known = await headOf(tabId);
+  if (known?.state !== 'reading' && known?.state !== 'watching') return;
+  await api().storage.session.set({ [headKey(tabId)]: { ...known, state: 'ended' } });
+}
+
 /** Adds a report. False when there is no room (10 MB) even without the sweeps of other tabs; the head then says so. */
 export async function storeSweep(tabId: number, { ads, run, state, spent }: SweepReport): Promise<boolean> {
   const known = await headOf(tabId);
   const isNew = known?.run !== run;
-  // The last word of a sweep that another has taken the place of.
-  if (isNew && known && state !== 'reading') return true;
+  // The last word of a sweep that was dropped, or that another has taken the place of: every sweep begins with `reading`.
+  if (isNew && state !== 'reading') return true;
   if (isNew) await dropSweep(tabId);
   const batches = isNew ? 0 : (known?.batches ?? 0);
-  const head: SweepHead = { run, state, spent, batches, at: Date.now() };
+  const head: SweepHead = { run, state, spent, batches, at: isNew ? Date.now() : (known?.at ?? Date.now()) };
   if (ads.length === 0) {
     await api().storage.session.set({ [headKey(tabId)]: head });
     return true;

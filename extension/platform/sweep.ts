@@ -3,6 +3,7 @@ import type { PageListing, Span } from '../../src/listing/page-listing.ts';
 import { storeCapture } from './capture-state.ts';
 import { inject } from './inject.ts';
 import { type Answer, type SweepTag, sendToTab } from './messages.ts';
+import { endSweep } from './sweep-state.ts';
 import { activeTabId } from './watch-capture.ts';
 
 /** Starts reading every ad of the page in front. `no-page`: the menu, the shortcut or the toolbar button must be used, which give access. */
@@ -13,10 +14,17 @@ export async function startSweep(): Promise<Answer<null>> {
   return refusal === null ? sendToTab(tabId, 'sweep', {}) : { ok: false, code: 'no-page' };
 }
 
-export const stopSweep = (tabId: number): Promise<Answer<null>> => sendToTab(tabId, 'sweep-stop', {});
+/** A page that does not answer any more has navigated: its sweep is over. */
+async function orEnded<T>(tabId: number, asked: Promise<Answer<T>>): Promise<Answer<T>> {
+  const answer = await asked;
+  if (!answer.ok && answer.code === 'no-page') await endSweep(tabId);
+  return answer;
+}
+
+export const stopSweep = (tabId: number): Promise<Answer<null>> => orEnded(tabId, sendToTab(tabId, 'sweep-stop', {}));
 
 export const tagSwept = (tabId: number, run: string, tags: readonly SweepTag[]): Promise<Answer<null>> =>
-  sendToTab(tabId, 'sweep-tags', { run, tags });
+  orEnded(tabId, sendToTab(tabId, 'sweep-tags', { run, tags }));
 
 /** Brings an ad into view; null takes the frame about it away. */
 export const showSwept = (tabId: number, run: string, id: string | null): Promise<Answer<null>> =>

@@ -1,0 +1,43 @@
+/** What the list of a page's ads needs from the browser. */
+import type { PageListing, Span } from '../../../src/listing/page-listing.ts';
+
+export interface SweptAd {
+  readonly id: string;
+  readonly listing: PageListing;
+}
+
+export interface Tag {
+  readonly id: string;
+  readonly words: string;
+  readonly tone: 'plain' | 'faint';
+}
+
+/** A sweep of the tab beside the panel, and all ads read so far. */
+export interface Swept {
+  readonly tabId: number;
+  readonly run: string;
+  readonly state: 'reading' | 'watching' | 'nothing' | 'ended' | 'full';
+  readonly ads: readonly SweptAd[];
+  /** When it began, in milliseconds. */
+  readonly at: number;
+}
+
+export interface SweepHost {
+  /** Calls back with the sweep of the tab in front, now and on every change; null for none. Returns the stop. */
+  readonly watch: (seen: (swept: Swept | null) => void) => () => void;
+  /** Starts reading every ad of the page. False when the page can't be reached. */
+  readonly start: () => Promise<boolean>;
+  readonly stop: (swept: Swept) => void;
+  /** Forgets the list. */
+  readonly drop: (swept: Swept) => void;
+  /** What the labels beside the ads say. */
+  readonly tag: (swept: Swept, tags: readonly Tag[]) => void;
+  /** Brings an ad of the page into view; null takes the frame about it away. */
+  readonly show: (swept: Swept, id: string | null) => void;
+  /** Marks spans of an ad's `listing.text` in the page; none takes the marks away. */
+  readonly mark: (swept: Swept, id: string, spans: readonly Span[]) => void;
+  /** Makes it the ad that the panel shows; it comes back as a capture. False when there is no room for it. */
+  readonly open: (swept: Swept, listing: PageListing) => Promise<boolean>;
+  /** Keeps ads among the finds; answers how many were new. Null where finds are not kept. */
+  readonly keepMany: ((listings: readonly PageListing[]) => Promise<number>) | null;
+}

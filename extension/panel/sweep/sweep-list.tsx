@@ -1,0 +1,117 @@
+/** All ads of a page: how far the reading is, the tools, the rows, and what to do with those that are ticked. */
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useWords, type Words } from '../../components/speech.ts';
+import { arrange } from './arrange.ts';
+import { KeepBar } from './keep-bar.tsx';
+import type { Row } from './rows.ts';
+import type { SweepHost, Swept } from './sweep-host.ts';
+import { SweepRow } from './sweep-row.tsx';
+import { SweepTools } from './sweep-tools.tsx';
+import type { ListState } from './use-list.ts';
+
+export interface SweepListProps {
+  readonly host: SweepHost;
+  readonly swept: Swept;
+  readonly rows: readonly Row[];
+  readonly left: ListState;
+  readonly onLeft: (state: ListState) => void;
+  readonly onChoose: (row: Row) => void;
+}
+
+/** What the list is, in words. */
+export const listWords = ({ t }: Words, { state, ads }: Swept): string =>
+  state === 'nothing' ? t('sweep_nothing') : t('sweep_heading', { n: ads.length });
+
+export const isRunning = ({ state }: Swept): boolean => state === 'reading' || state === 'watching';
+
+export function SweepList({ host, swept, rows, left, onLeft, onChoose }: SweepListProps) {
+  const words = useWords();
+  const { t } = words;
+  const list = useRef<HTMLUListElement>(null);
+  const [failed, setFailed] = useState(false);
+  const { order, filter, ticked, opened } = left;
+  const shown = useMemo(() => arrange(rows, filter, order), [rows, filter, order]);
+  const keepMany = host.keepMany;
+  const running = isRunning(swept);
+  const focusRow = (id: string | undefined) =>
+    list.current?.querySelector<HTMLElement>(`[data-choose="${CSS.escape(id ?? '')}"]`)?.focus();
+  useEffect(() => {
+    if (opened !== null) focusRow(opened);
+  }, []);
+  useEffect(() => {
+    if (!running) return;
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key === 'Escape') host.stop(swept);
+    };
+    window.addEventListener('keydown', onKey);
+    return () => window.removeEventListener('keydown', onKey);
+  }, [running, swept.run, host]);
+  const tick = (ids: Iterable<string>) => onLeft({ ...left, ticked: new Set(ids) });
+  /** Arrow keys go from title to title, over whatever else a row has. */
+  const walk = (event: KeyboardEvent) => {
+    const at = shown.findIndex(({ id }) => id === (event.target as Element).getAttribute('data-choose'));
+    if (at < 0) return;
+    const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: shown.length - 1 }[event.key];
+    if (to === undefined || !shown[to]) return;
+    event.preventDefault();
+    focusRow(shown[to].id);
+  };
+  const again = async () => setFailed(!(await host.start()));
+  return (
+    <section class="sweep" data-sweep={swept.state} aria-labelledby="sweep-heading">
+      <h1 id="sweep-heading">{listWords(words, swept)}</h1>
+      <p class="quiet">{t(`sweep_state_${swept.state}`)}</p>
+      <p class="sweep-way">
+        {running ? (
+          <button type="button" data-stop onClick={() => host.stop(swept)}>
+            {t('sweep_stop')}
+          </button>
+        ) : (
+          <button type="button" data-again onClick={again}>
+            {t('sweep_again')}
+          </button>
+        )}
+        <button type="button" data-close-list onClick={() => host.drop(swept)}>
+          {t('sweep_close')}
+        </button>
+      </p>
+      {failed && <p class="complaint">{t('sweep_unreachable')}</p>}
+      {rows.length > 0 && (
+        <>
+          <SweepTools
+            rows={rows}
+            order={order}
+            filter={filter}
+            onOrder={(chosen) => onLeft({ ...left, order: chosen })}
+            onFilter={(chosen) => onLeft({ ...left, filter: chosen })}
+          />
+          {keepMany && (
+            <KeepBar
+              ticked={rows.filter(({ id }) => ticked.has(id)).map(({ listing }) => listing)}
+              inSight={shown.length}
+              onTickAll={() => tick([...ticked, ...shown.map(({ id }) => id)])}
+              onTickNone={() => tick([])}
+              keepMany={keepMany}
+            />
+          )}
+          {shown.length === 0 && <p>{t('sweep_none_pass')}</p>}
+          {shown.length < rows.length && <p class="quiet">{t('sweep_passing', { n: shown.length, all: rows.length })}</p>}
+          <ul class="sweep-rows" ref={list} onKeyDown={walk}>
+            {shown.map((row) => (
+              <SweepRow
+                key={row.id}
+                row={row}
+                ticked={keepMany ? ticked.has(row.id) : null}
+                onTick={(id) => tick(ticked.has(id) ? [...ticked].filter((one) => one !== id) : [...ticked, id])}
+                onChoose={(chosen) => {
+                  onLeft({ ...left, opened: chosen.id });
+                  onChoose(chosen);
+                }}
+              />
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,249 @@
+/** The panel's list of a page's ads, judged by the core as it ships. */
+import { act } from 'preact/test-utils';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import type { Swept } from '../../../extension/panel/sweep/sweep-host.ts';
+import { evaluate } from '../../../src/evaluate.ts';
+import type { PageListing } from '../../../src/listing/page-listing.ts';
+import { listingFromText } from '../../../src/listing/page-listing.ts';
+import { choose, click, find, mount, text, type } from '../panel/fixtures/mount.tsx';
+import { sweepHost } from '../panel/fixtures/sweep-host.ts';
+
+const TEXTS = [
+  'Iron plates 4 x 45 lb\n2 inch holes, no rust\n$250',
+  'Iron plates 4 x 35 lb\n2 inch holes, no rust\n$60',
+  'Olympic plates\n$120',
+  'Squat rack\n$150',
+  'Sofa, blue\n$50',
+  'Wanted: 45 lb plates, paying $40 each',
+  'Bumper plates 2 x 45 lb, 2 inch, like new\nMake me an offer',
+] as const;
+
+const listing = (words: string, n: number): PageListing => ({
+  ...listingFromText(words, 'sweep'),
+  address: `http://board.invalid/ad/${n}`,
+  title: words.split('\n', 1)[0] ?? '',
+});
+const swept = (texts: readonly string[] = TEXTS, over: Partial<Swept> = {}): Swept => ({
+  tabId: 1,
+  run: 'run-1',
+  state: 'watching',
+  at: 10,
+  ads: texts.map((words, index) => ({ id: `ad-${index + 1}`, listing: listing(words, index + 1) })),
+  ...over,
+});
+/** Judging goes on in pieces; waits until all rows are there. */
+const rowsOf = async (count: number): Promise<void> => {
+  await act(async () => {
+    await vi.waitFor(() => expect(document.querySelectorAll('[data-row]')).toHaveLength(count), { timeout: 4000 });
+  });
+};
+const shown = (): string[] => [...document.querySelectorAll('[data-row]')].map((row) => row.getAttribute('data-row') ?? '');
+const press = (key: string, on: Element | Window = document.activeElement ?? window) =>
+  act(() => void on.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true })));
+
+async function show(
+  over: Partial<Swept> = {},
+  keepMany: Parameters<typeof sweepHost>[1] = null,
+  texts: readonly string[] = TEXTS,
+) {
+  const sweep = sweepHost(swept(texts, over), keepMany);
+  const mounted = mount(null, evaluate, new Map(), sweep);
+  await rowsOf(texts.length);
+  return { ...mounted, sweep };
+}
+const verdicts = (): Record<string, string> =>
+  Object.fromEntries(
+    [...document.querySelectorAll('[data-row]')].map((row) => [row.getAttribute('data-row'), row.getAttribute('data-verdict')]),
+  );
+
+afterEach(() => document.body.replaceChildren());
+
+describe('what is said of each ad', () => {
+  it('is its call with its cost, or that too little is said; never a made-up number', async () => {
+    const { sweep } = await show();
+    expect(verdicts()).toMatchObject({
+      'ad-3': 'unsaid',
+      'ad-4': 'unsaid',
+      'ad-5': 'other',
+      'ad-6': 'wanted',
+    });
+    for (const id of ['ad-3', 'ad-4', 'ad-5', 'ad-6']) expect(text(`[data-row="${id}"]`)).not.toMatch(/usable|going rate/);
+    expect(text('[data-row="ad-2"]')).toMatch(/Worth the drive.*\$0\.\d\d a usable pound.*Asked \$60/);
+    const tags = sweep.host.tag.mock.calls.flatMap(([, given]) => given);
+    expect(tags.map(({ id }) => id).sort()).toEqual(TEXTS.map((_, index) => `ad-${index + 1}`));
+    expect(tags.find(({ id }) => id === 'ad-3')).toEqual({ id: 'ad-3', words: 'Not enough said', tone: 'faint' });
+    expect(tags.find(({ id }) => id === 'ad-2')).toMatchObject({
+      words: expect.stringMatching(/^Worth the drive.* · \$0\.\d\d a usable pound$/),
+      tone: 'plain',
+    });
+  });
+  it('goes on as ads come in, and begins anew with another run', async () => {
+    const { sweep } = await show({}, null, TEXTS.slice(0, 2));
+    sweep.go(swept(TEXTS.slice(0, 4)));
+    await rowsOf(4);
+    expect(sweep.host.tag.mock.calls.flatMap(([, tags]) => tags)).toHaveLength(4);
+    sweep.go(swept(TEXTS.slice(4, 6), { run: 'run-2', at: 20 }));
+    await rowsOf(2);
+    expect(text('.sweep h1')).toBe('2 ads on this page');
+  });
+  it('an ad that the core can not judge stays in the list', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const sweep = sweepHost(swept(TEXTS.slice(0, 2)));
+    mount(
+      null,
+      (given, ...rest) => {
+        if (given.text.includes('4 x 45')) throw new Error('defect');
+        return evaluate(given, ...rest);
+      },
+      new Map(),
+      sweep,
+    );
+    await rowsOf(2);
+    expect(text('[data-row="ad-1"]')).toContain('Could not be judged');
+    vi.restoreAllMocks();
+  });
+  it('hostile words stay words', async () => {
+    const evil = '<img src=x onerror=alert(1)> 4 x 45 lb plates {price} $100';
+    const { sweep } = await show({}, null, [evil, evil.repeat(300), '']);
+    expect(document.querySelector('main img')).toBeNull();
+    expect(text('[data-choose="ad-1"]')).toBe(evil);
+    expect(sweep.host.tag).toHaveBeenCalled();
+  });
+});
+
+describe('the list', () => {
+  it('is sorted by cost, call, saving; what is not known comes last', async () => {
+    await show();
+    expect(shown()).toEqual(TEXTS.map((_, index) => `ad-${index + 1}`));
+    choose('[data-path="sweep.order"]', 'cost');
+    expect(shown().slice(0, 2)).toEqual(['ad-2', 'ad-1']);
+    choose('[data-path="sweep.order"]', 'saving');
+    expect(shown().slice(0, 2)).toEqual(['ad-2', 'ad-1']);
+    choose('[data-path="sweep.order"]', 'call');
+    expect(shown().at(0)).toBe('ad-2');
+    expect(shown().at(-1)).toBe('ad-5');
+  });
+  it('is filtered by words, call and equipment', async () => {
+    await show();
+    type('[data-path="sweep.text"]', 'HOLES plates');
+    expect(shown()).toEqual(['ad-1', 'ad-2']);
+    type('[data-path="sweep.text"]', '');
+    choose('[data-path="sweep.kind"]', 'bumper');
+    expect(shown()).toEqual(['ad-7']);
+    choose('[data-path="sweep.kind"]', 'all');
+    choose('[data-path="sweep.verdict"]', 'unsaid');
+    expect(shown()).toEqual(['ad-3', 'ad-4']);
+    type('[data-path="sweep.text"]', 'no such words');
+    expect(shown()).toEqual([]);
+    expect(text('.sweep')).toContain('No ad passes the filter');
+  });
+  it('opens an ad as a full answer and in the page, and comes back to where it was', async () => {
+    const { sweep, take } = await show();
+    choose('[data-path="sweep.order"]', 'cost');
+    await click('[data-choose="ad-1"]');
+    expect(sweep.host.show).toHaveBeenLastCalledWith(expect.objectContaining({ run: 'run-1' }), 'ad-1');
+    const [, opened] = sweep.host.open.mock.calls[0] ?? [];
+    if (!opened) throw new Error('not opened');
+    await take({ state: 'ready', listing: opened, cut: false, at: 30 });
+    expect(find('main').getAttribute('data-state')).toBe('answer');
+    expect(document.activeElement).toBe(find('[data-back]'));
+    await click('[data-back]');
+    expect(shown().slice(0, 2)).toEqual(['ad-2', 'ad-1']);
+    expect(document.activeElement).toBe(find('[data-choose="ad-1"]'));
+    expect(sweep.host.show).toHaveBeenLastCalledWith(expect.anything(), null);
+  });
+  it('marks the words of an opened ad by the sweep, not by the page of another capture', async () => {
+    const { sweep, host, take } = await show();
+    await take({ state: 'ready', listing: listing(TEXTS[0], 1), cut: false, at: 30 });
+    act(() => void find('[data-line="plate-1"]').dispatchEvent(new MouseEvent('mouseenter', { bubbles: true })));
+    expect(sweep.host.mark).toHaveBeenCalledWith(expect.objectContaining({ run: 'run-1' }), 'ad-1', [expect.anything()]);
+    expect(host.highlight).not.toHaveBeenCalled();
+  });
+  it('follows what the buyer says about an opened ad', async () => {
+    const { sweep, take } = await show();
+    await take({ state: 'ready', listing: listing(TEXTS[0], 1), cut: false, at: 30 });
+    sweep.host.tag.mockClear();
+    type('[data-path="asking.amount"]', '20');
+    await vi.waitFor(() => expect(sweep.host.tag).toHaveBeenCalled());
+    await click('[data-back]');
+    expect(text('[data-row="ad-1"]')).toContain('Asked $20');
+  });
+  it('is walked by arrow keys', async () => {
+    await show();
+    find('[data-choose="ad-1"]').focus();
+    press('ArrowDown');
+    expect(document.activeElement).toBe(find('[data-choose="ad-2"]'));
+    press('End');
+    expect(document.activeElement).toBe(find('[data-choose="ad-7"]'));
+    press('ArrowDown');
+    expect(document.activeElement).toBe(find('[data-choose="ad-7"]'));
+    press('Home');
+    expect(document.activeElement).toBe(find('[data-choose="ad-1"]'));
+  });
+});
+
+describe('stopping', () => {
+  it('is done by button and by Esc, while it runs', async () => {
+    const { sweep } = await show();
+    await click('[data-stop]');
+    press('Escape', window);
+    expect(sweep.host.stop).toHaveBeenCalledTimes(2);
+    sweep.go(swept(TEXTS, { state: 'ended' }));
+    expect(document.querySelector('[data-stop]')).toBeNull();
+    press('Escape', window);
+    expect(sweep.host.stop).toHaveBeenCalledTimes(2);
+    expect(shown()).toHaveLength(TEXTS.length);
+  });
+  it('says when there is nothing to sweep, and closes', async () => {
+    const sweep = sweepHost(swept([], { state: 'nothing' }));
+    mount(null, evaluate, new Map(), sweep);
+    expect(text('.sweep h1')).toBe('Nothing to sweep here');
+    await click('[data-close-list]');
+    expect(sweep.host.drop).toHaveBeenCalled();
+    sweep.go(null);
+    expect(find('main').getAttribute('data-state')).toBe('empty');
+  });
+  it('a page that can not be reached is said', async () => {
+    const { sweep } = await show({ state: 'ended' });
+    sweep.host.start.mockResolvedValueOnce(false);
+    await click('[data-again]');
+    expect(text('.complaint')).toContain('Alt+Shift+L');
+  });
+});
+
+describe('keeping', () => {
+  it('keeps what is ticked, many at once', async () => {
+    const keepMany = vi.fn(async (kept: readonly PageListing[]) => kept.length);
+    await show({}, keepMany);
+    expect(find<HTMLButtonElement>('[data-keep]').disabled).toBe(true);
+    await click('[data-tick="ad-2"]');
+    choose('[data-path="sweep.verdict"]', 'unsaid');
+    await click('[data-tick-all]');
+    await click('[data-keep]');
+    expect(keepMany.mock.calls[0]?.[0].map(({ address }) => address)).toEqual(
+      [2, 3, 4].map((n) => `http://board.invalid/ad/${n}`),
+    );
+    expect(text('.sweep-keep')).toContain('3 ads are among your finds now');
+    expect(find<HTMLButtonElement>('[data-keep]').disabled).toBe(true);
+  });
+  it('says when it fails, and keeps the ticks', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    await show({}, async () => Promise.reject(new Error('full')));
+    await click('[data-tick="ad-2"]');
+    await click('[data-keep]');
+    expect(text('.sweep-keep')).toContain('could not be kept');
+    expect(find<HTMLInputElement>('[data-tick="ad-2"]').checked).toBe(true);
+    vi.restoreAllMocks();
+  });
+  it('offers no ticks where ads can not be kept', async () => {
+    await show();
+    expect(document.querySelector('[data-tick], [data-keep]')).toBeNull();
+  });
+});
+
+it('starts from the panel', async () => {
+  const sweep = sweepHost();
+  mount(null, evaluate, new Map(), sweep);
+  await click('[data-start-sweep]');
+  expect(sweep.host.start).toHaveBeenCalled();
+});
