@@ -80,7 +80,7 @@ export function rowOf(words: Words, { id, listing }: SweptAd, evaluation: Evalua
     says: judged ? say(call.says) : t(`sweep_verdict_${verdict}`),
     cost: cost?.likely ?? null,
     costSays: cost ? costWords(words, cost) : null,
-    asked: asked && !reading.asking.placeholder ? t('panel_asked', { price: { money: asked } }) : null,
+    asked: asked && !reading.asking.placeholder ? t('sweep_asked', { price: { money: asked } }) : null,
     saving,
     savingSays: saving === null ? null : savingWords(words, saving, worth.currency),
     distance: trip ? inMiles(trip.distance) : null,

@@ -33,8 +33,10 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose }: SweepLi
   const shown = useMemo(() => arrange(rows, filter, order), [rows, filter, order]);
   const keepMany = host.keepMany;
   const running = isRunning(swept);
-  const focusRow = (id: string | undefined) =>
-    list.current?.querySelector<HTMLElement>(`[data-choose="${CSS.escape(id ?? '')}"]`)?.focus();
+  const focusRow = (id: string) => {
+    const titles = [...(list.current?.querySelectorAll<HTMLElement>('[data-choose]') ?? [])];
+    titles.find((title) => title.dataset.choose === id)?.focus();
+  };
   useEffect(() => {
     if (opened !== null) focusRow(opened);
   }, []);
@@ -52,9 +54,10 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose }: SweepLi
     const at = shown.findIndex(({ id }) => id === (event.target as Element).getAttribute('data-choose'));
     if (at < 0) return;
     const to = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: shown.length - 1 }[event.key];
-    if (to === undefined || !shown[to]) return;
+    const row = to === undefined ? undefined : shown[to];
+    if (!row) return;
     event.preventDefault();
-    focusRow(shown[to].id);
+    focusRow(row.id);
   };
   const again = async () => setFailed(!(await host.start()));
   return (

@@ -98,6 +98,7 @@ it('makes the menus anew at every install and update', async () => {
     'menus removed',
     'menu judge-selection on selection: [capture_menu_selection]',
     'menu pick-on-page on page,frame,link,image: Pick',
+    'menu read-every-ad on page,frame,link,image: [sweep_menu]',
   ]);
 });
 
