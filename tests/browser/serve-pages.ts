@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { basename } from 'node:path';
+import { manyAds } from './many-ads.ts';
 
 const PAGES = new URL('pages/', import.meta.url);
 const STRICT =
@@ -20,7 +21,9 @@ export async function servePages(): Promise<PageServer> {
       const content =
         pathname === '/long'
           ? `<p>${'Nothing but words. '.repeat(60_000)}</p>`
-          : await readFile(new URL(basename(pathname), PAGES), 'utf8').catch(() => null);
+          : pathname === '/many'
+            ? manyAds(200)
+            : await readFile(new URL(basename(pathname), PAGES), 'utf8').catch(() => null);
       response.setHeader('content-type', 'text/html; charset=utf-8');
       if (searchParams.has('strict')) response.setHeader('content-security-policy', STRICT);
       response.writeHead(content === null ? 404 : 200).end(content ?? '');

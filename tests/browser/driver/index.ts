@@ -2,7 +2,7 @@
 
 export { type Display, onDisplay, startDisplay } from './display.ts';
 export { type BrowserName, buildOf, findBrowser } from './find.ts';
-export { pressKeys, pressShortcut } from './keys.ts';
+export { pressKeys, pressShortcut, pressSweepShortcut } from './keys.ts';
 export { type Launched, launchChromium, launchFirefox } from './launch.ts';
 export { launchHeadless } from './launch-headless.ts';
 export { type Outsider, startOutsideWatch } from './outside-watch.ts';

@@ -27,3 +27,6 @@ export async function pressKeys(launched: Launched, page: Page, keys: string): P
 
 /** The shortcut that asks Ironsift to take an ad. */
 export const pressShortcut = (launched: Launched, page: Page): Promise<void> => pressKeys(launched, page, 'alt+shift+u');
+
+/** The shortcut that asks Ironsift to read every ad of a page. */
+export const pressSweepShortcut = (launched: Launched, page: Page): Promise<void> => pressKeys(launched, page, 'alt+shift+l');

@@ -156,7 +156,11 @@ describe('the list', () => {
     const { sweep, host, take } = await show();
     await take({ state: 'ready', listing: listing(TEXTS[0], 1), cut: false, at: 30 });
     act(() => void find('[data-line="plate-1"]').dispatchEvent(new MouseEvent('mouseenter', { bubbles: true })));
-    expect(sweep.host.mark).toHaveBeenCalledWith(expect.objectContaining({ run: 'run-1' }), 'ad-1', expect.arrayContaining([{ start: 12, end: 21 }]));
+    expect(sweep.host.mark).toHaveBeenCalledWith(
+      expect.objectContaining({ run: 'run-1' }),
+      'ad-1',
+      expect.arrayContaining([{ start: 12, end: 21 }]),
+    );
     expect(host.highlight).not.toHaveBeenCalled();
   });
   it('follows what the buyer says about an opened ad', async () => {

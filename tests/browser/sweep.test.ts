@@ -1,0 +1,318 @@
+/** Reading every ad of a results page in real Chromium: labels in the page, the list in the real side panel, nothing left at the end. */
+import { mkdir, readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import type { Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { SweepHead } from '../../extension/platform/sweep-state.ts';
+import { forget, inBackground, snapshot, waitForCapture } from './captured.ts';
+import {
+  type Display,
+  type Launched,
+  launchChromium,
+  openPanelInTab,
+  panelOf,
+  pressKeys,
+  pressSweepShortcut,
+  startDisplay,
+  waitForState,
+} from './driver/index.ts';
+import { coloured } from './pixels.ts';
+import { type PageServer, servePages } from './serve-pages.ts';
+
+const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+const OUT = 'out/test';
+
+let display: Display;
+let server: PageServer;
+let launched: Launched;
+let page: Page;
+
+type Heads = [tabId: number, head: SweepHead][];
+const heads = async (): Promise<Heads> => {
+  const all = (await inBackground(launched.browser, 'chrome.storage.session.get(null)')) as Record<string, SweepHead>;
+  return Object.entries(all)
+    .filter(([key]) => /^sweep:\d+$/.test(key))
+    .map(([key, head]) => [Number(key.slice(6)), head]);
+};
+async function waitForHead(state: SweepHead['state']): Promise<{ tabId: number; head: SweepHead }> {
+  const end = Date.now() + 10_000;
+  for (;;) {
+    const all = await heads();
+    const found = all.find(([, head]) => head.state === state);
+    if (found) return { tabId: found[0], head: found[1] };
+    if (Date.now() > end) throw new Error(`no sweep is "${state}"; there is ${JSON.stringify(all)}`);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+}
+const open = async (name: string): Promise<void> => {
+  await page.goto(server.address(name));
+  await forget(launched.browser);
+};
+const start = async (state: SweepHead['state'] = 'watching') => {
+  await pressSweepShortcut(launched, page);
+  return waitForHead(state);
+};
+const rowsIn = (panel: Page, count: number) =>
+  panel.waitForFunction((wanted) => document.querySelectorAll('[data-row]').length === wanted, { timeout: 10_000 }, count);
+const rootChildren = () => page.evaluate(() => document.documentElement.childElementCount);
+/** Pixels of the labels' ground, which the pages themselves do not use. */
+const labelled = () => coloured(page, '#1a1a1a');
+const settle = () => new Promise((resolve) => setTimeout(resolve, 400));
+
+/** What the page's window and document listen to, whoever listens. */
+async function listeners(): Promise<string[]> {
+  const session = await page.createCDPSession();
+  const all: string[] = [];
+  for (const expression of ['window', 'document', 'document.documentElement', 'document.body']) {
+    const { result } = await session.send('Runtime.evaluate', { expression });
+    const { listeners: found } = await session.send('DOMDebugger.getEventListeners', { objectId: result.objectId ?? '' });
+    all.push(...found.map(({ type }) => `${expression} ${type}`));
+  }
+  await session.detach();
+  return all.sort();
+}
+
+beforeAll(async () => {
+  await mkdir(OUT, { recursive: true });
+  display = await startDisplay();
+  server = await servePages();
+  launched = await launchChromium({ display });
+  page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
+  // Opens the side panel once, so that the page has the width that it keeps.
+  await open('results.html');
+  await start();
+  await panelOf(launched.browser);
+  await pressKeys(launched, page, 'Escape');
+  await waitForHead('ended');
+});
+
+afterAll(async () => {
+  await launched?.browser.close();
+  await server?.close();
+  await display?.close();
+});
+
+describe('a sweep', () => {
+  it.each([['results.html'], ['results.html?strict']])('labels every ad of %s, and leaves nothing behind', async (name) => {
+    await open(name);
+    const before = { markup: await snapshot(page), listeners: await listeners(), dark: await labelled() };
+    await start();
+    const panel = await panelOf(launched.browser);
+    await waitForState(panel, 'list');
+    await rowsIn(panel, 8);
+    await settle();
+    expect(await labelled()).toBeGreaterThan(before.dark + 1500);
+    expect(await snapshot(page)).not.toBe(before.markup);
+    await display.screenshot(`${OUT}/sweep-${name.includes('strict') ? 'strict' : 'plain'}.png`);
+    await pressKeys(launched, page, 'Escape');
+    await waitForHead('ended');
+    expect(await snapshot(page)).toBe(before.markup);
+    expect(await listeners()).toEqual(before.listeners);
+    expect(await labelled()).toBe(before.dark);
+    // The list stays.
+    expect(await panel.$$('[data-row]')).toHaveLength(8);
+  });
+
+  it('hears Esc in the page only while it lasts, and keeps it from nobody', async () => {
+    await open('results.html');
+    await page.evaluate("window.seen = []; addEventListener('keydown', ({ key }) => window.seen.push(key))");
+    const before = await rootChildren();
+    await start();
+    expect(await rootChildren()).toBe(before + 1);
+    await pressKeys(launched, page, 'Escape');
+    await waitForHead('ended');
+    expect(await page.evaluate('window.seen')).toContain('Escape');
+    expect(await rootChildren()).toBe(before);
+  });
+
+  it('reads what the page adds while it is scrolled', async () => {
+    await open('results.html');
+    await start();
+    const panel = await panelOf(launched.browser);
+    await rowsIn(panel, 8);
+    for (const count of [12, 16, 20]) {
+      await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+      await rowsIn(panel, count);
+    }
+    await settle();
+    await display.screenshot(`${OUT}/sweep-scrolled.png`);
+    expect(await labelled()).toBeGreaterThan(500);
+    await panel.click('[data-stop]');
+    await waitForHead('ended');
+    // Nobody watches any more.
+    await page.evaluate(() => {
+      const list = document.getElementById('list');
+      if (list?.firstElementChild) list.append(list.firstElementChild.cloneNode(true));
+    });
+    await settle();
+    expect(await panel.$$('[data-row]')).toHaveLength(20);
+    expect(await rootChildren()).toBe(2);
+  });
+
+  it('takes hostile words as words', async () => {
+    await open('results.html');
+    await start();
+    const panel = await panelOf(launched.browser);
+    await rowsIn(panel, 8);
+    expect(await panel.$eval('[data-choose="ad-5"]', (title) => title.textContent)).toContain('<img src=x onerror=');
+    expect(await panel.$$('main img, main script')).toHaveLength(0);
+    expect([await page.title(), await panel.title()].join()).not.toContain('pwned');
+    await panel.click('[data-choose="ad-5"]');
+    await waitForState(panel, 'answer');
+    expect([await page.title(), await panel.title()].join()).not.toContain('pwned');
+  });
+
+  it('says what is not enough, and makes no number up', async () => {
+    await open('results.html');
+    await start();
+    const panel = await panelOf(launched.browser);
+    await rowsIn(panel, 8);
+    const verdicts = await panel.$$eval('[data-row]', (rows) =>
+      Object.fromEntries(rows.map((row) => [row.getAttribute('data-row'), row.getAttribute('data-verdict')])),
+    );
+    expect(verdicts).toMatchObject({ 'ad-2': 'unsaid', 'ad-4': 'unsaid', 'ad-6': 'other' });
+    for (const id of ['ad-2', 'ad-4', 'ad-6'])
+      expect(await panel.$eval(`[data-row="${id}"]`, (row) => row.textContent)).not.toContain('usable');
+  });
+
+  it('says when there is nothing, and is over then', async () => {
+    await open('ad.html');
+    const before = await snapshot(page);
+    await start('nothing');
+    const panel = await panelOf(launched.browser);
+    await waitForState(panel, 'list');
+    await panel.waitForSelector('[data-sweep="nothing"]');
+    expect(await snapshot(page)).toBe(before);
+  });
+
+  it('ends with the page', async () => {
+    await open('results.html');
+    await start();
+    await page.goto(server.address('ad.html'));
+    await waitForHead('ended');
+  });
+});
+
+describe('the list in the panel', () => {
+  it('opens an ad and brings it into view, marks its words, and goes back', async () => {
+    await open('results.html');
+    await start();
+    const panel = await panelOf(launched.browser);
+    await rowsIn(panel, 8);
+    await panel.select('[data-path="sweep.order"]', 'cost');
+    await page.evaluate(() => scrollTo(0, 0));
+    await panel.click('[data-choose="ad-8"]');
+    expect((await waitForCapture(launched.browser, 'ready')).listing).toMatchObject({
+      origin: 'sweep',
+      title: 'Iron plates, 2 x 35 lb',
+      priceText: '$200',
+      address: server.address('ad/8'),
+    });
+    await waitForState(panel, 'answer');
+    await page.waitForFunction(() => {
+      const box = document.querySelector('a[href="/ad/8"]')?.getBoundingClientRect();
+      return box && box.top >= 0 && box.bottom <= innerHeight;
+    });
+    await panel.hover('[data-line="plate-1"]');
+    await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 5000 });
+    expect(await coloured(page, '#ffdf6b')).toBeGreaterThan(100);
+    await display.screenshot(`${OUT}/sweep-opened.png`);
+    await panel.click('[data-back]');
+    await waitForState(panel, 'list');
+    expect(await panel.evaluate(() => document.activeElement?.getAttribute('data-choose'))).toBe('ad-8');
+    await panel.keyboard.press('Escape');
+    await waitForHead('ended');
+    expect(await page.evaluate(() => CSS.highlights.size)).toBe(0);
+  });
+
+  it.each([240, 360].flatMap((width) => (['light', 'dark'] as const).map((scheme) => [width, scheme] as const)))(
+    'fits %d px, %s, with nothing for axe to say, and Tab reaches every control',
+    async (width, scheme) => {
+      await open('results.html');
+      const { tabId } = await start();
+      const panel = await openPanelInTab(launched.browser, `?tab=${tabId}`);
+      try {
+        await panel.setViewport({ width, height: 900 });
+        await panel.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
+        await rowsIn(panel, 8);
+        await panel.screenshot({ path: `${OUT}/sweep-list-${width}-${scheme}.png` });
+        expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        await panel.evaluate(await readFile(AXE, 'utf8'));
+        const found = await panel.evaluate(async () => {
+          const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
+          const { violations } = await axe.run(document);
+          return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
+        });
+        expect(found).toEqual([]);
+        const small = await panel.$$eval('button, input, select, textarea', (all) =>
+          all
+            .map((one) => ({
+              html: one.outerHTML.slice(0, 120),
+              box: (one.closest('.sweep-tick') ?? one).getBoundingClientRect(),
+            }))
+            .filter(({ box }) => box.width < 24 || box.height < 24)
+            .map(({ html }) => html),
+        );
+        expect(small).toEqual([]);
+        const controls = await panel.$$eval('button:enabled, input, select, textarea', (all) => all.length);
+        const reached = new Set<string>();
+        for (let presses = 0; presses < controls + 5; presses += 1) {
+          await panel.keyboard.press('Tab');
+          reached.add(
+            await panel.evaluate(() =>
+              String(
+                [...document.querySelectorAll('button:enabled, input, select, textarea')].indexOf(
+                  document.activeElement as Element,
+                ),
+              ),
+            ),
+          );
+        }
+        reached.delete('-1');
+        expect(reached.size).toBe(controls);
+      } finally {
+        await panel.close();
+      }
+    },
+  );
+});
+
+it('reads 200 ads without one long task in page or panel', async () => {
+  await open('many');
+  const watchTasks = () => {
+    const world = globalThis as unknown as { longTasks: number[] };
+    world.longTasks = [];
+    new PerformanceObserver((list) => world.longTasks.push(...list.getEntries().map(({ duration }) => duration))).observe({
+      type: 'longtask',
+    });
+  };
+  const tasks = (where: Page) => where.evaluate(() => (globalThis as unknown as { longTasks: number[] }).longTasks);
+  const panel = await panelOf(launched.browser);
+  await panel.evaluate(watchTasks);
+  // The watch itself works.
+  await panel.evaluate(
+    () =>
+      new Promise<void>((resolve) =>
+        setTimeout(() => {
+          for (const end = performance.now() + 80; performance.now() < end; );
+          resolve();
+        }, 0),
+      ),
+  );
+  await expect.poll(() => tasks(panel), { timeout: 5000 }).not.toEqual([]);
+  await panel.evaluate(() => {
+    (globalThis as unknown as { longTasks: number[] }).longTasks = [];
+  });
+  await page.evaluate(watchTasks);
+  const { head } = await start();
+  await rowsIn(panel, 200);
+  await settle();
+  const [inPage, inPanel] = [await tasks(page), await tasks(panel)];
+  console.log(
+    `200 ads: ${head.spent} ms of page script; long tasks in the page ${JSON.stringify(inPage)}, in the panel ${JSON.stringify(inPanel)}`,
+  );
+  // The aim is 100 ms on a quiet machine; tests share theirs with others.
+  expect(head.spent).toBeLessThan(300);
+  expect(inPage).toEqual([]);
+  expect(inPanel.filter((duration) => duration > 100)).toEqual([]);
+});
