@@ -8,7 +8,7 @@ import { MAX_TITLE } from '../readers/limits.ts';
 import { type MarkedOffer, readMicrodata } from '../readers/microdata.ts';
 import { readPrice } from '../readers/price.ts';
 import { readText } from '../readers/read-text.ts';
-import { isElement, parentOf, renderedChildren, tagOf } from '../readers/rendered.ts';
+import { parentOf, tagOf } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
 import { amountIn, lettersIn } from './amounts.ts';
 import { linkAddress } from './parts.ts';
@@ -34,14 +34,17 @@ export function offersOf(document: Document): PageOffers {
   return { marked: readMicrodata(document, MOST_OFFERS), named };
 }
 
-/** All elements of a block, through shadow roots. */
+/** All elements of a block, through shadow roots of elements of the page's own making. */
 function elementsIn(block: readonly Element[], sight: Sight): Element[] {
   const found: Element[] = [];
-  const pending = [...block].reverse();
-  for (let element = pending.pop(); element; element = pending.pop()) {
+  const add = (element: Element): void => {
     found.push(element);
-    if (tagOf(element) === 'SVG') continue;
-    pending.push(...renderedChildren(element, sight).filter(isElement).reverse());
+    const shadow = element.localName.includes('-') ? sight.shadowRootOf(element) : null;
+    for (const inside of shadow?.querySelectorAll('*') ?? []) add(inside);
+  };
+  for (const one of block) {
+    add(one);
+    for (const inside of one.querySelectorAll('*')) add(inside);
   }
   return found;
 }
@@ -81,26 +84,26 @@ function nameOf(elements: readonly Element[], lines: readonly string[], sight: S
     return { title, address: own?.address ?? links[0]?.address ?? null };
   }
   const first = lines.map(squeeze).find((line) => isTitle(line)) ?? '';
-  let best: { readonly title: string; readonly address: string | null } | null = null;
+  let best: { readonly element: Element; readonly words: string; readonly address: string | null } | null = null;
   for (const { element, address } of links.slice(0, 12)) {
-    const title = textOf(element, sight);
+    const words = squeeze(element.textContent ?? '');
     // A link about the whole card says everything in it: its first line names it.
-    if (isTitle(title) && !lines.every((line) => title.includes(squeeze(line))) && title.length > (best?.title.length ?? 0))
-      best = { title, address };
+    if (isTitle(words) && !lines.every((line) => words.includes(squeeze(line))) && words.length > (best?.words.length ?? 0))
+      best = { element, words, address };
   }
-  return best ?? { title: first.replace(/^• /, ''), address: links[0]?.address ?? null };
+  if (best) return { title: textOf(best.element, sight), address: best.address };
+  return { title: first.replace(/^• /, ''), address: links[0]?.address ?? null };
 }
 
-function priceOf(elements: readonly Element[], block: readonly Element[], sight: Sight): string | null {
-  for (const element of block) {
-    const price = readPrice(element, { sight });
-    if (price) return price.text;
-  }
-  // Prices inside shadow roots, which selectors do not reach.
-  for (const element of elements) {
-    if (!('host' in element.getRootNode()) || block.includes(element)) continue;
-    if (!/price|asking|amount|preis/i.test(`${element.className} ${element.id} ${element.getAttribute('itemprop') ?? ''}`))
-      continue;
+const NAMING = ['class', 'id', 'itemprop', 'data-testid', 'data-test', 'data-qa', 'aria-label'];
+const isNamedPrice = (element: Element): boolean =>
+  NAMING.some((name) => /price|asking|amount|preis/i.test(element.getAttribute(name) ?? ''));
+
+/** What is marked up as the price, before what is only named so. */
+function priceOf(elements: readonly Element[], sight: Sight): string | null {
+  const named = elements.filter(isNamedPrice);
+  const marked = named.filter((element) => element.getAttribute('itemprop') === 'price');
+  for (const element of [...marked, ...named]) {
     const price = readPrice(element, { sight });
     if (price) return price.text;
   }
@@ -145,7 +148,7 @@ export function readBlock(block: readonly Element[], page: string, offers: PageO
     title,
     text,
     struck,
-    priceText: priceOf(elements, block, sight),
+    priceText: priceOf(elements, sight),
     offers: marked.length > 0 ? marked.slice(0, 5) : named ? [named] : [],
     language: first ? readLanguage(first) : null,
   };

@@ -6,6 +6,8 @@ export function rememberingSight(sight: Sight): Sight {
   const looks = new WeakMap<Element, Look>();
   return {
     ...sight,
+    // Asking the browser for a closed root takes long; a list's ads are behind one in elements of the page's own making, if at all.
+    shadowRootOf: (element) => element.shadowRoot ?? (element.localName.includes('-') ? sight.shadowRootOf(element) : null),
     lookOf: (element) => {
       const known = looks.get(element);
       if (known) return known;
