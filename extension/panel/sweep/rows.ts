@@ -3,7 +3,7 @@ import type { CallKind, Evaluation, Rate } from '../../../src/listing/evaluation
 import type { PageListing } from '../../../src/listing/page-listing.ts';
 import type { Item, Kind } from '../../../src/listing/reading.ts';
 import { inMiles } from '../../../src/units/length.ts';
-import { figure, likely, perWords } from '../../components/figures.ts';
+import { likely, perWords } from '../../components/figures.ts';
 import type { Words } from '../../components/speech.ts';
 import type { SweptAd, Tag } from './sweep-host.ts';
 
@@ -19,6 +19,8 @@ export interface Row {
   /** Likely cost of a usable pound (or kilogram, for all rows alike) in minor units. */
   readonly cost: number | null;
   readonly costSays: string | null;
+  /** The same in short, for the label in the page. */
+  readonly costTag: string | null;
   readonly asked: string | null;
   /** By how much the all-in cost lies under what the goods are worth at the going rate, in minor units; below 0 when it lies over. */
   readonly saving: number | null;
@@ -79,7 +81,8 @@ export function rowOf(words: Words, { id, listing }: SweptAd, evaluation: Evalua
     verdict,
     says: judged ? say(call.says) : t(`sweep_verdict_${verdict}`),
     cost: cost?.likely ?? null,
-    costSays: cost ? costWords(words, cost) : null,
+    costSays: cost ? t('sweep_cost', { rate: likely(words, cost), per: perWords(words, cost) }) : null,
+    costTag: cost ? t(`sweep_tag_per_${cost.per}`, { rate: likely(words, cost) }) : null,
     asked: asked && !reading.asking.placeholder ? t('sweep_asked', { price: { money: asked } }) : null,
     saving,
     savingSays: saving === null ? null : savingWords(words, saving, worth.currency),
@@ -89,14 +92,8 @@ export function rowOf(words: Words, { id, listing }: SweptAd, evaluation: Evalua
   };
 }
 
-const costWords = (words: Words, rate: Rate): string =>
-  words.t('sweep_cost', { rate: likely(words, rate), per: perWords(words, rate) });
-
-function savingWords(words: Words, saving: number, currency: Rate['currency']): string {
-  const amount = Math.abs(saving);
-  const range = { low: amount, likely: amount, high: amount, currency };
-  return words.t(saving < 0 ? 'sweep_over_going' : 'sweep_under_going', { amount: figure(words, amount, range) });
-}
+const savingWords = ({ t, say }: Words, minor: number, currency: Rate['currency']): string =>
+  t(minor < 0 ? 'sweep_over_going' : 'sweep_under_going', { amount: say.money({ minor: Math.abs(minor), currency }, 'whole') });
 
 /** An ad that the core could not judge: it stays in the list, and says so. */
 export const unjudged = ({ t }: Words, { id, listing }: SweptAd): Row => ({
@@ -107,6 +104,7 @@ export const unjudged = ({ t }: Words, { id, listing }: SweptAd): Row => ({
   says: t('sweep_verdict_failed'),
   cost: null,
   costSays: null,
+  costTag: null,
   asked: null,
   saving: null,
   savingSays: null,
@@ -116,8 +114,8 @@ export const unjudged = ({ t }: Words, { id, listing }: SweptAd): Row => ({
 });
 
 /** What stands beside the ad in the page. */
-export const tagOf = ({ t }: Words, { id, says, costSays, verdict }: Row): Tag => ({
+export const tagOf = ({ t }: Words, { id, says, costTag, verdict }: Row): Tag => ({
   id,
-  words: costSays ? t('sweep_tag', { call: says, cost: costSays }) : says,
+  words: costTag ? t('sweep_tag', { call: says, cost: costTag }) : says,
   tone: isCall(verdict) ? 'plain' : 'faint',
 });

@@ -73,7 +73,7 @@ describe('what is said of each ad', () => {
     expect(tags.map(({ id }) => id).sort()).toEqual(TEXTS.map((_, index) => `ad-${index + 1}`));
     expect(tags.find(({ id }) => id === 'ad-3')).toEqual({ id: 'ad-3', words: 'Not enough said', tone: 'faint' });
     expect(tags.find(({ id }) => id === 'ad-2')).toMatchObject({
-      words: expect.stringMatching(/^Worth the drive.* · \$0\.\d\d a usable pound$/),
+      words: expect.stringMatching(/^Worth the drive.* · \$0\.\d\d a usable lb$/),
       tone: 'plain',
     });
   });
