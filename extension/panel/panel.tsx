@@ -19,6 +19,7 @@ import { Notice, Unread } from './notice.tsx';
 import { Reading } from './reading.tsx';
 import { Back } from './sweep/back.tsx';
 import { listWords, SweepList } from './sweep/sweep-list.tsx';
+import { toKeep } from './sweep/to-keep.ts';
 import { useList } from './sweep/use-list.ts';
 import { useSweep } from './sweep/use-sweep.ts';
 import { useEditing } from './use-editing.ts';
@@ -66,6 +67,10 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   const state = swept && list.isShown ? 'list' : stateOf(capture, evaluation, judge !== null);
   const isAd = state !== 'list' && capture?.state === 'ready';
   const unit = settings.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi');
+  const keepMany = useMemo(() => {
+    const kept = host.sweep.keepMany;
+    return kept && judge && (async (ads: readonly PageListing[]) => kept(await toKeep(ads, host.loadEdits, judge, settings)));
+  }, [host, judge, settings]);
   const announcement = (): string => {
     if (state === 'list') return swept ? listWords(words, swept) : '';
     return state === 'answer' && evaluation ? say(evaluation.call.says) : t(`panel_${state}`);
@@ -75,7 +80,9 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
       <Marking.Provider value={mark}>
         <Editing.Provider value={edits}>
           <main class="panel" data-state={state}>
-            {state === 'list' && swept && <SweepList key={swept.run} host={host.sweep} swept={swept} rows={rows} {...list} />}
+            {state === 'list' && swept && (
+              <SweepList key={swept.run} host={host.sweep} swept={swept} rows={rows} onKeep={keepMany} {...list} />
+            )}
             {state !== 'list' && swept && (
               <Back key={capture?.at} ads={swept.ads.length} takesFocus={list.left.opened !== null} onBack={list.onBack} />
             )}

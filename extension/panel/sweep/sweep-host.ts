@@ -1,5 +1,6 @@
 /** What the list of a page's ads needs from the browser. */
 import type { PageListing, Span } from '../../../src/listing/page-listing.ts';
+import type { AdToKeep } from './to-keep.ts';
 
 export interface SweptAd {
   readonly id: string;
@@ -38,6 +39,6 @@ export interface SweepHost {
   readonly mark: (swept: Swept, id: string, spans: readonly Span[]) => void;
   /** Makes it the ad that the panel shows; it comes back as a capture. False when there is no room for it. */
   readonly open: (swept: Swept, listing: PageListing) => Promise<boolean>;
-  /** Keeps ads among the finds; answers how many were new. Null where finds are not kept. */
-  readonly keepMany: ((listings: readonly PageListing[]) => Promise<number>) | null;
+  /** Keeps ads among the finds; answers how many are among them now. Null where finds are not kept: then nothing can be ticked. */
+  readonly keepMany: ((ads: readonly AdToKeep[]) => Promise<number>) | null;
 }

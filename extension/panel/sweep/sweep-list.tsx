@@ -1,5 +1,6 @@
 /** All ads of a page: how far the reading is, the tools, the rows, and what to do with those that are ticked. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { PageListing } from '../../../src/listing/page-listing.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 import { arrange } from './arrange.ts';
 import { KeepBar } from './keep-bar.tsx';
@@ -16,6 +17,8 @@ export interface SweepListProps {
   readonly left: ListState;
   readonly onLeft: (state: ListState) => void;
   readonly onChoose: (row: Row) => void;
+  /** Keeps ads, answers how many. Null where none can be kept. */
+  readonly onKeep: ((listings: readonly PageListing[]) => Promise<number>) | null;
 }
 
 /** What the list is, in words. */
@@ -24,14 +27,13 @@ export const listWords = ({ t }: Words, { state, ads }: Swept): string =>
 
 export const isRunning = ({ state }: Swept): boolean => state === 'reading' || state === 'watching';
 
-export function SweepList({ host, swept, rows, left, onLeft, onChoose }: SweepListProps) {
+export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }: SweepListProps) {
   const words = useWords();
   const { t } = words;
   const list = useRef<HTMLUListElement>(null);
   const [failed, setFailed] = useState(false);
   const { order, filter, ticked, opened } = left;
   const shown = useMemo(() => arrange(rows, filter, order), [rows, filter, order]);
-  const keepMany = host.keepMany;
   const running = isRunning(swept);
   const focusRow = (id: string) => {
     const titles = [...(list.current?.querySelectorAll<HTMLElement>('[data-choose]') ?? [])];
@@ -88,13 +90,13 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose }: SweepLi
             onOrder={(chosen) => onLeft({ ...left, order: chosen })}
             onFilter={(chosen) => onLeft({ ...left, filter: chosen })}
           />
-          {keepMany && (
+          {onKeep && (
             <KeepBar
-              ticked={rows.filter(({ id }) => ticked.has(id)).map(({ listing }) => listing)}
+              ticked={rows.filter(({ id }) => ticked.has(id)).length}
               inSight={shown.length}
               onTickAll={() => tick([...ticked, ...shown.map(({ id }) => id)])}
               onTickNone={() => tick([])}
-              keepMany={keepMany}
+              onKeep={() => onKeep(rows.filter(({ id }) => ticked.has(id)).map(({ listing }) => listing))}
             />
           )}
           {shown.length === 0 && <p>{t('sweep_none_pass')}</p>}
@@ -104,7 +106,7 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose }: SweepLi
               <SweepRow
                 key={row.id}
                 row={row}
-                ticked={keepMany ? ticked.has(row.id) : null}
+                ticked={onKeep ? ticked.has(row.id) : null}
                 onTick={(id) => tick(ticked.has(id) ? [...ticked].filter((one) => one !== id) : [...ticked, id])}
                 onChoose={(chosen) => {
                   onLeft({ ...left, opened: chosen.id });

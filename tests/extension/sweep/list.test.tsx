@@ -2,6 +2,7 @@
 import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Swept } from '../../../extension/panel/sweep/sweep-host.ts';
+import type { AdToKeep } from '../../../extension/panel/sweep/to-keep.ts';
 import { evaluate } from '../../../src/evaluate.ts';
 import type { PageListing } from '../../../src/listing/page-listing.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
@@ -217,16 +218,22 @@ describe('stopping', () => {
 
 describe('keeping', () => {
   it('keeps what is ticked, many at once', async () => {
-    const keepMany = vi.fn(async (kept: readonly PageListing[]) => kept.length);
-    await show({}, keepMany);
+    const keepMany = vi.fn(async (kept: readonly AdToKeep[]) => kept.length);
+    const { take } = await show({}, keepMany);
+    // What was said about an ad is kept with it.
+    await take({ state: 'ready', listing: listing(TEXTS[1], 2), cut: false, at: 30 });
+    type('[data-path="asking.amount"]', '55');
+    await click('[data-back]');
     expect(find<HTMLButtonElement>('[data-keep]').disabled).toBe(true);
     await click('[data-tick="ad-2"]');
     choose('[data-path="sweep.verdict"]', 'unsaid');
     await click('[data-tick-all]');
     await click('[data-keep]');
-    expect(keepMany.mock.calls[0]?.[0].map(({ address }) => address)).toEqual(
-      [2, 3, 4].map((n) => `http://board.invalid/ad/${n}`),
-    );
+    await act(() => vi.waitFor(() => expect(keepMany).toHaveBeenCalled()));
+    const kept = keepMany.mock.calls[0]?.[0] ?? [];
+    expect(kept.map(({ listing: { address } }) => address)).toEqual([2, 3, 4].map((n) => `http://board.invalid/ad/${n}`));
+    expect(kept.map(({ edits }) => edits.changes.length)).toEqual([1, 0, 0]);
+    expect(kept[0]?.evaluation.reading.asking.amount?.value.minor).toBe(5500);
     expect(text('.sweep-keep')).toContain('3 ads are among your finds now');
     expect(find<HTMLButtonElement>('[data-keep]').disabled).toBe(true);
   });
@@ -235,7 +242,7 @@ describe('keeping', () => {
     await show({}, async () => Promise.reject(new Error('full')));
     await click('[data-tick="ad-2"]');
     await click('[data-keep]');
-    await act(async () => undefined);
+    await act(() => new Promise((go) => setTimeout(go, 50)));
     expect(text('.sweep-keep')).toContain('could not be kept');
     expect(find<HTMLInputElement>('[data-tick="ad-2"]').checked).toBe(true);
     vi.restoreAllMocks();

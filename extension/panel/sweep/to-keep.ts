@@ -1,0 +1,35 @@
+/** The ticked ads as they are kept: each with its answer, and with what the buyer has said about it. */
+import type { Evaluation } from '../../../src/listing/evaluation.ts';
+import type { PageListing } from '../../../src/listing/page-listing.ts';
+import type { Settings } from '../../../src/listing/settings.ts';
+import { adKey } from '../ad-key.ts';
+import type { Judge } from '../panel.tsx';
+import { corrections, startSession } from '../session.ts';
+import { packEdits, type StoredEdits, unpackEdits } from '../stored-edits.ts';
+
+export interface AdToKeep {
+  readonly listing: PageListing;
+  readonly edits: StoredEdits;
+  readonly evaluation: Evaluation;
+}
+
+/** Judges them one after the other, and lets the panel answer in between. Rejects when one can't be judged. */
+export async function toKeep(
+  listings: readonly PageListing[],
+  loadEdits: (ad: string) => Promise<unknown>,
+  judge: Judge,
+  settings: Settings,
+): Promise<AdToKeep[]> {
+  const ads: AdToKeep[] = [];
+  for (const listing of listings) {
+    const key = adKey(listing);
+    const stored = await loadEdits(key);
+    const fresh = startSession(key, listing);
+    const doubts = stored === null ? [] : judge(listing, { ...settings, distance: null }, []).reading.doubts;
+    const session = stored === null ? fresh : unpackEdits(fresh, stored, doubts);
+    const evaluation = judge(listing, { ...settings, distance: session.distance }, corrections(session));
+    ads.push({ listing, edits: packEdits(session), evaluation });
+    await new Promise((resolve) => setTimeout(resolve, 0));
+  }
+  return ads;
+}
