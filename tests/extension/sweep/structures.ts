@@ -216,6 +216,63 @@ export const STRUCTURES: readonly Structure[] = [
       `<main>${each(ads(4), (one) => `<article data-ad="${one.n}"><h2><a href="${href(one)}">Hantelscheiben ${one.n} x 20 kg</a></h2><p>${one.n === 3 ? 'Zu verschenken' : `${one.n * 30} € VB`}</p></article>`)}</main>`,
     ),
   },
+  {
+    name: 'cards without headings, the price first, with links to seller and place',
+    count: 6,
+    html: frame(
+      `<div role="list">${each(ads(6), (one) => `<div role="listitem" data-ad="${one.n}"><a href="${href(one)}" aria-label="${one.title}"><img src="" alt=""></a><div><div>${one.price}</div><div><a href="${href(one)}">${one.title}</a></div><div><a href="/place/1">Millbrook</a> · <a href="/user/${one.n}">seller ${one.n}</a> · <a href="/save">Save</a></div></div></div>`)}</div>`,
+    ),
+  },
+  {
+    name: 'tables in tables',
+    count: 5,
+    html: `<table><tr><td colspan="2"><a href="/">Millbrook board</a></td></tr><tr><td><table><tr><td><a href="/c/1">Barbells</a></td></tr><tr><td><a href="/c/2">Benches</a></td></tr></table></td><td>${each(ads(5), (one) => `<table data-ad="${one.n}"><tr><td><a href="${href(one)}"><b>${one.title}</b></a></td><td>${one.price}</td></tr><tr><td colspan="2">${one.text}</td></tr></table>`)}</td></tr></table>`,
+  },
+  {
+    name: 'advertising and rules between the ads, inside a form',
+    count: 8,
+    html: frame(
+      `<form action="/compare"><div>${each(ads(8), (one) => `${card(one)}<hr>${one.n % 3 === 0 ? '<div class="slot"><iframe src="about:blank"></iframe></div>' : ''}`)}</div></form>`,
+    ),
+  },
+  {
+    name: 'menus and footer that are plain elements',
+    count: 6,
+    html: `<div class="menu"><div><a href="/d/1">Deals under $20</a></div><div><a href="/d/2">Deals under $50</a></div><div><a href="/d/3">Free stuff</a></div></div><div class="page"><div class="results">${each(ads(6), (one) => card(one))}</div></div><div class="foot"><div><a href="/fees">Fees from $2</a></div><div><a href="/help">Help</a></div></div>`,
+  },
+  {
+    name: 'picture and words side by side, no wrapper about the price',
+    count: 5,
+    html: frame(
+      `<section>${each(ads(5), (one) => `<div data-ad="${one.n}"><a href="${href(one)}"><img src="" alt=""></a><div><a href="${href(one)}"><span>${one.title}</span></a> <strong>${one.price}</strong> <del>$999</del> plus $10 delivery</div></div>`)}</section>`,
+    ),
+  },
+  {
+    name: 'links, prices and places in one row of elements without any wrapper',
+    count: 5,
+    html: frame(
+      `<div class="flat">${each(ads(5), (one) => `<a data-ad="${one.n}" href="${href(one)}">${one.title}</a><span data-ad="${one.n}">${one.price}</span><span data-ad="${one.n}">Millbrook</span>`)}</div>`,
+    ),
+  },
+  {
+    name: 'a strip of other ads above the list, of another make',
+    count: 9,
+    html: frame(
+      `<div class="strip">${each(ads(3), (one) => `<a data-ad="${one.n}" href="${href(one)}"><img src="" alt=""><span>${one.title}</span><b>${one.price}</b></a>`)}</div><main><ol>${each(ads(6, 4), (one) => card(one, 'li'))}</ol></main>`,
+    ),
+  },
+  {
+    name: 'an ad with other ads of the seller below it',
+    count: 3,
+    html: frame(
+      `<main><h1>Olympic plates</h1><p class="price">$120</p><p>Four 45s, 2 inch holes.</p><section><h2>More from this seller</h2><div>${each(ads(3), (one) => card(one))}</div></section></main>`,
+    ),
+  },
+  {
+    name: 'prices said by a word behind the figure',
+    count: 5,
+    html: frame(`<ul>${each(ads(5), (one) => card({ ...one, price: `${40 + one.n} USD or best offer` }, 'li'))}</ul>`),
+  },
   { name: 'two ads alone', count: 2, html: frame(`<main>${each(ads(2), (one) => card(one))}</main>`) },
 ];
 
@@ -242,6 +299,14 @@ export const NO_ADS: readonly Structure[] = [
   only(
     'an article that names prices',
     '<article><h1>What iron costs</h1><p>New iron is $2 a pound, says <a href="/a">a dealer</a>, and used iron $1.</p><p>Bumpers are $3 a pound; see <a href="/b">this table</a> for more.</p><h2>Bars</h2><p>A bar for $100 is <a href="/c">rarely straight</a>.</p></article>',
+  ),
+  only(
+    'a shop basket and plans to pay by',
+    '<main><h1>Choose a plan</h1><ul><li><h3>Basic</h3><p>$5 a month</p></li><li><h3>Plus</h3><p>$9 a month</p></li></ul><table><tr><td>Basket</td><td>$14</td></tr></table></main>',
+  ),
+  only(
+    'comments that name prices',
+    '<section><div class="c"><b>ann</b><p>I paid $100 for mine, and the holes were 53 mm, see <a href="/p/1">here</a> for a picture.</p></div><div class="c"><b>bo</b><p>That is $1 a pound, a fair price for rusty iron if you ask <a href="/u/2">me</a>.</p></div><div class="c"><b>cy</b><p>Mine were $80 last year, from the same man in Millbrook, <a href="/p/3">photo</a> here.</p></div></section>',
   ),
   only('an empty body', ''),
 ];
