@@ -14,8 +14,8 @@ export function replaceEarlier(kind: ScriptKind): void {
   window.dispatchEvent(new CustomEvent(eventOf(kind)));
 }
 
-/** From now on this is the script that the next one of its kind replaces. */
-export function markLatest(kind: ScriptKind, dispose: () => void): void {
+/** From now on this is the script that the next one of its kind replaces. Gives a function that ends it before. */
+export function markLatest(kind: ScriptKind, dispose: () => void): () => void {
   const end = (): void => {
     window.removeEventListener(eventOf(kind), end);
     delete world.ironsiftDispose?.[kind];
@@ -23,4 +23,5 @@ export function markLatest(kind: ScriptKind, dispose: () => void): void {
   };
   window.addEventListener(eventOf(kind), end);
   world.ironsiftDispose = { ...world.ironsiftDispose, [kind]: end };
+  return end;
 }

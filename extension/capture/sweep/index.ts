@@ -1,6 +1,6 @@
 /**
  * The script that reads every ad of a results page. Put into a page only when the buyer asks for it, beside the capture script, which
- * stays small. Injected again, it replaces itself; nothing of it is left in the page when a sweep ends.
+ * stays small. It is put in anew for every sweep: at the end of one it listens to nothing any more.
  */
 import { answerMessages, Failure } from '../../platform/messages.ts';
 import { markLatest, replaceEarlier } from '../generation.ts';
@@ -16,10 +16,7 @@ const current = (run: string): Sweep => {
 
 const stopAnswering = answerMessages({
   sweep: () => {
-    sweep?.stop();
-    sweep = startSweep(() => {
-      sweep = null;
-    });
+    sweep ??= startSweep(() => leave());
     return null;
   },
   'sweep-stop': () => {
@@ -38,7 +35,8 @@ const stopAnswering = answerMessages({
 });
 
 replaceEarlier('sweep');
-markLatest('sweep', () => {
+const leave = markLatest('sweep', () => {
   stopAnswering();
   sweep?.stop();
+  sweep = null;
 });

@@ -71,6 +71,13 @@ export const STRUCTURES: readonly Structure[] = [
     ),
   },
   {
+    name: 'rows with link and price, each with a row of words behind it',
+    count: 5,
+    html: frame(
+      `<table><tbody>${each(ads(5), (one) => `<tr data-ad="${one.n}"><td><a href="${href(one)}">${one.title}</a></td><td>${one.price}</td></tr><tr data-ad="${one.n}"><td colspan="2">${one.text}</td></tr>`)}</tbody></table>`,
+    ),
+  },
+  {
     name: 'cells of a table as a grid',
     count: 6,
     html: frame(
