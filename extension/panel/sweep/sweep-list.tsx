@@ -6,8 +6,8 @@ import { arrange } from './arrange.ts';
 import { KeepBar } from './keep-bar.tsx';
 import type { Row } from './rows.ts';
 import type { SweepHost, Swept } from './sweep-host.ts';
-import { SweepRow } from './sweep-row.tsx';
 import { SweepTools } from './sweep-tools.tsx';
+import { useLines } from './use-lines.tsx';
 import type { ListState } from './use-list.ts';
 
 export interface SweepListProps {
@@ -39,6 +39,12 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
     const titles = [...(list.current?.querySelectorAll<HTMLElement>('[data-choose]') ?? [])];
     titles.find((title) => title.dataset.choose === id)?.focus();
   };
+  const tick = (ids: Iterable<string>) => onLeft({ ...left, ticked: new Set(ids) });
+  const onTick = (id: string) => tick(ticked.has(id) ? [...ticked].filter((one) => one !== id) : [...ticked, id]);
+  const lines = useLines(shown, onKeep ? ticked : null, opened, onTick, (row) => {
+    onLeft({ ...left, opened: row.id });
+    onChoose(row);
+  });
   useEffect(() => {
     if (opened !== null) focusRow(opened);
   }, []);
@@ -50,7 +56,6 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
   }, [running, swept.run, host]);
-  const tick = (ids: Iterable<string>) => onLeft({ ...left, ticked: new Set(ids) });
   /** Arrow keys go from title to title, over whatever else a row has. */
   const walk = (event: KeyboardEvent) => {
     const at = shown.findIndex(({ id }) => id === (event.target as Element).getAttribute('data-choose'));
@@ -102,18 +107,7 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
           {shown.length === 0 && <p>{t('sweep_none_pass')}</p>}
           {shown.length < rows.length && <p class="quiet">{t('sweep_passing', { n: shown.length, all: rows.length })}</p>}
           <ul class="sweep-rows" ref={list} onKeyDown={walk}>
-            {shown.map((row) => (
-              <SweepRow
-                key={row.id}
-                row={row}
-                ticked={onKeep ? ticked.has(row.id) : null}
-                onTick={(id) => tick(ticked.has(id) ? [...ticked].filter((one) => one !== id) : [...ticked, id])}
-                onChoose={(chosen) => {
-                  onLeft({ ...left, opened: chosen.id });
-                  onChoose(chosen);
-                }}
-              />
-            ))}
+            {lines}
           </ul>
         </>
       )}

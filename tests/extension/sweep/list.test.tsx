@@ -259,3 +259,15 @@ it('starts from the panel', async () => {
   await click('[data-start-sweep]');
   expect(sweep.host.start).toHaveBeenCalled();
 });
+
+it('draws a long list in pieces, whole in the end, and orders it anew', { timeout: 30_000 }, async () => {
+  const many = Array.from({ length: 150 }, (_, n) => `Iron plates ${2 + (n % 7)} x 45 lb\n2 inch holes\n$${100 + n}`);
+  await show({}, null, many);
+  choose('[data-path="sweep.order"]', 'cost');
+  await act(() => new Promise((go) => setTimeout(go, 50)));
+  expect(shown()).toHaveLength(150);
+  // 8 pieces of 45 lb, the cheapest of them: $106.
+  expect(shown()[0]).toBe('ad-7');
+  choose('[data-path="sweep.verdict"]', 'leave');
+  expect(shown().length).toBeLessThan(150);
+});
