@@ -8,11 +8,12 @@ import {
   launchFirefox,
   pressKeys,
   pressShortcut,
+  pressSweepShortcut,
   selectText,
   startDisplay,
 } from './driver/index.ts';
 import { clickScreen } from './mouse.ts';
-import { inked } from './pixels.ts';
+import { coloured, inked } from './pixels.ts';
 import { type PageServer, servePages } from './serve-pages.ts';
 
 let display: Display;
@@ -80,4 +81,16 @@ describe('Firefox', () => {
       expect(await page.evaluate('window.seen ?? []')).toEqual([]);
     },
   );
+  it('labels every ad of a results page from the sidebar’s answers, and leaves nothing behind', async () => {
+    await page.goto(server.address('results.html'));
+    await clickScreen(launched, 900, 880);
+    const markup = await page.evaluate(() => document.documentElement.outerHTML);
+    const before = await coloured(page, '#1a1a1a');
+    await pressSweepShortcut(launched, page);
+    await expect.poll(() => coloured(page, '#1a1a1a'), { timeout: 15_000, interval: 500 }).toBeGreaterThan(before + 1500);
+    await display.screenshot(`${OUT}/firefox-sweep.png`);
+    await pressKeys(launched, page, 'Escape');
+    await hasLeft();
+    expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(markup);
+  });
 });
