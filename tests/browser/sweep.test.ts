@@ -314,9 +314,20 @@ describe('200 ads', () => {
     await expect.poll(() => tasks(page), { timeout: 5000 }).not.toEqual([]);
   });
 
-  it('are read and judged without one long task in page or panel', async () => {
-    const runs: { spent: number; inPage: number[]; inPanel: number[] }[] = [];
-    const isQuick = ({ spent, inPage, inPanel }: (typeof runs)[number]) => spent < 150 && inPage.length + inPanel.length === 0;
+  /** Processor time of the page's main thread so far, in milliseconds: what other programs do meanwhile does not count. */
+  const processorTime = async (): Promise<() => Promise<number>> => {
+    const session = await page.createCDPSession();
+    await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+    return async () => {
+      const { metrics } = await session.send('Performance.getMetrics');
+      return (metrics.find(({ name }) => name === 'ThreadTime')?.value ?? Number.NaN) * 1000;
+    };
+  };
+
+  // The aim is 100 ms of page script. Seen in November 2026 on a machine with a load of 13: 118 to 126 ms of the whole main thread, drawing included.
+  it('are read and judged in little time, without one long task in page or panel', async () => {
+    const runs: { thread: number; spent: number; inPage: number[]; inPanel: number[] }[] = [];
+    const isQuick = ({ thread, inPage, inPanel }: (typeof runs)[number]) => thread < 250 && inPage.length + inPanel.length === 0;
     // A machine that is busy with other things makes tasks long that are short: the best of some runs counts.
     for (let run = 0; run < 5 && !runs.some(isQuick); run += 1) {
       await open('many');
@@ -324,10 +335,13 @@ describe('200 ads', () => {
       const panel = await panelOf(launched.browser);
       await panel.evaluate(watchTasks);
       await page.evaluate(watchTasks);
+      const time = await processorTime();
+      const before = await time();
       const { head } = await start();
       await rowsIn(panel, 200);
       await settle();
-      runs.push({ spent: head.spent, inPage: await tasks(page), inPanel: await tasks(panel) });
+      const thread = Math.round((await time()) - before);
+      runs.push({ thread, spent: head.spent, inPage: await tasks(page), inPanel: await tasks(panel) });
     }
     await display.screenshot(`${OUT}/sweep-many.png`);
     console.log(`200 ads, script time in the page and long tasks in ms: ${JSON.stringify(runs)}`);

@@ -97,7 +97,7 @@ function nameOf(elements: readonly Element[], lines: readonly string[], sight: S
 
 const NAMING = ['class', 'id', 'itemprop', 'data-testid', 'data-test', 'data-qa', 'aria-label'];
 const isNamedPrice = (element: Element): boolean =>
-  NAMING.some((name) => /price|asking|amount|preis/i.test(element.getAttribute(name) ?? ''));
+  element.hasAttributes() && NAMING.some((name) => /price|asking|amount|preis/i.test(element.getAttribute(name) ?? ''));
 
 /** What is marked up as the price, before what is only named so. */
 function priceOf(elements: readonly Element[], sight: Sight): string | null {
