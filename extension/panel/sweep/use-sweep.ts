@@ -48,7 +48,9 @@ export function useSweep(
   useEffect(() => {
     if (!swept || !judge) return;
     // A new run, or other settings: everything is judged anew.
-    const of = `${swept.tabId} ${swept.run} ${JSON.stringify(settings)}`;
+    // A typed distance belongs to one ad and says nothing about the others.
+    const forList = { ...settings, distance: null };
+    const of = `${swept.tabId} ${swept.run} ${JSON.stringify(forList)}`;
     if (begun.current.of !== of) {
       const isOther = !begun.current.of.startsWith(`${swept.tabId} ${swept.run} `);
       callOff();
@@ -58,8 +60,6 @@ export function useSweep(
     const fresh = swept.ads.filter(({ id }) => !begun.current.ids.has(id));
     if (fresh.length === 0) return;
     for (const { id } of fresh) begun.current.ids.add(id);
-    // A typed distance belongs to one ad and says nothing about the others.
-    const forList = { ...settings, distance: null };
     const off = judgeAll(
       fresh,
       ({ listing }) => judge(listing, forList, []),

@@ -48,7 +48,7 @@ async function show(
   texts: readonly string[] = TEXTS,
 ) {
   const sweep = sweepHost(swept(texts, over), keepMany);
-  const mounted = mount(null, evaluate, new Map(), sweep);
+  const mounted = mount(null, evaluate, new Map(), null, sweep);
   await rowsOf(texts.length);
   return { ...mounted, sweep };
 }
@@ -97,6 +97,7 @@ describe('what is said of each ad', () => {
         return evaluate(given, ...rest);
       },
       new Map(),
+      null,
       sweep,
     );
     await rowsOf(2);
@@ -201,7 +202,7 @@ describe('stopping', () => {
   });
   it('says when there is nothing to sweep, and closes', async () => {
     const sweep = sweepHost(swept([], { state: 'nothing' }));
-    mount(null, evaluate, new Map(), sweep);
+    mount(null, evaluate, new Map(), null, sweep);
     expect(text('.sweep h1')).toBe('Nothing to sweep here');
     await click('[data-close-list]');
     expect(sweep.host.drop).toHaveBeenCalled();
@@ -255,7 +256,7 @@ describe('keeping', () => {
 
 it('starts from the panel', async () => {
   const sweep = sweepHost();
-  mount(null, evaluate, new Map(), sweep);
+  mount(null, evaluate, new Map(), null, sweep);
   await click('[data-start-sweep]');
   expect(sweep.host.start).toHaveBeenCalled();
 });
