@@ -9,6 +9,8 @@ import { Cost } from './cost.tsx';
 import { Doubts } from './doubts.tsx';
 import { Drive, type DriveProps } from './drive.tsx';
 import { Flags } from './flags.tsx';
+import { Keep } from './keep.tsx';
+import type { KeepHost } from './keep-host.ts';
 import { Load } from './load.tsx';
 import type { Turning } from './panel.tsx';
 import { Questions } from './questions.tsx';
@@ -22,15 +24,18 @@ export interface AnswerProps extends Omit<DriveProps, 'trip' | 'prospect'> {
   readonly evaluation: Evaluation;
   readonly listing: PageListing;
   readonly turnsOf: Turning | null;
+  /** Null where the ad is open as a find already. */
+  readonly keeping: KeepHost | null;
 }
 
-export function Answer({ evaluation, listing, settings, turnsOf, ...drive }: AnswerProps) {
+export function Answer({ evaluation, listing, settings, turnsOf, keeping, ...drive }: AnswerProps) {
   const words = useWords();
   const { reading, worth, flags } = evaluation;
   const unit = settings.unit;
   return (
     <>
       <CallHeader evaluation={evaluation} />
+      {keeping && <Keep host={keeping} listing={listing} evaluation={evaluation} />}
       <Cost worth={worth} items={reading.items} unit={unit} />
       <Reasons because={evaluation.call.because} flags={flags} />
       {turnsOf && <Turns evaluation={evaluation} settings={settings} turnsOf={turnsOf} />}

@@ -9,6 +9,7 @@ import {
   locale,
   markSwept,
   openSwept,
+  openWorkshop,
   saveEdits,
   showSwept,
   startPick,
@@ -20,8 +21,11 @@ import {
   watchSweep,
 } from '../platform/index.ts';
 import type { Host } from './host.ts';
+import { keepHost, keepMany } from './keep-host.ts';
 import { loadSettings, saveSettings } from './kept-settings.ts';
 import type { SweepHost } from './sweep/sweep-host.ts';
+
+const keeping = keepHost((address) => void openWorkshop(address));
 
 const sweep: SweepHost = {
   watch: watchSweep,
@@ -32,7 +36,7 @@ const sweep: SweepHost = {
   show: ({ tabId, run }, id) => void showSwept(tabId, run, id),
   mark: ({ tabId, run }, id, spans) => void markSwept(tabId, run, id, spans),
   open: ({ tabId }, listing) => openSwept(tabId, listing),
-  keepMany: null,
+  keepMany: (ads) => keepMany(keeping, ads),
 };
 
 export const browserHost = (): Host => ({
@@ -51,4 +55,5 @@ export const browserHost = (): Host => ({
   loadSettings,
   saveSettings,
   sweep,
+  keeping,
 });

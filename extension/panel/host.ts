@@ -2,6 +2,7 @@
 import type { PageListing, Span } from '../../src/listing/page-listing.ts';
 import type { Settings } from '../../src/listing/settings.ts';
 import type { Strings } from '../../src/words/say.ts';
+import type { KeepHost } from './keep-host.ts';
 import type { SweepHost } from './sweep/sweep-host.ts';
 
 /** What became of the last request to read a page; `at` (ms) tells one take from the next. */
@@ -28,4 +29,5 @@ export interface Host {
   readonly loadSettings: () => Promise<Settings>;
   readonly saveSettings: (settings: Settings) => Promise<void>;
   readonly sweep: SweepHost;
+  readonly keeping: KeepHost;
 }

@@ -106,6 +106,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
                 listing={capture.listing}
                 settings={judgedBy}
                 turnsOf={turnsOf}
+                keeping={host.keeping}
                 typed={distance}
                 unit={unit}
                 onDistance={(typed) => {

@@ -3,6 +3,7 @@ export type { CaptureState, Ready } from './capture-state.ts';
 export { loadEdits, saveEdits } from './edits.ts';
 export type { Answer, FailCode, SweepState, SweepTag, SweptAd } from './messages.ts';
 export { openPanel } from './open-panel.ts';
+export { openWorkshop } from './open-workshop.ts';
 export { clearHighlight, highlight, startPick } from './page.ts';
 export { type LoadedSettings, loadSettings, oldSettings, readSettings, saveSettings } from './settings.ts';
 export { markSwept, openSwept, showSwept, startSweep, stopSweep, tagSwept } from './sweep.ts';

@@ -73,6 +73,7 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
             listing={session.listing}
             settings={settings}
             turnsOf={open.core.turnsOf}
+            keeping={null}
             typed={session.distance}
             unit={unit}
             onDistance={open.setDistance}

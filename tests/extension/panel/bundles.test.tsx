@@ -123,7 +123,11 @@ test('plates beyond the kit’s need have a line of their own', () => {
 
 test('every string of bundles is there and used', () => {
   const code = ['extension/panel', 'extension/components']
-    .flatMap((folder) => readdirSync(folder).map((file) => readFileSync(join(folder, file), 'utf8')))
+    .flatMap((folder) =>
+      readdirSync(folder, { recursive: true, encoding: 'utf8' })
+        .filter((file) => /\.tsx?$/.test(file))
+        .map((file) => readFileSync(join(folder, file), 'utf8')),
+    )
     .join('\n');
   const keys = Object.keys(JSON.parse(readFileSync('extension/_locales/en/bundles.json', 'utf8')));
   const whole = [...code.matchAll(/'(bundle_\w+)'/g)].map(([, key = '']) => key);

@@ -1,0 +1,43 @@
+/** Keeping ads among the finds, as the panel's parts see it; the store comes when it is first asked for. */
+import type { PageListing } from '../../src/listing/page-listing.ts';
+import type { AdToKeep, Find, MetAgain, Outcome, Store } from '../store/index.ts';
+
+export interface KeepHost {
+  /** Milliseconds since 1970. */
+  readonly now: () => number;
+  readonly keep: (ad: AdToKeep) => Promise<Outcome<Find>>;
+  /** The find with the ad as it is now. `met` says that it was met on a page again, not only edited. */
+  readonly refresh: (id: string, ad: AdToKeep, met: boolean) => Promise<Outcome<Find>>;
+  /** Finds that this ad is again, the likeliest first. */
+  readonly again: (listing: PageListing) => Promise<Outcome<readonly MetAgain[]>>;
+  /** Opens the Workshop at an address of it, such as "finds/abc". */
+  readonly openWorkshop: (address: string) => void;
+}
+
+const opened = async () => (await import('../store/page-store.ts')).pageStore();
+
+async function withStore<T>(work: (store: Store) => Promise<Outcome<T>>): Promise<Outcome<T>> {
+  const store = await opened();
+  return store.ok ? work(store.value) : store;
+}
+
+export const keepHost = (openWorkshop: KeepHost['openWorkshop']): KeepHost => ({
+  now: () => Date.now(),
+  keep: (ad) => withStore((store) => store.finds.keep(ad, Date.now())),
+  refresh: (id, ad, met) => withStore((store) => store.finds.refresh(id, ad, Date.now(), met)),
+  again: (listing) => withStore((store) => store.finds.again(listing)),
+  openWorkshop,
+});
+
+/** Keeps many, those known already as they are now; gives how many are among the finds, and stops at the first that fails. */
+export async function keepMany(host: KeepHost, ads: readonly AdToKeep[]): Promise<number> {
+  let kept = 0;
+  for (const ad of ads) {
+    const again = await host.again(ad.listing);
+    const known = again.ok ? again.value.find(({ how }) => how !== 'maybe') : undefined;
+    const outcome = known ? await host.refresh(known.find.id, ad, true) : await host.keep(ad);
+    if (!outcome.ok) break;
+    kept += 1;
+  }
+  return kept;
+}

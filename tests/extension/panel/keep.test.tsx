@@ -1,0 +1,75 @@
+import { act } from 'preact/test-utils';
+import { describe, expect, test, vi } from 'vitest';
+import { keepMany } from '../../../extension/panel/keep-host.ts';
+import { ad } from '../store/making.ts';
+import { judge } from './fixtures/evaluation.ts';
+import { DAY, findOf, keepHost } from './fixtures/keep-host.ts';
+import { click, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
+import { sweepHost } from './fixtures/sweep-host.ts';
+
+const AD = ad('4 x 45 lb plates $150');
+const KEPT = findOf(AD, {
+  id: 'old',
+  title: 'Plates of spring',
+  status: 'asked',
+  keptAt: 88 * DAY,
+  prices: [{ at: 88 * DAY, minor: 25_000, currency: 'USD' }],
+  notes: 'ring <b>after</b> six',
+});
+
+async function open(keeping = keepHost()) {
+  const panel = mount(ready(), judge, new Map(), null, sweepHost(), keeping);
+  await act(async () => undefined);
+  return { ...panel, keeping };
+}
+
+describe('keeping an ad', () => {
+  test('one press keeps it with its answer, and says so', async () => {
+    const { keeping } = await open();
+    await click('[data-keep]');
+    expect(keeping.keep).toHaveBeenCalledOnce();
+    expect(keeping.keep.mock.calls[0]?.[0].evaluation.call.kind).toBe('haggle');
+    expect(text('.keep [role=status]')).toContain('Kept.');
+    await click('[data-open-find]');
+    expect(keeping.openWorkshop).toHaveBeenCalledWith('finds/find-1');
+  });
+
+  test('what is said about it afterwards is kept too', async () => {
+    const { keeping } = await open();
+    await click('[data-keep]');
+    await type('[data-path="plate-1.count"]', '6');
+    await leave('[data-path="plate-1.count"]');
+    await act(() => vi.waitFor(() => expect(keeping.refresh).toHaveBeenCalled()));
+    expect(keeping.refresh.mock.lastCall?.[1].edits.changes).toHaveLength(1);
+    expect(keeping.refresh.mock.lastCall?.[2]).toBe(false);
+  });
+
+  test('a store that is full says so, and the button stays', async () => {
+    await open(keepHost([], { ok: false, code: 'full' }));
+    await click('[data-keep]');
+    expect(text('.keep [role=alert]').length).toBeGreaterThan(20);
+    expect(find('[data-keep]')).toBeTruthy();
+  });
+
+  test('an ad met again shows what was kept, the change of price and the days', async () => {
+    const { keeping } = await open(keepHost([{ find: KEPT, how: 'words', likeness: 0.9 }]));
+    const met = text('[data-met]');
+    expect(met).toContain('You kept this ad before, under another address: “Plates of spring”.');
+    expect(met).toMatch(/Asked \$250 then, \$\d+ now: \d+ % less\. Known for 12 days\. Status: asked\./);
+    expect(document.querySelector('[data-met] b')).toBeNull();
+    await click('[data-take]');
+    expect(keeping.refresh.mock.lastCall?.[0]).toBe('old');
+    expect(keeping.refresh.mock.lastCall?.[2]).toBe(true);
+    expect(text('.keep')).toContain('Kept.');
+  });
+
+  test('many at once: known ones are brought up to date, doubtful ones are new', async () => {
+    const host = keepHost([{ find: KEPT, how: 'address', likeness: 1 }]);
+    expect(await keepMany(host, [AD, AD])).toBe(2);
+    expect(host.refresh).toHaveBeenCalledTimes(2);
+    const doubtful = keepHost([{ find: KEPT, how: 'maybe', likeness: 0.5 }]);
+    expect(await keepMany(doubtful, [AD])).toBe(1);
+    expect(doubtful.keep).toHaveBeenCalledOnce();
+    expect(await keepMany(keepHost([], { ok: false, code: 'full' }), [AD, AD])).toBe(0);
+  });
+});
