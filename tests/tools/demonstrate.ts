@@ -13,6 +13,7 @@ import {
   waitForState,
 } from '../browser/driver/index.ts';
 import { answerLine, readAnswer } from './panel-answer.ts';
+import { keepAd, showWorkshop } from './show-workshop.ts';
 
 export interface DemoAd {
   readonly id: string;
@@ -69,6 +70,7 @@ async function judge(launched: Launched, ad: DemoAd, out: string): Promise<strin
     await panel.screenshot({ path: join(out, `${ad.id}-panel.png`) });
     await launched.display.screenshot(join(out, `${ad.id}-window.png`));
     if (answer.state === 'refused' || answer.state === 'failed') throw new Error(`the panel says "${answer.says}"`);
+    if (answer.kind !== null) await keepAd(panel);
     return answerLine(answer);
   } finally {
     await page.close();
@@ -90,6 +92,7 @@ export async function demonstrate(ads: readonly DemoAd[], out: string): Promise<
         });
         console.log(`${ad.id}: ${line}`);
       }
+      console.log(`workshop: ${await showWorkshop(launched, out)} finds kept`);
     } finally {
       await launched.browser.close();
     }

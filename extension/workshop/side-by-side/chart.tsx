@@ -35,13 +35,13 @@ export function CompareChart({ columns, comparison }: { readonly columns: readon
         id: find.id,
         label: find.title || t('finds_untitled'),
         ...value,
-        words: { ...written, per: t(`compare_per_${kind.replace('-', '_')}`) },
+        words: { ...written, per: t(`compare_${kind.replace('-', '_')}`) },
         own: index === best,
       },
     ];
   });
   if (rows.length < 2) return null;
-  const caption = t(`compare_per_${kind.replace('-', '_')}`);
+  const caption = t(`compare_${kind.replace('-', '_')}`);
   return (
     <section class="compare-chart">
       <h2>{caption}</h2>
