@@ -13,6 +13,8 @@ export interface KillReport {
   readonly confirmed: number;
   /** Kills after which the step under way was there in full, though not confirmed yet: allowed. */
   readonly underWay: number;
+  /** Starts after which the browser did not open its database; it was then started again. */
+  readonly refusals: number;
   /** In words; none when nothing was lost. */
   readonly faults: readonly string[];
   readonly finds: number;
@@ -46,6 +48,33 @@ const isAlive = (group: number): boolean => {
   }
 };
 
+type Found = Awaited<ReturnType<Window['storeTest']['dump']>>;
+
+interface Started {
+  readonly browser: Browser;
+  readonly page: Page;
+  readonly found: Found;
+  readonly refusals: number;
+}
+
+/**
+ * Starts the browser and reads what is there. On a machine with much to do, Chromium 156 was seen to answer "Internal error opening
+ * backing store" twice in about 550 starts after a kill; so it is started again, as a person would, and the data must then be there.
+ */
+async function start(extension: string, profile: string, told: (line: string) => void): Promise<Started> {
+  for (let refusals = 0; ; refusals += 1) {
+    const browser = await launchHeadless({ extension, profile });
+    const page = await storePage(browser);
+    page.on('console', (line) => told(`the page says: ${line.text()}`));
+    try {
+      return { browser, page, found: await page.evaluate(() => window.storeTest.dump()), refusals };
+    } catch (error) {
+      await browser.close();
+      if (refusals === 3 || !String(error).includes('refused')) throw error;
+    }
+  }
+}
+
 /** What must be there after so many confirmed steps, and what may be there instead: the step under way done in full. */
 export function expected(seed: number, from: Model, confirmed: number): readonly [Model, Model] {
   const random = randomFrom(seed);
@@ -65,15 +94,13 @@ export async function killOften(
   const profile = await mkdtemp(join(tmpdir(), 'ironsift-kills-'));
   const chance = randomFrom(firstSeed);
   const faults: string[] = [];
-  let [confirmed, underWay, count] = [0, 0, 0];
+  let [confirmed, underWay, count, refusals] = [0, 0, 0, 0];
   let [must, may]: readonly [Model, Model] = [EMPTY, EMPTY];
   let model = EMPTY;
   try {
     for (let round = 0; round <= kills; round += 1) {
-      const browser = await launchHeadless({ extension, profile });
-      const page = await storePage(browser);
-      page.on('console', (line) => told(`the page says: ${line.text()}`));
-      const found = await page.evaluate(() => window.storeTest.dump());
+      const { browser, page, found, ...started } = await start(extension, profile, told);
+      refusals += started.refusals;
       model = found.model;
       const state = stateText(model);
       const asConfirmed = state === stateText(must);
@@ -109,5 +136,5 @@ export async function killOften(
   } finally {
     for (const folder of [extension, profile]) await rm(folder, { recursive: true, force: true });
   }
-  return { kills, confirmed, underWay, faults, finds: Object.keys(model.finds).length };
+  return { kills, confirmed, underWay, refusals, faults, finds: Object.keys(model.finds).length };
 }
