@@ -14,6 +14,7 @@ export interface FindRow {
   readonly find: Find;
   readonly status: string;
   readonly kept: number;
+  readonly changed: number;
   /** Higher than that of every row written before. */
   readonly revision: number;
   /** Each word of title, place and notes once, lower case without accents, a blank before each. */
@@ -49,7 +50,7 @@ export class Database extends Dexie {
     // the cache nobody is shown what is not written yet.
     super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });
     this.version(LATEST).stores({
-      finds: 'id, status, kept, revision',
+      finds: 'id, status, kept, changed, revision',
       ads: 'id',
       marks: 'id, *keys, version',
       removed: 'id, &token, removedAt',

@@ -6,7 +6,7 @@ import { type Damage, sound, soundFind } from './checked.ts';
 import { type Context, following, present, reading } from './context.ts';
 import type { Database, MarkRow } from './database.ts';
 import { StoreFailure } from './failure.ts';
-import { pageOf } from './find-list.ts';
+import { openingPage, pageOf } from './find-list.ts';
 import { findWrites, loadFind } from './find-writes.ts';
 import { removedSchema } from './records.ts';
 import { rowCache } from './row-cache.ts';
@@ -33,8 +33,9 @@ const soundMarks = (rows: readonly MarkRow[]): (readonly [string, Mark])[] =>
 
 export function findsOf(context: Context): Finds {
   const { db } = context;
-  const rows = rowCache(db);
-  const listed = async (query: ListQuery, damage: Damage[]): Promise<FindPage> => pageOf(await rows(), query, damage);
+  const { rows, isFilled } = rowCache(db);
+  const listed = async (query: ListQuery, damage: Damage[]): Promise<FindPage> =>
+    (isFilled() ? null : await openingPage(db, query, damage)) ?? pageOf(await rows(), query, damage);
   return {
     ...findWrites(context),
     removals: () =>

@@ -11,8 +11,15 @@ export async function nextRevision(db: Database): Promise<number> {
   return value;
 }
 
-/** Gives the rows as they are now, in no order; they must not be changed. One for each open database. */
-export function rowCache(db: Database): () => PromiseLike<readonly FindRow[]> {
+export interface RowCache {
+  /** The rows as they are now, in no order; they must not be changed. */
+  readonly rows: () => PromiseLike<readonly FindRow[]>;
+  /** False until all were read once. */
+  readonly isFilled: () => boolean;
+}
+
+/** One for each open database. */
+export function rowCache(db: Database): RowCache {
   let known: { readonly revision: number; readonly rows: ReadonlyMap<string, FindRow> } = { revision: 0, rows: new Map() };
 
   const withRows = (rows: ReadonlyMap<string, FindRow>, fresh: readonly FindRow[], revision: number) => {
@@ -23,7 +30,7 @@ export function rowCache(db: Database): () => PromiseLike<readonly FindRow[]> {
     known = { rows: all, revision: fresh.reduce((most, row) => Math.max(most, Number(row.revision) || 0), revision) };
   };
 
-  return () =>
+  const rows = () =>
     db.transaction('r', db.finds, async () => {
       const { revision, rows } = known;
       const [fresh, count] = await Promise.all([db.finds.where('revision').above(revision).toArray(), db.finds.count()]);
@@ -35,4 +42,5 @@ export function rowCache(db: Database): () => PromiseLike<readonly FindRow[]> {
       }
       return [...known.rows.values()];
     });
+  return { rows, isFilled: () => known.rows.size > 0 };
 }

@@ -21,6 +21,7 @@ export const rowOf = (find: Find, revision: number): FindRow => ({
   find,
   status: find.status,
   kept: find.keptAt,
+  changed: find.changedAt,
   revision,
   words: wordsIn(`${find.title} ${find.summary.place ?? ''} ${find.notes}`)
     .slice(0, MOST_WORDS)
