@@ -4,16 +4,25 @@ import * as plain from '../platform/settings.ts';
 
 const opened = async () => (await import('../store/page-store.ts')).pageStore();
 
+/** As they were when this page last read or wrote them: only what it changed since is written, so that no other page's change is undone. */
+let known: Partial<Settings> = {};
+
 export async function loadSettings(): Promise<Settings> {
   const store = await opened();
   const loaded = store.ok ? await store.value.settings.load(Date.now()) : store;
-  return loaded.ok ? loaded.value.settings : (await plain.loadSettings()).settings;
+  const settings = loaded.ok ? loaded.value.settings : (await plain.loadSettings()).settings;
+  known = settings;
+  return settings;
 }
 
 /** Rejects when they could not be kept. */
 export async function saveSettings(settings: Settings): Promise<void> {
+  const changed = Object.fromEntries(
+    Object.entries(settings).filter(([name, value]) => known[name as keyof Settings] !== value),
+  ) as Partial<Settings>;
   const store = await opened();
   if (!store.ok) return plain.saveSettings(settings);
-  const saved = await store.value.settings.save(settings, Date.now());
+  const saved = await store.value.settings.change(() => changed, Date.now());
   if (!saved.ok) throw new Error(`settings: ${saved.code}`);
+  known = settings;
 }

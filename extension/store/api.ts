@@ -120,6 +120,10 @@ export interface SettingsStore {
   /** Defaults where nothing was ever saved. Edited rate cells are part of them. Names of settings that could not be read are given. */
   load(now: number): Promise<Outcome<{ readonly settings: Settings; readonly unreadable: readonly string[] }>>;
   save(settings: Settings, now: number): Promise<Outcome<Settings>>;
+  /** Changes some of them, whatever another page changed meanwhile. `step` gives what is to be another; it must not wait for anything. */
+  change(step: (settings: Settings) => Partial<Settings>, now: number): Promise<Outcome<Settings>>;
+  /** Puts what the finds taught; nothing is written where it is known already. It does not make the settings newer than an imported file's. */
+  learn(step: (settings: Settings) => Settings['learned'], now: number): Promise<Outcome<Settings>>;
   watch(seen: Seen<Settings>): Stop;
 }
 
@@ -129,6 +133,14 @@ export interface Imported {
   readonly added: number;
   readonly replaced: number;
   readonly kept: number;
+}
+/** What a file holds, and what importing it would do. */
+export interface Preview extends Imported {
+  readonly exportedAt: number;
+  readonly finds: number;
+  /** Of kit, rates and captured prices together. */
+  readonly others: number;
+  readonly settings: boolean;
 }
 /** Why a file was refused; `path` leads into it ("finds", 2, "prices", 0, "minor"). `badFileMessage` says it in words. */
 export interface BadFile {
@@ -146,6 +158,8 @@ export interface Store {
   exportAll(now: number): Promise<Outcome<string>>;
   /** Merges a file by id; the version changed later holds. All or nothing. */
   importAll(file: string): Promise<Outcome<Imported> | BadFile>;
+  /** What `importAll` would do; nothing is written. */
+  previewImport(file: string): Promise<Outcome<Preview> | BadFile>;
   /** The finds as CSV for a spreadsheet. `heading` gives the words for a key of the strings. */
   exportCsv(heading: (key: string) => string): Promise<Outcome<string>>;
   /** Damaged records that were set aside, as they were. */

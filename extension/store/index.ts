@@ -13,6 +13,7 @@ export type {
   MetAgain,
   OpenStore,
   Order,
+  Preview,
   Rates,
   Removal,
   Seen,

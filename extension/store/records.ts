@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { findSchema, moment, moneySchema, recordId } from '../../src/finds/record.ts';
 import { pageListingSchema } from '../../src/listing/page-listing.ts';
 import { KINDS } from '../../src/listing/reading.ts';
-import { RATE_CATEGORIES, settingsSchema } from '../../src/listing/settings.ts';
+import { DEFAULT_SETTINGS, RATE_CATEGORIES, settingsSchema } from '../../src/listing/settings.ts';
 import { storedEditsSchema } from '../panel/stored-edits.ts';
 
 const text = (max: number) => z.string().check(z.maxLength(max));
@@ -75,8 +75,17 @@ export const capturedPriceSchema = z.object({
 });
 export type CapturedPrice = z.infer<typeof capturedPriceSchema>;
 
+/** A file of before knows nothing of newer settings: they stand at their defaults. */
+const filledUp = z.transform((value) =>
+  typeof value === 'object' && value !== null ? { ...DEFAULT_SETTINGS, ...value } : value,
+);
+
 /** Settings but for the rates, which are rows of their own. */
-export const settingsRowSchema = z.object({ id: z.literal('settings'), value: settingsSchema, changedAt: moment });
+export const settingsRowSchema = z.object({
+  id: z.literal('settings'),
+  value: z.pipe(filledUp, settingsSchema),
+  changedAt: moment,
+});
 export type SettingsRow = z.infer<typeof settingsRowSchema>;
 
 /** A record that failed its check, as it was, and where it came from. */

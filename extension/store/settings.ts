@@ -8,6 +8,7 @@ import type { SettingsStore } from './api.ts';
 import { type Damage, taken } from './checked.ts';
 import { type Context, following, reading, writing } from './context.ts';
 import type { Database } from './database.ts';
+import type { Outcome } from './failure.ts';
 import { type RateRow, rateRowSchema } from './records.ts';
 import { allSound } from './shelf.ts';
 
@@ -18,6 +19,7 @@ export interface OldSettings {
   drop(): Promise<void>;
 }
 
+const DEFAULTS: LoadedSettings = { settings: DEFAULT_SETTINGS, unreadable: [] };
 const COLUMNS = ['used', 'new', 'shipping'] as const;
 
 /** Rows for the edited cells of settings. */
@@ -91,14 +93,37 @@ export function settingsOf(context: Context, elsewhere: OldSettings | null): Set
     return written.value === 'taken' ? old : null;
   }
 
+  const load = (now: number) =>
+    reading(context, async (damage) => {
+      const found = await read(damage);
+      if (found && found.unreadable.length > 0) await mend(found, now);
+      return found ?? (await takeOver(now)) ?? (await read(damage)) ?? DEFAULTS;
+    });
+
+  /** A change of what is there: what lay elsewhere must be taken over before, or it would never be. */
+  async function first<T>(now: number, write: (damage: Damage[]) => Promise<T>): Promise<Outcome<T>> {
+    const loaded = await load(now);
+    return loaded.ok ? writing(context, TABLES, write) : loaded;
+  }
+
   return {
-    load: (now) =>
-      reading(context, async (damage) => {
-        const found = await read(damage);
-        if (found && found.unreadable.length > 0) await mend(found, now);
-        return found ?? (await takeOver(now)) ?? (await read(damage)) ?? { settings: DEFAULT_SETTINGS, unreadable: [] };
-      }),
+    load,
     save: (settings, now) => writing(context, TABLES, () => putSettings(db, settings, now)),
+    change: (step, now) =>
+      first(now, async (damage) => {
+        const { settings } = (await read(damage)) ?? DEFAULTS;
+        return putSettings(db, { ...settings, ...step(settings) }, now);
+      }),
+    learn: (step, now) =>
+      first(now, async (damage) => {
+        const { settings } = (await read(damage)) ?? DEFAULTS;
+        const learned = taken(settingsSchema, { ...settings, learned: step(settings) }).learned;
+        if (JSON.stringify(learned) === JSON.stringify(settings.learned)) return settings;
+        const before = await db.settings.get('settings');
+        const value = { ...settings, learned, rates: {} };
+        await db.settings.put({ id: 'settings', value, changedAt: before?.changedAt ?? 0 });
+        return { ...settings, learned };
+      }),
     watch: (seen) => following(context, async (damage) => (await read(damage))?.settings ?? DEFAULT_SETTINGS, seen),
   };
 }

@@ -1,8 +1,8 @@
 /** Everything out as one file, and a file in: merged by id, the version changed later holds, all or nothing. */
 
-import type { BadFile, Imported, Store } from './api.ts';
+import type { BadFile, Imported, Preview, Store } from './api.ts';
 import { type Damage, sound, soundAd, soundFind } from './checked.ts';
-import { type Context, reading, writing } from './context.ts';
+import { type Context, present, reading, writing } from './context.ts';
 import type { Outcome } from './failure.ts';
 import { type ExportFile, FILE_FORMAT, FILE_VERSION, readFile } from './file.ts';
 import { mergeFinds } from './merge-finds.ts';
@@ -101,11 +101,36 @@ async function merge(context: Context, file: ExportFile): Promise<Imported> {
   return { added, replaced, kept };
 }
 
-export const transferOf = (context: Context): Pick<Store, 'exportAll' | 'importAll'> => ({
+/** Merges and takes it all back: what is told is what importing does. Resolves when the transaction is gone. */
+async function tryMerge({ db, ...rest }: Context, file: ExportFile): Promise<Imported> {
+  const imported: Imported[] = [];
+  const tried = db.transaction('rw', db.tables, async (transaction) => {
+    imported.push(await merge({ db, ...rest }, file));
+    transaction.abort();
+  });
+  await tried.catch((error: unknown) => {
+    if (imported.length === 0) throw error;
+  });
+  return present(imported[0]);
+}
+
+const holds = ({ exportedAt, finds, removed, owned, needs, rates, captured, settings }: ExportFile) => ({
+  exportedAt,
+  finds: finds.length,
+  others: removed.length + owned.length + needs.length + rates.length + captured.length,
+  settings: settings !== null,
+});
+
+export const transferOf = (context: Context): Pick<Store, 'exportAll' | 'importAll' | 'previewImport'> => ({
   exportAll: (now) => reading(context, async (damage) => JSON.stringify(await everything(context, now, damage), null, 1)),
   async importAll(text): Promise<Outcome<Imported> | BadFile> {
     const read = readFile(text);
     if (!read.ok) return read;
     return writing(context, context.db.tables.map(({ name }) => name) as never, () => merge(context, read.file));
+  },
+  async previewImport(text): Promise<Outcome<Preview> | BadFile> {
+    const read = readFile(text);
+    if (!read.ok) return read;
+    return reading(context, async () => ({ ...holds(read.file), ...(await tryMerge(context, read.file)) }));
   },
 });

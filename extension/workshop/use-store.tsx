@@ -2,7 +2,7 @@
 import { type ComponentChildren, createContext } from 'preact';
 import { useContext, useEffect, useState } from 'preact/hooks';
 import { useWords } from '../components/speech.ts';
-import { failureMessage, type OpenStore, type Outcome, type Store } from '../store/index.ts';
+import { failureMessage, type OpenStore, type Outcome, type Stop, type Store } from '../store/index.ts';
 import type { WorkshopHost } from './host.ts';
 
 const Opened = createContext<Store | null>(null);
@@ -23,6 +23,8 @@ export function WithStore({ host, children }: { readonly host: WorkshopHost; rea
       here = false;
     };
   }, [host]);
+  const store = opened?.ok ? opened.value : null;
+  useEffect(() => (store ? learning(store, host) : undefined), [store, host]);
   if (opened === null) return <p class="quiet">{t('workshop_opening')}</p>;
   if (!opened.ok) return <p role="alert">{say(failureMessage(opened.code))}</p>;
   return (
@@ -31,6 +33,19 @@ export function WithStore({ host, children }: { readonly host: WorkshopHost; rea
       {children}
     </Opened.Provider>
   );
+}
+
+/** The going rate follows the finds while a screen is open. */
+function learning(store: Store, host: WorkshopHost): Stop {
+  let stop: Stop | null = null;
+  let wanted = true;
+  import('../store/learning.ts').then(({ keepLearning }) => {
+    if (wanted) stop = keepLearning(store, host.now);
+  });
+  return () => {
+    wanted = false;
+    stop?.();
+  };
 }
 
 /** The open store. Only below `WithStore`. */

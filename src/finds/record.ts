@@ -1,6 +1,7 @@
 /** What is kept of an ad: the row that lists need, and beside it the bulk that only the open ad needs. Schemas, for nothing stored is trusted. */
 import * as z from 'zod/mini';
 import { KINDS } from '../listing/reading.ts';
+import { RATE_CATEGORIES } from '../listing/settings.ts';
 
 const text = (max: number) => z.string().check(z.maxLength(max));
 const currency = z.string().check(z.regex(/^[A-Z]{3}$/));
@@ -30,6 +31,10 @@ export const summarySchema = z.object({
   place: z.nullable(text(500)),
   /** One way. */
   distance: z.nullable(z.object({ value: z.number().check(z.nonnegative()), unit: z.enum(['mi', 'km']) })),
+  /** What the price says of the going rate, per pound or piece: see price/observed.ts. Finds of before have none. */
+  observed: z.optional(
+    z.array(z.object({ category: z.enum(RATE_CATEGORIES), perUnit: z.number().check(z.positive()), currency })),
+  ),
 });
 export type Summary = z.infer<typeof summarySchema>;
 

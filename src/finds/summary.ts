@@ -1,11 +1,13 @@
 /** An evaluation in the few figures that a list shows. */
 import type { Evaluation } from '../listing/evaluation.ts';
 import type { Reading } from '../listing/reading.ts';
+import { observedPrices } from '../price/observed.ts';
 import type { Money } from '../units/money.ts';
 import type { Summary } from './record.ts';
 
 /** Money in minor units, weight in pounds; the saving is likely new delivered less likely all-in of the lot. */
-export function summarise({ call, worth, reading, trip }: Evaluation): Summary {
+export function summarise(evaluation: Evaluation): Summary {
+  const { call, worth, reading, trip } = evaluation;
   const { newWorth, allIn, perUsablePound, usable } = worth;
   return {
     call: call.kind,
@@ -25,6 +27,7 @@ export function summarise({ call, worth, reading, trip }: Evaluation): Summary {
     kinds: [...new Set(reading.items.map(({ kind }) => kind.value))],
     place: reading.place?.value.slice(0, 500) ?? null,
     distance: trip?.distance ?? reading.distance?.value ?? null,
+    observed: observedPrices(evaluation),
   };
 }
 

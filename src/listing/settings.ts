@@ -128,6 +128,8 @@ export const settingsSchema = z.object({
   ceilingMm: z.nullable(positive),
   /** Limits of flags that the buyer set in place of common practice, by their names in flags/limits.ts, in the unit that stands there. */
   limits: z.record(z.string(), atLeastZero),
+  /** Dark or light; "system" goes by the browser. */
+  theme: z.enum(['system', 'light', 'dark']),
   /** Kinds of cautions that the buyer has read and put away. */
   hiddenCautions: z.array(z.string()),
   corrections: z.array(correctionSchema),
@@ -162,6 +164,7 @@ export const DEFAULT_SETTINGS: Settings = {
   loadLb: 315,
   ceilingMm: null,
   limits: {},
+  theme: 'system',
   hiddenCautions: [],
   corrections: [],
 };

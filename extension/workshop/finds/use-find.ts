@@ -79,7 +79,7 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
   const setSettings = (changed: Partial<Settings>) => {
     const settings = { ...loaded.settings, ...changed };
     show({ ...loaded, settings });
-    store.settings.save(settings, host.now()).then((saved) => setFailed(saved.ok ? null : failureMessage(saved.code)));
+    store.settings.change(() => changed, host.now()).then((saved) => setFailed(saved.ok ? null : failureMessage(saved.code)));
   };
   const edits: Edits = {
     session: loaded.session,
