@@ -11,6 +11,7 @@ import { Drive, type DriveProps } from './drive.tsx';
 import { Flags } from './flags.tsx';
 import { Keep } from './keep.tsx';
 import type { KeepHost } from './keep-host.ts';
+import { KeepPrice } from './keep-price.tsx';
 import { Load } from './load.tsx';
 import type { Turning } from './panel.tsx';
 import { Questions } from './questions.tsx';
@@ -36,6 +37,7 @@ export function Answer({ evaluation, listing, settings, turnsOf, keeping, ...dri
     <>
       <CallHeader evaluation={evaluation} />
       {keeping && <Keep host={keeping} listing={listing} evaluation={evaluation} />}
+      {keeping && <KeepPrice host={keeping} listing={listing} evaluation={evaluation} />}
       <Cost worth={worth} items={reading.items} unit={unit} />
       <Reasons because={evaluation.call.because} flags={flags} />
       {turnsOf && <Turns evaluation={evaluation} settings={settings} turnsOf={turnsOf} />}

@@ -18,4 +18,5 @@ export interface ScreenEntry {
 export const SCREENS: readonly ScreenEntry[] = [
   { id: 'finds', load: () => import('./finds/index.tsx') },
   { id: 'side-by-side', load: () => import('./side-by-side/index.tsx') },
+  { id: 'rates', load: () => import('./rates/index.tsx') },
 ];

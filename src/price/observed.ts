@@ -15,7 +15,8 @@ export interface ObservedPrice {
   readonly currency: Currency;
 }
 
-interface Line {
+/** One line of an ad as it is priced. */
+export interface Line {
   readonly item: Item;
   readonly category: RateCategory;
   /** Pounds or pieces; null where the ad doesn't say. */
@@ -33,7 +34,7 @@ function quantityOf(item: Item, category: RateCategory): number | null {
 }
 
 /** Null for goods without a row in the table. */
-function lineOf(item: Item): Line | null {
+export function lineOf(item: Item): Line | null {
   const category = categoryOf(item);
   return category && { item, category, quantity: quantityOf(item, category), factor: conditionFactor(item) };
 }

@@ -18,7 +18,8 @@ function wordsFor(cell: RateCell | LearnedRate): Message | null {
   return KNOWN_SOURCES.includes(cell.source) ? message(`source_${cell.source.replaceAll('-', '_')}`) : null;
 }
 
-function sourceOf(cell: RateCell | LearnedRate | null): Message | null {
+/** Where a cell comes from, and when. */
+export function sourceOf(cell: RateCell | LearnedRate | null): Message | null {
   if (cell === null) return null;
   const words = wordsFor(cell);
   const source = words === null ? cell.source : { message: words };

@@ -1,0 +1,54 @@
+/** A shop's page says what goods cost new: its price can be kept for the table of rates. */
+import { useEffect, useState } from 'preact/hooks';
+import type { Evaluation } from '../../src/listing/evaluation.ts';
+import type { PageListing } from '../../src/listing/page-listing.ts';
+import { shopPriceOf } from '../../src/price/shop-price.ts';
+import type { Message } from '../../src/words/message.ts';
+import { useWords } from '../components/speech.ts';
+import { failureMessage } from '../store/failure.ts';
+import type { CapturedPrice } from '../store/index.ts';
+import type { KeepHost } from './keep-host.ts';
+
+export interface KeepPriceProps {
+  readonly host: KeepHost;
+  readonly listing: PageListing;
+  readonly evaluation: Evaluation;
+}
+
+export function KeepPrice({ host, listing, evaluation }: KeepPriceProps) {
+  const { say, t } = useWords();
+  const [kept, setKept] = useState<CapturedPrice | null>(null);
+  const [failed, setFailed] = useState<Message | null>(null);
+  useEffect(() => {
+    setKept(null);
+    setFailed(null);
+  }, [listing]);
+  const price = shopPriceOf(listing, evaluation);
+  if (price === null) return null;
+  const keep = async () => {
+    const title = listing.title.trim().slice(0, 300);
+    const outcome = await host.keepPrice({ ...price, title, address: listing.address });
+    setFailed(outcome.ok ? null : failureMessage(outcome.code));
+    if (outcome.ok) setKept(outcome.value);
+  };
+  return (
+    <div class="keep-price">
+      {kept ? (
+        <p role="status">
+          {t('rates_price_kept', {
+            price: { money: kept.price },
+            category: { message: { key: `category_${kept.category.replaceAll('-', '_')}` } },
+          })}{' '}
+          <button type="button" class="bare" data-open-rates onClick={() => host.openWorkshop('rates')}>
+            {t('rates_price_open')}
+          </button>
+        </p>
+      ) : (
+        <button type="button" class="bare" data-keep-price onClick={() => void keep()}>
+          {t('rates_keep_price')}
+        </button>
+      )}
+      {failed && <p role="alert">{say(failed)}</p>}
+    </div>
+  );
+}
