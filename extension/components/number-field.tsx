@@ -20,6 +20,8 @@ export interface NumberFieldProps {
   /** What stands behind the field: a unit, a select. */
   readonly children?: ComponentChildren;
   readonly width?: number;
+  /** Id of what explains the field. */
+  readonly hint?: string | undefined;
   readonly data?: Readonly<Record<`data-${string}`, string>>;
 }
 
@@ -66,7 +68,7 @@ export function NumberField(props: NumberFieldProps) {
           style={{ width: `${Math.max(props.width ?? 4, shown.length + 1)}ch` }}
           data-path={props.path}
           aria-invalid={complains ? 'true' : undefined}
-          aria-describedby={complains ? `${id}-complaint` : undefined}
+          aria-describedby={complains ? `${id}-complaint` : props.hint}
           onInput={(event) => take(event.currentTarget.value)}
           onBlur={leave}
           onKeyDown={(event) => {

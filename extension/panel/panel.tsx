@@ -10,6 +10,7 @@ import { speaker } from '../../src/words/say.ts';
 import { Announcer } from '../components/announcer.tsx';
 import { inPage, type Marker, Marking } from '../components/evidence.ts';
 import { Speech, wordsOf } from '../components/speech.ts';
+import { applyTheme } from '../components/theme.ts';
 import { useOpenForPrint } from '../components/use-print.ts';
 import { Another } from './another.tsx';
 import { Answer } from './answer.tsx';
@@ -48,6 +49,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   useEffect(() => host.watchCapture(setCapture), [host]);
   useOpenForPrint();
   const { settings, keep } = useSettings(host);
+  useEffect(() => applyTheme(settings.theme), [settings.theme]);
   const { edits, evaluation, distance, setDistance } = useEditing(capture, settings, host, judge);
   const judgedBy = useMemo(() => ({ ...settings, distance }), [settings, distance]);
   const { swept, rows, shown } = useSweep(host.sweep, judge, settings, words, capture, evaluation);

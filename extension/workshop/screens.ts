@@ -19,4 +19,5 @@ export const SCREENS: readonly ScreenEntry[] = [
   { id: 'finds', load: () => import('./finds/index.tsx') },
   { id: 'side-by-side', load: () => import('./side-by-side/index.tsx') },
   { id: 'rates', load: () => import('./rates/index.tsx') },
+  { id: 'settings', load: () => import('./settings/index.tsx') },
 ];

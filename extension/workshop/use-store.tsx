@@ -2,6 +2,7 @@
 import { type ComponentChildren, createContext } from 'preact';
 import { useContext, useEffect, useState } from 'preact/hooks';
 import { useWords } from '../components/speech.ts';
+import { applyTheme } from '../components/theme.ts';
 import { failureMessage, type OpenStore, type Outcome, type Stop, type Store } from '../store/index.ts';
 import type { WorkshopHost } from './host.ts';
 
@@ -25,6 +26,7 @@ export function WithStore({ host, children }: { readonly host: WorkshopHost; rea
   }, [host]);
   const store = opened?.ok ? opened.value : null;
   useEffect(() => (store ? learning(store, host) : undefined), [store, host]);
+  useEffect(() => store?.settings.watch((seen) => seen.ok && applyTheme(seen.value.theme)), [store]);
   if (opened === null) return <p class="quiet">{t('workshop_opening')}</p>;
   if (!opened.ok) return <p role="alert">{say(failureMessage(opened.code))}</p>;
   return (
