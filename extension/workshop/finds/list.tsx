@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { useWords } from '../../components/speech.ts';
 import { type FindPage, failureMessage } from '../../store/index.ts';
+import { Example } from '../example/index.tsx';
 import type { WorkshopHost } from '../host.ts';
 import { useLive } from '../use-live.ts';
 import { useStore } from '../use-store.tsx';
@@ -58,6 +59,7 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
       </p>
       {outcome && !outcome.ok && <p role="alert">{say(failureMessage(outcome.code))}</p>}
       {outcome?.ok && total === 0 && <p>{t(isFiltered(wanted) ? 'finds_none_such' : 'finds_none')}</p>}
+      {outcome?.ok && total === 0 && !isFiltered(wanted) && <Example host={host} />}
       <Bulk host={host} chosen={chosen} total={total} onChooseAll={() => void chooseAll()} onDone={() => setChosen(NONE)} />
       {outcome?.ok && total > 0 && (
         <Rows
