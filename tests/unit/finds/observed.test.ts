@@ -34,6 +34,8 @@ describe('a price tells the going rate', () => {
   it('as it would be for sound goods', () => {
     // Rusty goods are worth 0.85 of sound ones: 180 / (180 × 0.85)
     expect(seen('4 x 45 lb olympic plates, cast iron, rusty, $180 for all')).toEqual([['iron', 1.1765, 'USD']]);
+    expect(seen('2 x 45 lb olympic plates, rusty, $90\nolympic barbell 7 ft $150')[0]).toEqual(['iron', 1.1765, 'USD']);
+    expect(seen('olympic plates, 4 x 45 lb and 2 x 25 lb, rusty, $0.80 per lb')).toEqual([['iron', 0.9412, 'USD']]);
   });
 });
 
@@ -46,6 +48,23 @@ describe('a price tells nothing', () => {
     ['when the ad does not say how many', 'some 45 lb olympic plates $100'],
     ['of what is broken', '2 x 45 lb olympic plates, both cracked, $60'],
   ])('%s', (_why, text) => expect(seen(text)).toEqual([]));
+
+  it('when a deal-breaker is on the ad as a whole', () => {
+    const sound = judge('4 x 45 lb olympic plates, cast iron, $180 for all');
+    const says = { key: 'unused' };
+    const flag = {
+      id: 'x',
+      weight: 'deal-breaker' as const,
+      item: null,
+      says,
+      found: null,
+      limit: null,
+      source: says,
+      evidence: [],
+    };
+    expect(observedPrices(sound)).toHaveLength(1);
+    expect(observedPrices({ ...sound, flags: [flag] })).toEqual([]);
+  });
 });
 
 const DAY = 86_400_000;

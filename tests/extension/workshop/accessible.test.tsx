@@ -1,0 +1,30 @@
+/** axe over the screens; colours are not drawn here and are looked at in real browsers. */
+import 'fake-indexeddb/auto';
+import axe from 'axe-core';
+import { expect, it } from 'vitest';
+import { ad, PLATES } from '../store/making.ts';
+import { clickOn, openWorkshop, shown } from './open.tsx';
+
+async function violations(): Promise<readonly string[]> {
+  const { violations: found } = await axe.run(document.body, { rules: { 'color-contrast': { enabled: false } } });
+  return found.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 200)}`));
+}
+
+it('rates, with a cell open and something learned', async () => {
+  await openWorkshop([ad(PLATES)], '#rates');
+  await shown('[data-learned]');
+  await clickOn(await shown('[data-change="rates.iron.used"]'));
+  expect(await violations()).toEqual([]);
+});
+
+it('settings', async () => {
+  await openWorkshop([], '#settings');
+  await shown('[data-setting]');
+  expect(await violations()).toEqual([]);
+});
+
+it('finds with the example', async () => {
+  await openWorkshop([]);
+  await shown('[data-example] .call');
+  expect(await violations()).toEqual([]);
+});
