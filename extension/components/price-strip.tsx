@@ -1,5 +1,5 @@
 /** Ranges above single prices, drawn to one scale from zero. Prices far beyond it stand at its edge, so that one does not squeeze the others. */
-import { ticksTo } from './axis.ts';
+import { anchorAt, axisTo } from './axis.ts';
 
 export interface StripRange {
   readonly id: string;
@@ -54,15 +54,10 @@ export function PriceStrip({ ranges, prices, writeTick }: PriceStripProps) {
   const middle = floor - STRIP / 2;
   return (
     <svg class="chart-drawing" width="100%" height={floor + 20} aria-hidden="true" focusable="false">
-      {ticksTo(top).map((tick) => (
+      {axisTo(top).ticks.map((tick) => (
         <g key={tick}>
           <line class="chart-grid" x1={at(tick)} x2={at(tick)} y1={0} y2={floor + 3} />
-          <text
-            class="chart-tick"
-            x={at(tick)}
-            y={floor + 16}
-            text-anchor={tick / top < 0.1 ? 'start' : tick / top > 0.9 ? 'end' : 'middle'}
-          >
+          <text class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchorAt(axisTo(top).at(tick))}>
             {writeTick(tick)}
           </text>
         </g>
