@@ -90,18 +90,24 @@ function zipCodes() {
     .sort((a, b) => a.code - b.code);
 }
 
-/** Rows whose names the region does not have yet, each name once. */
+/** Rows whose names the region does not have yet, each name once, in the middle of where it stands. */
 function newNames(/** @type {Row[]} */ known, /** @type {Row[]} */ more) {
-  const seen = new Set(known.map(({ name, region }) => `${region} ${plain(name)}`));
-  return more.filter(({ name, region }) => {
-    const key = `${region} ${plain(name)}`;
-    if (seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
+  const keyOf = (/** @type {Row} */ { name, region }) => `${region} ${plain(name)}`;
+  const seen = new Set(known.map(keyOf));
+  /** @type {Map<string, Row[]>} */
+  const fresh = new Map();
+  for (const row of more) {
+    const key = keyOf(row);
+    if (!seen.has(key)) fresh.set(key, [...(fresh.get(key) ?? []), row]);
+  }
+  const middle = (/** @type {number[]} */ values) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  return [...fresh.values()].flatMap((rows) =>
+    rows.slice(0, 1).map((row) => ({ ...row, lat: middle(rows.map(({ lat }) => lat)), lon: middle(rows.map(({ lon }) => lon)) })),
+  );
 }
 
-const latitudes = (/** @type {{lat: number}[]} */ rows) => rows.map(({ lat }) => inLetters(Math.round((lat + 90) * 1000), 3)).join('');
+const latitudes = (/** @type {{lat: number}[]} */ rows) =>
+  rows.map(({ lat }) => inLetters(Math.round((lat + 90) * 1000), 3)).join('');
 const longitudes = (/** @type {{lon: number}[]} */ rows) =>
   rows.map(({ lon }) => inLetters(Math.round((lon + 180) * 1000), 3)).join('');
 /** Twelve steps to a power of ten: off by a tenth at most. */

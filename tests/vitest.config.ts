@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { placeModulesInTests } from '../places.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const project = (name: string, rest: object = {}) => ({
@@ -9,6 +10,7 @@ const project = (name: string, rest: object = {}) => ({
 
 export default defineConfig({
   root,
+  plugins: [placeModulesInTests],
   // The bundler's settings, so that tests see what ships.
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {

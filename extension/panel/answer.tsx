@@ -21,7 +21,7 @@ import { summary } from './summary.ts';
 import { Turns } from './turns.tsx';
 import { Working } from './working.tsx';
 
-export interface AnswerProps extends Omit<DriveProps, 'trip' | 'prospect'> {
+export interface AnswerProps extends Omit<DriveProps, 'trip' | 'prospect' | 'place'> {
   readonly evaluation: Evaluation;
   readonly listing: PageListing;
   readonly turnsOf: Turning | null;
@@ -45,7 +45,13 @@ export function Answer({ evaluation, listing, settings, turnsOf, keeping, ...dri
       <Doubts doubts={reading.doubts} />
       <Questions questions={evaluation.questions} />
       <Reading reading={reading} currency={reading.asking.currency?.value ?? worth.currency} unit={unit} />
-      <Drive trip={evaluation.trip} prospect={evaluation.prospect} settings={settings} {...drive} />
+      <Drive
+        trip={evaluation.trip}
+        prospect={evaluation.prospect}
+        place={reading.place?.value ?? null}
+        settings={settings}
+        {...drive}
+      />
       <Cautions cautions={evaluation.cautions} settings={settings} onSettings={drive.onSettings} />
       <Load estimates={evaluation.estimates} items={reading.items} settings={settings} onSettings={drive.onSettings} />
       <Working

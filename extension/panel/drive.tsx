@@ -7,12 +7,15 @@ import { NumberField } from '../components/number-field.tsx';
 import { parseNumber } from '../components/parse-input.ts';
 import { useWords, type Words } from '../components/speech.ts';
 import { DriveCosts } from './drive-costs.tsx';
+import { DrivePlaces } from './drive-places.tsx';
 import type { TypedDistance } from './session.ts';
 import { settingOut } from './setting-out.ts';
 
 export interface DriveProps {
   readonly trip: Trip | null;
   readonly prospect: Prospect | null;
+  /** Where the seller is, by the ad; null when it does not say. */
+  readonly place: string | null;
   readonly settings: Settings;
   readonly typed: TypedDistance | null;
   readonly unit: TypedDistance['unit'];
@@ -23,7 +26,7 @@ export interface DriveProps {
 
 const FARTHEST = 5000;
 
-export function Drive({ trip, prospect, settings, typed, unit, onDistance, onUnit, onSettings }: DriveProps) {
+export function Drive({ trip, prospect, place, settings, typed, unit, onDistance, onUnit, onSettings }: DriveProps) {
   const words = useWords();
   const { say, t } = words;
   const known = typed ?? (trip && trip.basis !== 'typed' ? trip.distance : null);
@@ -63,6 +66,7 @@ export function Drive({ trip, prospect, settings, typed, unit, onDistance, onUni
           }}
         />
       </div>
+      <DrivePlaces place={place} settings={settings} onSettings={onSettings} />
       {trip ? <Cost words={words} trip={trip} /> : <p class="quiet">{t('drive_no_distance')}</p>}
       {settingOut(words, trip, prospect).map((sentence) => (
         <p key={sentence}>{sentence}</p>

@@ -2,6 +2,7 @@
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Correction, Doubt, Reading } from '../../src/listing/reading.ts';
+import type { Place } from '../../src/trip/great-circle.ts';
 import { type Session, startSession } from './session.ts';
 
 export interface Edits {
@@ -13,6 +14,10 @@ export interface Edits {
   readonly putBackItem: (item: string) => void;
   readonly settle: (doubt: Doubt, choice: number) => void;
   readonly reopen: (doubtId: string) => void;
+  /** Where the seller is, by the buyer's word; null for nowhere known. */
+  readonly setSeller: (place: Place | null) => void;
+  /** Where the ad says that the seller is. It counts while the buyer has said nothing, and is not kept: the ad says it again. */
+  readonly suppose: (place: Place | null) => void;
 }
 
 const nothing = () => undefined;
@@ -35,6 +40,8 @@ export const Editing = createContext<Edits>({
   putBackItem: nothing,
   settle: nothing,
   reopen: nothing,
+  setSeller: nothing,
+  suppose: nothing,
 });
 
 export const useEdits = (): Edits => useContext(Editing);

@@ -50,8 +50,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   useOpenForPrint();
   const { settings, keep } = useSettings(host);
   useEffect(() => applyTheme(settings.theme), [settings.theme]);
-  const { edits, evaluation, distance, setDistance } = useEditing(capture, settings, host, judge);
-  const judgedBy = useMemo(() => ({ ...settings, distance }), [settings, distance]);
+  const { edits, evaluation, settings: judgedBy, distance, setDistance } = useEditing(capture, settings, host, judge);
   const { swept, rows, shown } = useSweep(host.sweep, judge, settings, words, capture, evaluation);
   const list = useList(host.sweep, swept, capture);
   const shift = useMemo(() => (capture?.state === 'ready' ? composeText(capture.listing).shift : 0), [capture]);

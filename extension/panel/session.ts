@@ -2,6 +2,7 @@
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Correction, Doubt } from '../../src/listing/reading.ts';
 import type { Settings } from '../../src/listing/settings.ts';
+import type { Place } from '../../src/trip/great-circle.ts';
 
 /** One thing the buyer did: a value set by hand, or a doubt settled. */
 export type Change =
@@ -16,6 +17,8 @@ export interface Session {
   readonly listing: PageListing;
   readonly changes: readonly Change[];
   readonly distance: TypedDistance | null;
+  /** Where the seller is by the buyer's word: null for nowhere known, undefined while nothing is said of it. */
+  readonly sellerAt?: Place | null | undefined;
 }
 
 export const startSession = (key: string, listing: PageListing): Session => ({ key, listing, changes: [], distance: null });
@@ -73,6 +76,18 @@ export const reopenDoubt = (session: Session, id: string): Session => ({
 });
 
 export const setDistance = (session: Session, distance: TypedDistance | null): Session => ({ ...session, distance });
+
+export const setSeller = (session: Session, sellerAt: Place | null): Session => ({ ...session, sellerAt });
+
+/**
+ * The settings as one ad is judged by: a typed distance belongs to the ad, the stored one only remembers the unit; and so does the place of
+ * the seller. `supposed`: the place that the ad names, which counts while the buyer has said nothing of it.
+ */
+export const forAd = (settings: Settings, session: Session, supposed: Place | null = null): Settings => ({
+  ...settings,
+  distance: session.distance,
+  sellerAt: session.sellerAt === undefined ? supposed : session.sellerAt,
+});
 
 const ADDED = /^added-(\d+)\./;
 

@@ -2,6 +2,7 @@
 import * as z from 'zod/mini';
 import { correctionSchema } from '../../src/listing/correction.ts';
 import type { Doubt } from '../../src/listing/reading.ts';
+import { placeSchema } from '../../src/listing/settings.ts';
 import type { Change, Session } from './session.ts';
 
 export const storedEditsSchema = z.object({
@@ -12,12 +13,15 @@ export const storedEditsSchema = z.object({
     ]),
   ),
   distance: z.nullable(z.object({ value: z.number().check(z.nonnegative()), unit: z.enum(['mi', 'km']) })),
+  // Edits from before there were places have none.
+  sellerAt: z.optional(z.nullable(placeSchema)),
 });
 export type StoredEdits = z.infer<typeof storedEditsSchema>;
 
-export const packEdits = ({ changes, distance }: Session): StoredEdits => ({
+export const packEdits = ({ changes, distance, sellerAt }: Session): StoredEdits => ({
   changes: changes.map((change) => (change.by === 'hand' ? change : { ...change, doubt: change.doubt.id })),
   distance,
+  ...(sellerAt === undefined ? {} : { sellerAt }),
 });
 
 /** The session with stored edits; as it is when they can't be read. Settled doubts that the reading raises no more fall away. */
@@ -29,5 +33,5 @@ export function unpackEdits(session: Session, stored: unknown, doubts: readonly 
     const doubt = doubts.find((one) => one.id === change.doubt);
     return doubt?.choices[change.choice] ? [{ ...change, doubt }] : [];
   });
-  return { ...session, changes, distance: parsed.data.distance };
+  return { ...session, changes, distance: parsed.data.distance, sellerAt: parsed.data.sellerAt };
 }

@@ -1,19 +1,22 @@
 /** What the buyer said about the ad in front, and the evaluation that follows from it. */
-import { useMemo, useRef } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Correction } from '../../src/listing/reading.ts';
 import type { Settings } from '../../src/listing/settings.ts';
+import type { Place } from '../../src/trip/great-circle.ts';
 import type { Edits } from './edits.ts';
 import type { Capture, Host } from './host.ts';
 import type { Judge } from './panel.tsx';
 import {
   corrections,
+  forAd,
   putBack,
   putBackItem,
   reopenDoubt,
   type Session,
   setDistance,
+  setSeller,
   settleDoubt,
   setValue,
   type TypedDistance,
@@ -24,6 +27,8 @@ export interface EditingState {
   readonly edits: Edits;
   /** Null when nothing was taken, or the core could not judge it. */
   readonly evaluation: Evaluation | null;
+  /** As the ad in front is judged by. */
+  readonly settings: Settings;
   readonly distance: TypedDistance | null;
   readonly setDistance: (distance: TypedDistance | null) => void;
 }
@@ -32,17 +37,19 @@ export function useEditing(capture: Capture | null, settings: Settings, host: Ho
   const doubtsOf = judge && (({ listing }: Session) => attempt(() => judge(listing, settings, []))?.reading.doubts ?? []);
   const { session, change } = useSessions(capture, host, doubtsOf);
   const taken = capture?.state === 'ready';
-  // The typed distance belongs to one ad: the stored one only remembers the unit.
+  const [supposed, suppose] = useState<{ readonly key: string; readonly place: Place | null } | null>(null);
+  const here = supposed?.key === session.key ? supposed.place : null;
+  const own = useMemo(() => forAd(settings, session, here), [settings, session, here]);
   const judged = (listing: PageListing, made: readonly Correction[]) =>
-    taken && judge ? attempt(() => judge(listing, { ...settings, distance: session.distance }, made)) : null;
+    taken && judge ? attempt(() => judge(listing, own, made)) : null;
   const lastGood = useRef<{ readonly key: string; readonly evaluation: Evaluation } | null>(null);
   const evaluation = useMemo(() => {
     const now = judged(session.listing, corrections(session));
     if (now) lastGood.current = { key: session.key, evaluation: now };
     // An edit that the core can't follow must not take the answer away, or it could not be undone.
     return now ?? (lastGood.current?.key === session.key ? lastGood.current.evaluation : null);
-  }, [session, settings, judge, taken]);
-  const asRead = useMemo(() => judged(session.listing, [])?.reading ?? null, [session.listing, settings, judge, taken]);
+  }, [session, own, judge, taken]);
+  const asRead = useMemo(() => judged(session.listing, [])?.reading ?? null, [session.listing, own, judge, taken]);
   const edits = {
     session,
     asRead,
@@ -50,9 +57,17 @@ export function useEditing(capture: Capture | null, settings: Settings, host: Ho
     putBack: (path: string) => change((one) => putBack(one, path)),
     putBackItem: (item: string) => change((one) => putBackItem(one, item)),
     settle: (...choice: Parameters<Edits['settle']>) => change((one) => settleDoubt(one, ...choice)),
+    setSeller: (place: Place | null) => change((one) => setSeller(one, place)),
+    suppose: (place: Place | null) => suppose({ key: session.key, place }),
     reopen: (id: string) => change((one) => reopenDoubt(one, id)),
   };
-  return { edits, evaluation, distance: session.distance, setDistance: (typed) => change((one) => setDistance(one, typed)) };
+  return {
+    edits,
+    evaluation,
+    settings: own,
+    distance: session.distance,
+    setDistance: (typed) => change((one) => setDistance(one, typed)),
+  };
 }
 
 function attempt(judging: () => Evaluation): Evaluation | null {

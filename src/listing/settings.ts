@@ -29,7 +29,7 @@ const learnedCell = z
   .object({ ...cellShape, finds: z.int().check(z.nonnegative()), effective: atLeastZero, currency })
   .check(inOrder);
 
-const place = z.object({
+export const placeSchema = z.object({
   name: z.string().check(z.maxLength(200)),
   /** Degrees north and east. */
   lat: z.number().check(z.gte(-90), z.lte(90)),
@@ -92,8 +92,8 @@ export const settingsSchema = z.object({
   /** One-way distance to the seller, when typed. */
   distance: z.nullable(z.object({ value: atLeastZero, unit: z.enum(['mi', 'km']) })),
   /** Where the buyer sets out, and where the seller of the ad in hand lives: the distance comes from them when none is typed or stated. */
-  home: z.nullable(place),
-  sellerAt: z.nullable(place),
+  home: z.nullable(placeSchema),
+  sellerAt: z.nullable(placeSchema),
   /** Cost of a driven mile in major units of `currency`; published ones are in trip/mileage-rates.ts. */
   perMile: atLeastZero,
   /** What an hour is worth to the buyer, in major units. */

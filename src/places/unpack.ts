@@ -48,7 +48,8 @@ function degrees(text: string, digits: Uint8Array, base: number, from: number): 
   const out = new Float64Array(text.length / 3);
   for (let i = 0; i < out.length; i += 1) {
     const at = (k: number): number => digits[text.charCodeAt(3 * i + k)] ?? 0;
-    out[i] = ((at(0) * base + at(1)) * base + at(2)) / 1000 + from;
+    // Whole thousandths until the last step, so that degrees come out as they were written.
+    out[i] = ((at(0) * base + at(1)) * base + at(2) + 1000 * from) / 1000;
   }
   return out;
 }

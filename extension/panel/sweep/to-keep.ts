@@ -4,7 +4,7 @@ import type { PageListing } from '../../../src/listing/page-listing.ts';
 import type { Settings } from '../../../src/listing/settings.ts';
 import { adKey } from '../ad-key.ts';
 import type { Judge } from '../panel.tsx';
-import { corrections, startSession } from '../session.ts';
+import { corrections, forAd, startSession } from '../session.ts';
 import { packEdits, type StoredEdits, unpackEdits } from '../stored-edits.ts';
 
 export interface AdToKeep {
@@ -27,7 +27,7 @@ export async function toKeep(
     const fresh = startSession(key, listing);
     const doubts = stored === null ? [] : judge(listing, { ...settings, distance: null }, []).reading.doubts;
     const session = stored === null ? fresh : unpackEdits(fresh, stored, doubts);
-    const evaluation = judge(listing, { ...settings, distance: session.distance }, corrections(session));
+    const evaluation = judge(listing, forAd(settings, session), corrections(session));
     ads.push({ listing, edits: packEdits(session), evaluation });
     await new Promise((resolve) => setTimeout(resolve, 0));
   }

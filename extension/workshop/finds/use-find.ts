@@ -2,16 +2,19 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Evaluation } from '../../../src/listing/evaluation.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
+import type { Place } from '../../../src/trip/great-circle.ts';
 import type { Message } from '../../../src/words/message.ts';
 import { adKey } from '../../panel/ad-key.ts';
 import type { Edits } from '../../panel/edits.ts';
 import {
   corrections,
+  forAd,
   putBack,
   putBackItem,
   reopenDoubt,
   type Session,
   setDistance,
+  setSeller,
   settleDoubt,
   setValue,
   startSession,
@@ -38,14 +41,16 @@ interface Loaded {
   readonly core: Core;
   readonly settings: Settings;
   readonly session: Session;
+  /** Where the ad says that the seller is, as found in the place lists. */
+  readonly supposed: Place | null;
 }
 
-const judged = ({ core: { evaluate }, settings }: Loaded, session: Session, asRead = false): Evaluation =>
-  evaluate(session.listing, { ...settings, distance: session.distance }, asRead ? [] : corrections(session));
+const judged = ({ core: { evaluate }, settings, supposed }: Loaded, session: Session, asRead = false): Evaluation =>
+  evaluate(session.listing, forAd(settings, session, supposed), asRead ? [] : corrections(session));
 
 const opened = (core: Core, settings: Settings, { listing, edits }: KeptAd): Loaded => {
   const fresh = startSession(adKey(listing), listing);
-  return { core, settings, session: unpackEdits(fresh, edits, core.evaluate(listing, settings).reading.doubts) };
+  return { core, settings, supposed: null, session: unpackEdits(fresh, edits, core.evaluate(listing, settings).reading.doubts) };
 };
 
 /** Null while it loads; a message when it can't be opened. */
@@ -88,14 +93,15 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
     putBack: (path) => change((one) => putBack(one, path)),
     putBackItem: (item) => change((one) => putBackItem(one, item)),
     settle: (doubt, choice) => change((one) => settleDoubt(one, doubt, choice)),
+    setSeller: (place) => change((one) => setSeller(one, place)),
+    suppose: (supposed) => setLoaded((now) => now && { ...now, supposed }),
     reopen: (doubt) => change((one) => reopenDoubt(one, doubt)),
   };
   return {
     open: {
       find: find.value,
       session: loaded.session,
-      // The typed distance belongs to one ad: the stored one only remembers the unit.
-      settings: { ...loaded.settings, distance: loaded.session.distance },
+      settings: forAd(loaded.settings, loaded.session, loaded.supposed),
       core: loaded.core,
       evaluation,
       edits,

@@ -6,7 +6,7 @@ import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
 import { exponentOf, type Money } from '../../../src/units/money.ts';
 import type { Message } from '../../../src/words/message.ts';
 import { adKey } from '../../panel/ad-key.ts';
-import { corrections, startSession } from '../../panel/session.ts';
+import { corrections, forAd, startSession } from '../../panel/session.ts';
 import { unpackEdits } from '../../panel/stored-edits.ts';
 import { type Find, failureMessage } from '../../store/index.ts';
 import type { WorkshopHost } from '../host.ts';
@@ -46,7 +46,7 @@ export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns 
         if (!one.ok) return [];
         const { find, listing, edits } = one.value;
         const session = unpackEdits(startSession(adKey(listing), listing), edits, evaluate(listing, settings).reading.doubts);
-        const own = { ...settings, distance: session.distance };
+        const own = forAd(settings, session);
         const said = corrections(session);
         return [
           {

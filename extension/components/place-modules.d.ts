@@ -1,0 +1,5 @@
+/** Place lists, which the bundler makes of packages: see places.mjs. */
+declare module 'places:*' {
+  const packed: import('../../src/places/unpack.ts').Packed;
+  export default packed;
+}
