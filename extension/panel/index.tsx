@@ -1,5 +1,4 @@
 /** The panel's entry: one ad, beside its page. It shows itself first; the core, which is large, comes behind it. */
-import '../platform/page-api.ts';
 import { render } from 'preact';
 import { browserHost } from './browser-host.ts';
 import { Panel } from './panel.tsx';

@@ -1,7 +1,7 @@
 /**
  * The one place that reaches for the browser's extension API. Firefox and newer Chromium call it `browser`, older Chromium
- * `chrome`; with Manifest V3 both answer with promises, so only the name differs. Pages, where a few kilobytes do not matter, hand
- * in webextension-polyfill, which also smooths older browsers over; the background and the capture script do without it.
+ * `chrome`; with Manifest V3 both answer with promises, so only the name differs. The Workshop, where a few kilobytes do not matter, hands
+ * in webextension-polyfill, which also smooths older browsers over; the panel, the background and the capture script do without it.
  */
 import type { Browser } from 'webextension-polyfill';
 

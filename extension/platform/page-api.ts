@@ -1,4 +1,4 @@
-/** For the extension's own pages: has the platform use webextension-polyfill. Import it first. */
+/** For the Workshop: has the platform use webextension-polyfill. Import it first. */
 import polyfill from 'webextension-polyfill';
 import { handInApi } from './browser.ts';
 

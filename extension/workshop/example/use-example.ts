@@ -58,6 +58,9 @@ export function useExample(host: WorkshopHost): OpenExample | null {
     putBackItem: (item) => setSession(putBackItem(session, item)),
     settle: (doubt, choice) => setSession(settleDoubt(session, doubt, choice)),
     reopen: (doubt) => setSession(reopenDoubt(session, doubt)),
+    // The example stands nowhere: there is no way to it to be reckoned.
+    setSeller: () => undefined,
+    suppose: () => undefined,
   };
   return {
     core: loaded.core,
