@@ -49,15 +49,16 @@ export function marksOf(prices: readonly StripPrice[], top: number): readonly Ma
 export function PriceStrip({ ranges, prices, writeTick }: PriceStripProps) {
   const highest = Math.max(...ranges.map(({ high }) => high)) || 1;
   const top = Math.min(highest * BEYOND, Math.max(highest, ...prices.map(({ value }) => value * 1.02)));
-  const at = (value: number): string => `${((value / top) * 100).toFixed(3)}%`;
+  const axis = axisTo(top);
+  const at = (value: number): string => `${axis.at(value).toFixed(3)}%`;
   const floor = ranges.length * ROW + STRIP;
   const middle = floor - STRIP / 2;
   return (
     <svg class="chart-drawing" width="100%" height={floor + 20} aria-hidden="true" focusable="false">
-      {axisTo(top).ticks.map((tick) => (
+      {axis.ticks.map((tick) => (
         <g key={tick}>
           <line class="chart-grid" x1={at(tick)} x2={at(tick)} y1={0} y2={floor + 3} />
-          <text class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchorAt(axisTo(top).at(tick))}>
+          <text class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchorAt(axis.at(tick))}>
             {writeTick(tick)}
           </text>
         </g>

@@ -6,7 +6,7 @@ export const EXAMPLE: PageListing = {
   ...listingFromText(
     [
       'Olympic weights and bar, garage clear-out',
-      '$240 for everything, pick up in Elmwick, about 12 miles out of town.',
+      '$240 for everything, pick up in Elmwick.',
       '',
       '4 x 45 lb olympic plates, cast iron, some surface rust',
       '2 x 25 lb and 4 x 10 lb, same make',
