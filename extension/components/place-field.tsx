@@ -129,7 +129,7 @@ export function PlaceField({ path, label, value, first = null, places, home, uni
           ))}
         </div>
       )}
-      <span id={`${id}-says`} class={trouble || state === 'failed' ? 'complaint' : 'unseen'} role="status">
+      <span id={`${id}-says`} class={trouble || state === 'failed' ? 'complaint' : 'unseen'} data-says="">
         {state === 'reading' && t('places_reading')}
         {state === 'failed' && t('places_unreadable')}
         {trouble && t(trouble)}

@@ -83,7 +83,11 @@ export const setSeller = (session: Session, sellerAt: Place | null): Session => 
  * The settings as one ad is judged by: a typed distance belongs to the ad, the stored one only remembers the unit; and so does the place of
  * the seller. `supposed`: the place that the ad names, which counts while the buyer has said nothing of it.
  */
-export const forAd = (settings: Settings, session: Session, supposed: Place | null = null): Settings => ({
+export const forAd = (
+  settings: Settings,
+  session: Pick<Session, 'distance' | 'sellerAt'>,
+  supposed: Place | null = null,
+): Settings => ({
   ...settings,
   distance: session.distance,
   sellerAt: session.sellerAt === undefined ? supposed : session.sellerAt,

@@ -39,7 +39,7 @@ export function useEditing(capture: Capture | null, settings: Settings, host: Ho
   const taken = capture?.state === 'ready';
   const [supposed, suppose] = useState<{ readonly key: string; readonly place: Place | null } | null>(null);
   const here = supposed?.key === session.key ? supposed.place : null;
-  const own = useMemo(() => forAd(settings, session, here), [settings, session, here]);
+  const own = useMemo(() => forAd(settings, session, here), [settings, session.distance, session.sellerAt, here]);
   const judged = (listing: PageListing, made: readonly Correction[]) =>
     taken && judge ? attempt(() => judge(listing, own, made)) : null;
   const lastGood = useRef<{ readonly key: string; readonly evaluation: Evaluation } | null>(null);
@@ -49,7 +49,7 @@ export function useEditing(capture: Capture | null, settings: Settings, host: Ho
     // An edit that the core can't follow must not take the answer away, or it could not be undone.
     return now ?? (lastGood.current?.key === session.key ? lastGood.current.evaluation : null);
   }, [session, own, judge, taken]);
-  const asRead = useMemo(() => judged(session.listing, [])?.reading ?? null, [session.listing, own, judge, taken]);
+  const asRead = useMemo(() => judged(session.listing, [])?.reading ?? null, [session.listing, settings, judge, taken]);
   const edits = {
     session,
     asRead,
