@@ -2,12 +2,13 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
-import { shopPriceOf } from '../../src/price/shop-price.ts';
 import type { Message } from '../../src/words/message.ts';
 import { useWords } from '../components/speech.ts';
 import { failureMessage } from '../store/failure.ts';
 import type { CapturedPrice } from '../store/index.ts';
 import type { KeepHost } from './keep-host.ts';
+
+type ShopPriceOf = typeof import('../../src/price/shop-price.ts').shopPriceOf;
 
 export interface KeepPriceProps {
   readonly host: KeepHost;
@@ -19,11 +20,21 @@ export function KeepPrice({ host, listing, evaluation }: KeepPriceProps) {
   const { say, t } = useWords();
   const [kept, setKept] = useState<CapturedPrice | null>(null);
   const [failed, setFailed] = useState<Message | null>(null);
+  // Only a page that marks up what it offers can be a shop's: the reckoning is fetched for such a one.
+  const [shop, setShop] = useState<{ readonly priceOf: ShopPriceOf } | null>(null);
+  const marksUp = listing.offers.length > 0;
+  useEffect(() => {
+    if (!marksUp) return;
+    import('../../src/price/shop-price.ts').then(
+      ({ shopPriceOf }) => setShop({ priceOf: shopPriceOf }),
+      (error: unknown) => console.error('Ironsift:', error),
+    );
+  }, [marksUp]);
   useEffect(() => {
     setKept(null);
     setFailed(null);
   }, [listing]);
-  const price = shopPriceOf(listing, evaluation);
+  const price = shop && shop.priceOf(listing, evaluation);
   if (price === null) return null;
   const keep = async () => {
     const title = listing.title.trim().slice(0, 300);

@@ -1,6 +1,5 @@
 /** Keeping the ad, and what was kept of it before: the price then and now, and how long it has been for sale. */
-import { daysKnown, priceChange } from '../../src/finds/history.ts';
-import { askingOf } from '../../src/finds/summary.ts';
+import { askingOf, daysKnown, priceChange } from '../../src/finds/history.ts';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import { useWords, type Words } from '../components/speech.ts';

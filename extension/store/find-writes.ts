@@ -1,9 +1,9 @@
 /** Everything that changes a find. Row, bulk and mark change together or not at all. */
 
 import { adAddress } from '../../src/again/index.ts';
-import { withPrice } from '../../src/finds/history.ts';
+import { askingOf, withPrice } from '../../src/finds/history.ts';
 import { type Find, findSchema } from '../../src/finds/record.ts';
-import { askingOf, summarise } from '../../src/finds/summary.ts';
+import { summarise } from '../../src/finds/summary.ts';
 import type { AdToKeep, Finds, Removal } from './api.ts';
 import { type Damage, sound, soundAd, soundFind, taken } from './checked.ts';
 import { type Context, present, writing } from './context.ts';

@@ -1,4 +1,5 @@
 /** How an ad's price moved, and how long it has been known. Times are milliseconds since 1970 and always passed in. */
+import type { Reading } from '../listing/reading.ts';
 import type { Money } from '../units/money.ts';
 import type { PricePoint } from './record.ts';
 
@@ -8,6 +9,10 @@ export function withPrice(prices: readonly PricePoint[], price: Money | null, at
   if (price === null || (last?.minor === price.minor && last.currency === price.currency)) return prices;
   return [...prices, { at: Math.max(at, last?.at ?? at), minor: price.minor, currency: price.currency }];
 }
+
+/** The price that goes into the history: that of the lot, never a stand-in such as $1. */
+export const askingOf = ({ asking }: Reading): Money | null =>
+  asking.placeholder || asking.amount === null ? null : asking.amount.value;
 
 export interface PriceChange {
   readonly from: Money;

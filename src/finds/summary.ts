@@ -1,8 +1,6 @@
 /** An evaluation in the few figures that a list shows. */
 import type { Evaluation } from '../listing/evaluation.ts';
-import type { Reading } from '../listing/reading.ts';
 import { observedPrices } from '../price/observed.ts';
-import type { Money } from '../units/money.ts';
 import type { Summary } from './record.ts';
 
 /** Money in minor units, weight in pounds; the saving is likely new delivered less likely all-in of the lot. */
@@ -30,7 +28,3 @@ export function summarise(evaluation: Evaluation): Summary {
     observed: observedPrices(evaluation),
   };
 }
-
-/** The price that goes into the history: that of the lot, never a stand-in such as $1. */
-export const askingOf = ({ asking }: Reading): Money | null =>
-  asking.placeholder || asking.amount === null ? null : asking.amount.value;

@@ -1,5 +1,6 @@
 /** Keeping a shop's price from the panel. */
-import { describe, expect, it } from 'vitest';
+import { act } from 'preact/test-utils';
+import { describe, expect, it, vi } from 'vitest';
 import { evaluate } from '../../../src/evaluate.ts';
 import { keepHost } from './fixtures/keep-host.ts';
 import { click, find, mount, ready, text } from './fixtures/mount.tsx';
@@ -23,14 +24,18 @@ const page = (over = {}) =>
     offers: [OFFER],
     ...over,
   });
-const open = (capture = page(), keeping = keepHost()) => {
+const open = async (capture = page(), keeping = keepHost()) => {
   mount(capture, evaluate, new Map(), null, undefined, keeping);
+  // The reckoning of a shop's price is fetched only for a page that marks one up.
+  await act(async () => void (await import('../../../src/price/shop-price.ts')));
   return keeping;
 };
+const offered = () => vi.waitFor(() => find('[data-keep-price]'));
 
 describe('a shop’s page', () => {
   it('is kept as a new price, with its weight', async () => {
-    const host = open();
+    const host = await open();
+    await offered();
     await click('[data-keep-price]');
     expect(host.keepPrice).toHaveBeenCalledWith({
       category: 'iron',
@@ -46,13 +51,14 @@ describe('a shop’s page', () => {
   });
 
   it('says when it could not be kept', async () => {
-    open(page(), keepHost([], { ok: false, code: 'full' }));
+    await open(page(), keepHost([], { ok: false, code: 'full' }));
+    await offered();
     await click('[data-keep-price]');
     expect(find('.keep-price [role=alert]').textContent).not.toBe('');
   });
 
-  it('is offered only where the page marks up a price', () => {
-    open(page({ offers: [] }));
+  it('is offered only where the page marks up a price', async () => {
+    await open(page({ offers: [] }));
     expect(document.querySelector('[data-keep-price]')).toBeNull();
   });
 });
