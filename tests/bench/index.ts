@@ -6,6 +6,7 @@ import { read } from '../../src/read/index.ts';
 import { turnsOf } from '../../src/sensitivity.ts';
 import { grownAd, ORDINARY_AD } from './ads.ts';
 import { benchAgainstLibrary } from './against-library.ts';
+import { benchBuyList } from './buy-list.ts';
 import { medianTime, reference } from './timing.ts';
 
 const settings = { ...DEFAULT_SETTINGS, distance: { value: 20, unit: 'mi' as const } };
@@ -39,3 +40,4 @@ console.log(
   `growth of time per byte from 10 kB to 1 MB: ${((costs.at(-1) ?? Number.NaN) / (costs[0] ?? Number.NaN)).toFixed(2)} times`,
 );
 benchAgainstLibrary(process.env.IRONSIFT_ROOT ?? process.cwd());
+await benchBuyList();

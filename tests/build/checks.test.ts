@@ -94,6 +94,13 @@ describe('remoteAddresses', () => {
   });
 });
 
+it('lets the solver name the address of its file format, and nothing else or anywhere else', () => {
+  const told = '"see http://web.mit.edu/lpsolve/doc/CPLEX-format.htm)"';
+  expect(remoteAddresses(built({ 'solver-worker.js': told }))).toEqual([]);
+  expect(remoteAddresses(built({ 'a.js': told }))).toHaveLength(1);
+  expect(remoteAddresses(built({ 'solver-worker.js': `${told};fetch("http://web.mit.edu/lpsolve/doc/")` }))).toHaveLength(2);
+});
+
 describe('overBudget', () => {
   const noise = Array.from({ length: 4000 }, (_, i) => Math.sin(i).toString(36)).join('');
 
