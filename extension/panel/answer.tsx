@@ -43,7 +43,7 @@ export function Answer({ evaluation, listing, settings, turnsOf, keeping, ...dri
       {turnsOf && <Turns evaluation={evaluation} settings={settings} turnsOf={turnsOf} />}
       <Flags flags={flags} items={reading.items} />
       <Doubts doubts={reading.doubts} />
-      <Questions questions={evaluation.questions} />
+      <Questions evaluation={evaluation} title={listing.title} />
       <Reading reading={reading} currency={reading.asking.currency?.value ?? worth.currency} unit={unit} />
       <Drive
         trip={evaluation.trip}

@@ -5,6 +5,7 @@ import { useWords } from '../../components/speech.ts';
 import { Answer } from '../../panel/answer.tsx';
 import { Editing } from '../../panel/edits.ts';
 import { STATUSES } from '../../store/index.ts';
+import { Bought } from '../bought-form.tsx';
 import type { WorkshopHost } from '../host.ts';
 import { addressOf } from '../route.ts';
 import { useComplaint, useStore } from '../use-store.tsx';
@@ -39,6 +40,7 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
   const { finds } = useStore();
   const { complaint, checked } = useComplaint();
   const { find, session, settings, evaluation, edits } = open;
+  const [buying, setBuying] = useState(false);
   const [unit, setUnit] = useState(session.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi'));
   return (
     <div class="one-find">
@@ -59,10 +61,16 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
           options={STATUSES.map((status) => ({ value: status, words: t(`finds_status_${status}`) }))}
           onChoice={async (value) => {
             const status = STATUSES.find((one) => one === value);
-            if (status) checked(await finds.setStatus(find.id, status, host.now()));
+            // Bought asks what was paid first; the status follows when that is said.
+            setBuying(status === 'bought');
+            if (status && status !== 'bought') checked(await finds.setStatus(find.id, status, host.now()));
           }}
         />
         {complaint && <p role="alert">{complaint}</p>}
+        <Bought host={host} open={open} asked={buying} onDone={() => setBuying(false)} />
+        <p>
+          <a href={addressOf('pickup', find.id)}>{t('pickup_open')}</a>
+        </p>
         <History find={find} now={host.now()} locale={host.locale} />
         <Notes key={find.id} find={find} host={host} />
       </section>

@@ -1,6 +1,7 @@
 /** A kept find opened for work: its ad, what the buyer said about it, the answer; every change is stored with the answer that follows. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Evaluation } from '../../../src/listing/evaluation.ts';
+import type { Correction } from '../../../src/listing/reading.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import type { Place } from '../../../src/trip/great-circle.ts';
 import type { Message } from '../../../src/words/message.ts';
@@ -33,6 +34,8 @@ export interface OpenFind {
   readonly core: Core;
   readonly evaluation: Evaluation;
   readonly edits: Edits;
+  /** One finding that sets several paths: what was said by hand at these paths goes, and the corrections come last, in one step. */
+  readonly record: (paths: readonly string[], found: readonly Correction[]) => void;
   readonly setDistance: (distance: TypedDistance | null) => void;
   readonly setSettings: (changed: Partial<Settings>) => void;
 }
@@ -105,6 +108,7 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
       core: loaded.core,
       evaluation,
       edits,
+      record: (paths, found) => change((one) => found.reduce(setValue, paths.reduce(putBack, one))),
       setDistance: (distance) => change((one) => setDistance(one, distance)),
       setSettings,
     },

@@ -7,7 +7,7 @@ const filesIn = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => /\.tsx?$/.test(file))
     .map((file) => join(folder, file));
-const code = ['extension/workshop', 'extension/panel', 'extension/components']
+const code = ['extension/workshop', 'extension/panel', 'extension/components', 'src/message']
   .flatMap(filesIn)
   .map((file) => readFileSync(file, 'utf8'))
   .join('\n');
@@ -16,7 +16,7 @@ const LOCALE = 'extension/_locales/en';
 const keysIn = (part: string): string[] => Object.keys(JSON.parse(readFileSync(join(LOCALE, part), 'utf8')));
 const known = new Set(readdirSync(LOCALE).flatMap(keysIn));
 
-const PARTS = ['workshop', 'finds', 'compare', 'keep'];
+const PARTS = ['workshop', 'finds', 'compare', 'keep', 'pickup', 'weigh', 'message', 'bought'];
 const named = [...code.matchAll(new RegExp(`'((?:${PARTS.join('|')})_\\w+)'`, 'g'))].map(([, key = '']) => key);
 const beginnings = [...code.matchAll(new RegExp(`[\`']((?:${PARTS.join('|')})_\\w*_)(?:\\$\\{|')`, 'g'))].map(
   ([, key = '']) => key,
@@ -41,4 +41,5 @@ describe.each(PARTS)('%s.json', (part) => {
 });
 
 /** Named by a value alone: a screen, a row of the comparison, what lots are measured by. */
-const VARYING = /^workshop_|^compare_(?:call|asked|all_in|usable|per_pound|per_new|new|most|drive)$/;
+const VARYING =
+  /^workshop_|^weigh_(?:washer_(?:wanted|tolerance|weighed|each)|\w+In)$|^pickup_\w+Mm$|^compare_(?:call|asked|all_in|usable|per_pound|per_new|new|most|drive)$/;

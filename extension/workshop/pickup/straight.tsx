@@ -1,0 +1,112 @@
+/** How straight a bar is, measured in one of three ways; what follows goes into the find at once. */
+import { useState } from 'preact/hooks';
+import type { Item } from '../../../src/listing/reading.ts';
+import {
+  type BarMeasure,
+  type Straightness,
+  straightnessCorrections,
+  straightnessOf,
+  straightnessPaths,
+} from '../../../src/pickup/straightness.ts';
+import { ChoiceField } from '../../components/choice-field.tsx';
+import { NumberField } from '../../components/number-field.tsx';
+import { parseMillimetres } from '../../components/parse-input.ts';
+import { useWords } from '../../components/speech.ts';
+import type { OpenFind } from '../finds/use-find.ts';
+import { WAY_DRAWINGS } from './drawings/index.ts';
+
+type Way = BarMeasure['way'];
+
+/** What is measured in each way, with the figure that stands there until it is: those of a 2.2 m bar on supports 1.2 m apart. The first has none. */
+const FIELDS: Readonly<Record<Way, Readonly<Record<string, number | null>>>> = {
+  wobble: { readingMm: null },
+  string: { offsetMm: null, atMm: 655, lengthMm: 1310 },
+  circle: { circleMm: null, spanMm: 1200, overhangMm: 500, bendMm: 600, shaftMm: 1310 },
+};
+const WAYS = ['wobble', 'string', 'circle'] as const;
+const MOST = 3000;
+
+type Figures = Readonly<Record<string, number | null>>;
+
+/** Null until every figure of the way is there. */
+const measureOf = (way: Way, figures: Figures): BarMeasure | null =>
+  Object.keys(FIELDS[way]).every((field) => typeof figures[field] === 'number') ? ({ way, ...figures } as BarMeasure) : null;
+
+export interface StraightProps {
+  readonly item: Item;
+  readonly name: string;
+  readonly record: OpenFind['record'];
+}
+
+export function Straight({ item, name, record }: StraightProps) {
+  const { say, t } = useWords();
+  const [way, setWay] = useState<Way>('wobble');
+  const [figures, setFigures] = useState<Figures>(FIELDS.wobble);
+  const [found, setFound] = useState<Straightness | 'impossible' | null>(null);
+  const Drawing = WAY_DRAWINGS[way];
+  const use = (next: Figures) => {
+    setFigures(next);
+    const measure = measureOf(way, next);
+    const result = measure && straightnessOf(measure);
+    setFound(measure && !result ? 'impossible' : result);
+    record(straightnessPaths(item.id), result ? straightnessCorrections(item.id, result.verdict) : []);
+  };
+  return (
+    <div class="bar-check" data-bar={item.id}>
+      <ChoiceField
+        path={`${item.id}.way`}
+        label={t('pickup_way', { item: name })}
+        labelShown
+        value={way}
+        options={WAYS.map((value) => ({ value, words: t(`pickup_way_${value}`) }))}
+        onChoice={(value) => {
+          const chosen = WAYS.find((one) => one === value) ?? 'wobble';
+          // What was found stays in force until the other way has found something.
+          setWay(chosen);
+          setFigures(FIELDS[chosen]);
+        }}
+      />
+      <Drawing name={t(`pickup_drawing_${way}`)} />
+      <p>{t(`pickup_how_${way}`)}</p>
+      {Object.keys(FIELDS[way]).map((field) => (
+        <NumberField
+          key={`${way} ${field}`}
+          path={`${item.id}.${field}`}
+          label={t(`pickup_${way}_${field}`)}
+          labelShown
+          value={figures[field] ?? null}
+          write={(value) => say.number(value, 1)}
+          parse={parseMillimetres}
+          low={0}
+          high={MOST}
+          complaint={t('panel_bad_length', { low: 0, high: MOST })}
+          onValue={(value) => use({ ...figures, [field]: value })}
+          onEmpty={() => use({ ...figures, [field]: null })}
+          width={6}
+        >
+          <span class="unit">{t('pickup_mm_or_any')}</span>
+        </NumberField>
+      ))}
+      <Verdict item={item} found={found} />
+    </div>
+  );
+}
+
+function Verdict({ item, found }: { readonly item: Item; readonly found: Straightness | 'impossible' | null }) {
+  const { t } = useWords();
+  if (found === 'impossible') return <p role="alert">{t('pickup_bow_impossible')}</p>;
+  if (found === null) {
+    const known = item.conditions.find(({ value, basis }) => basis === 'measured' && (value === 'bent' || value === 'straight'));
+    return known ? <p class="verdict-line">{t(`pickup_bow_known_${known.value}`)}</p> : null;
+  }
+  const { low, likely, high } = found.bowMm;
+  const bow =
+    low === high
+      ? t('pickup_bow', { bow: { mm: likely } })
+      : t('pickup_bow_between', { low: { mm: low }, bow: { mm: likely }, high: { mm: high } });
+  return (
+    <p class="verdict-line" data-verdict={found.verdict}>
+      {bow} {t(`pickup_bow_${found.verdict}`)} {found.open && t('pickup_bow_open')}
+    </p>
+  );
+}

@@ -1,0 +1,74 @@
+/** Weigh and pair: weighed plates, from a find, from the kit or written down; and washers where the smallest plates are missing. */
+import { useEffect, useState } from 'preact/hooks';
+import { isKept } from '../../../src/listing/reading.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
+import { useWords } from '../../components/speech.ts';
+import { useFind } from '../finds/use-find.ts';
+import type { WorkshopHost } from '../host.ts';
+import type { ScreenProps } from '../screens.ts';
+import { useStore, WithStore } from '../use-store.tsx';
+import { Bench } from './bench.tsx';
+import { loadDraft } from './draft.ts';
+import { ownedAsText } from './owned-weighings.ts';
+import { Washers } from './washers.tsx';
+
+export default function Weigh({ host, rest }: ScreenProps) {
+  return (
+    <WithStore host={host}>
+      <Opened host={host} find={rest} />
+    </WithStore>
+  );
+}
+
+function Opened({ host, find }: { readonly host: WorkshopHost; readonly find: string }) {
+  const { t } = useWords();
+  const store = useStore();
+  const [settings, setSettings] = useState<Settings | null>(null);
+  useEffect(() => {
+    let here = true;
+    store.settings.load(host.now()).then((stored) => {
+      if (here) setSettings(stored.ok ? stored.value.settings : DEFAULT_SETTINGS);
+    });
+    return () => {
+      here = false;
+    };
+  }, [store]);
+  if (settings === null) return <p class="quiet">{t('workshop_opening')}</p>;
+  return (
+    <div class="weigh">
+      {find === '' ? (
+        <Bench host={host} settings={settings} first={loadDraft()} />
+      ) : (
+        <OfFind key={find} host={host} settings={settings} find={find} />
+      )}
+      <Washers settings={settings} />
+    </div>
+  );
+}
+
+interface OfFindProps {
+  readonly host: WorkshopHost;
+  readonly settings: Settings;
+  readonly find: string;
+}
+
+/** The plates of a find as they were weighed at the pickup. */
+function OfFind({ host, settings, find }: OfFindProps) {
+  const { say, t } = useWords();
+  const { open, failed } = useFind(host, find);
+  if (failed) return <p role="alert">{say(failed)}</p>;
+  if (!open) return <p class="quiet">{t('workshop_opening')}</p>;
+  const text = ownedAsText(
+    open.evaluation.reading.items.filter(isKept).map(({ kind, unitWeight, weighed }) => ({
+      kind: kind.value,
+      weight: unitWeight?.value ?? null,
+      weighed: weighed?.value ?? [],
+    })),
+  );
+  return (
+    <>
+      <p>{t(text === '' ? 'weigh_find_unweighed' : 'weigh_of_find', { title: open.find.title || t('finds_untitled') })}</p>
+      <Bench host={host} settings={settings} first={text} />
+    </>
+  );
+}

@@ -1,0 +1,67 @@
+/** Weighings of the plates in the kit: as text to work on, and from the bench back into the kit. */
+import type { Weighing } from '../../../src/kit/weighings.ts';
+import { isPlate } from '../../../src/listing/reading.ts';
+import { inPounds, type Weight } from '../../../src/units/mass.ts';
+import type { Outcome, Owned, Store } from '../../store/index.ts';
+
+const written = ({ value, unit }: Weight): string => `${Math.round(value * 100) / 100} ${unit}`;
+
+/** "45 lb: 46.2 lb, 44.8 lb", a line for each entry of the kit that has been weighed; empty when none has. */
+type Plates = Pick<Owned, 'kind' | 'weight'> & { readonly weighed: readonly Weight[] };
+
+export const ownedAsText = (owned: readonly Plates[]): string =>
+  platesOf(owned)
+    .flatMap(({ weight, weighed }) =>
+      weight && weighed.length > 0 ? [`${written(weight)}: ${weighed.map(written).join(', ')}`] : [],
+    )
+    .join('\n');
+
+const platesOf = <T extends Pick<Owned, 'kind'>>(owned: readonly T[]): readonly T[] =>
+  owned.filter(({ kind }) => kind !== 'platform' && isPlate(kind));
+
+const sameFace = (a: Weight, b: Weight): boolean => Math.abs(inPounds(a) - inPounds(b)) < 0.01;
+
+type Entry = Omit<Owned, 'changedAt'>;
+
+/**
+ * The entries of the kit that these weighings change. Plates of one face value are dealt out over the entries that have it, as many to
+ * each as it has pieces; what is over joins the last, which then has more pieces; where there is none a new entry is made.
+ */
+export function entriesFor(owned: readonly Owned[], weighings: readonly Weighing[], newId: () => string): Entry[] {
+  const faces: Weight[] = [];
+  for (const { face } of weighings) if (face && !faces.some((one) => sameFace(one, face))) faces.push(face);
+  return faces.flatMap((face): Entry[] => {
+    const rest = weighings.flatMap((one) => (one.face && sameFace(one.face, face) ? [one.weight] : []));
+    const there = platesOf(owned).filter(({ weight, pieces }) => weight && pieces > 0 && sameFace(weight, face));
+    if (there.length === 0) return [fresh(newId(), face, rest)];
+    const dealt = there.map(({ changedAt: _, ...entry }) => ({ ...entry, weighed: rest.splice(0, entry.pieces) }));
+    const last = dealt.at(-1);
+    if (last) Object.assign(last, { weighed: [...last.weighed, ...rest], pieces: last.pieces + rest.length });
+    return dealt;
+  });
+}
+
+const fresh = (id: string, weight: Weight, weighed: Weight[]): Entry => ({
+  id,
+  kind: 'plate',
+  pieces: weighed.length,
+  weight,
+  weighed,
+  boreMm: null,
+  shaftMm: null,
+  sleeveMm: null,
+  lengthMm: null,
+  note: '',
+});
+
+/** Puts the weighings into the kit; gives how many entries changed. */
+export async function keepWeighings(store: Store, weighings: readonly Weighing[], now: number): Promise<Outcome<number>> {
+  const owned = await store.kit.owned.all();
+  if (!owned.ok) return owned;
+  const entries = entriesFor(owned.value, weighings, () => crypto.randomUUID());
+  for (const entry of entries) {
+    const put = await store.kit.owned.put(entry, now);
+    if (!put.ok) return put;
+  }
+  return { ok: true, value: entries.length };
+}

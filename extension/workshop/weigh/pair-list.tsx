@@ -1,0 +1,91 @@
+/** Which plate goes with which, on which side and why; and the words to chalk on each. */
+import type { ChalkedPair } from '../../../src/kit/chalk.ts';
+import type { Pairing } from '../../../src/kit/pairing.ts';
+import { convert, type MassUnit, pounds } from '../../../src/units/mass.ts';
+import { useWords, type Words } from '../../components/speech.ts';
+
+export interface PairListProps {
+  readonly pairing: Pairing;
+  readonly pairs: readonly ChalkedPair[];
+  /** Worst difference in pounds in the order in which the plates were written down. */
+  readonly asGiven: number;
+  readonly unit: MassUnit;
+}
+
+/** Pounds in the buyer's unit to the hundredth, as scales for plates show at best. */
+const weighed = ({ say, t }: Words, value: number, unit: MassUnit): string =>
+  t(`panel_weight_${unit}`, { value: say.number(convert(pounds(value), unit).value, 2) });
+
+/** Face values need no hundredths but for 1.25 and 2.5. */
+const faceIn = ({ say }: Words, face: number, unit: MassUnit): string => say.number(convert(pounds(face), unit).value, 2);
+
+export function PairList({ pairing, pairs, asGiven, unit }: PairListProps) {
+  const words = useWords();
+  const { say, t } = words;
+  const { worst, worstShare, alone } = pairing;
+  return (
+    <>
+      <section aria-labelledby="pairs-heading" class="pairs">
+        <h2 id="pairs-heading">{t('weigh_pairs')}</h2>
+        <p class="pairs-worst" role="status">
+          {t('weigh_worst', { worst: weighed(words, worst, unit), share: say.number(100 * worstShare, 1) })}{' '}
+          {asGiven > worst && t('weigh_worst_as_given', { worst: weighed(words, asGiven, unit) })}
+        </p>
+        <ol class="plain-list">
+          {pairs.map((pair) => (
+            <li key={pair.left.id} data-pair={`${pair.face} ${pair.letter}`}>
+              {pairWords(words, pair, unit)}
+            </li>
+          ))}
+        </ol>
+        {alone.map((plate) => (
+          <p key={plate.id} data-alone>
+            {t('weigh_alone', {
+              plate: plate.id,
+              weight: weighed(words, plate.pounds, unit),
+              face: faceIn(words, plate.face, unit),
+            })}
+          </p>
+        ))}
+        <p class="no-print">
+          <button type="button" data-print onClick={() => print()}>
+            {t('weigh_print')}
+          </button>
+        </p>
+      </section>
+      <section aria-labelledby="labels-heading">
+        <h2 id="labels-heading">{t('weigh_labels')}</h2>
+        <ul class="labels">
+          {pairs.flatMap((pair) =>
+            (['left', 'right'] as const).map((side) => (
+              <li key={pair[side].id}>
+                <strong>{t(`weigh_label_${side}`, { face: faceIn(words, pair.face, unit), letter: pair.letter })}</strong>
+                <span>{t('weigh_label_plate', { plate: pair[side].id, weight: weighed(words, pair[side].pounds, unit) })}</span>
+              </li>
+            )),
+          )}
+        </ul>
+      </section>
+    </>
+  );
+}
+
+/** What to do with a pair, and why that way round, in two sentences. */
+function pairWords(words: Words, { face, letter, left, right, difference, against }: ChalkedPair, unit: MassUnit): string {
+  const { t } = words;
+  const name = (of: { readonly face: number; readonly letter: string }) => `${faceIn(words, of.face, unit)} ${of.letter}`;
+  const what = t('weigh_pair', {
+    pair: name({ face, letter }),
+    left: left.id,
+    leftWeight: weighed(words, left.pounds, unit),
+    right: right.id,
+    rightWeight: weighed(words, right.pounds, unit),
+  });
+  if (difference === 0) return `${what} ${t('weigh_pair_even')}`;
+  const side = difference > 0 ? 'left' : 'right';
+  const over = weighed(words, Math.abs(difference), unit);
+  const most = against.slice(0, 3).map(name).join(', ');
+  const why =
+    against.length === 0 ? t(`weigh_pair_${side}_alone`, { over }) : t(`weigh_pair_${side}_against`, { over, pairs: most });
+  return `${what} ${why}`;
+}

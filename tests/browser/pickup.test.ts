@@ -1,0 +1,143 @@
+/** The sheet for a pickup and the bench for weighing, on a phone's width and on paper. */
+import { mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { extensionId, launchHeadless } from './driver/index.ts';
+import { extensionWithPage } from './store/extension-with-page.ts';
+import { storePage } from './store/kill.ts';
+
+const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+const OUT = 'out/test';
+/** Everything that a sheet can hold. */
+const LOT =
+  'Home gym: 4 x 45 lb olympic plates, 4 x 25 lb, 2 x 10 lb, 2 x 2.5 lb, cast iron, light rust, an olympic bar, 7 ft, a curl bar, ' +
+  'a power rack, a flat bench, spring collars. $700 for all, pick up in Elmwick';
+
+let extension: string;
+let profile: string;
+let browser: Browser;
+let page: Page;
+let find: string;
+
+beforeAll(async () => {
+  await mkdir(OUT, { recursive: true });
+  extension = await extensionWithPage();
+  profile = await mkdtemp(join(tmpdir(), 'ironsift-pickup-'));
+  browser = await launchHeadless({ extension, profile });
+  const store = await storePage(browser);
+  find = await store.evaluate(async (text) => {
+    const { adOf, must, open } = window.storeTest;
+    const { finds } = await open();
+    const { id } = await must(finds.keep(adOf(text), 1));
+    await must(finds.setStatus(id, 'going', 2));
+    return id;
+  }, LOT);
+  page = await browser.newPage();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
+});
+
+async function open(hash: string, selector: string): Promise<void> {
+  await page.goto('about:blank');
+  await page.goto(`chrome-extension://${await extensionId(browser)}/workshop.html#${hash}`);
+  await page.waitForSelector(selector);
+}
+
+async function violations(): Promise<string[]> {
+  await page.evaluate(await readFile(AXE, 'utf8'));
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
+    const found = await axe.run(document);
+    return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
+  });
+}
+
+const SCREENS = [
+  ['pickup', () => `pickup/${find}`, '.pickup-step'],
+  ['weigh', () => 'weigh', '.washer-answer'],
+] as const;
+
+describe.each(SCREENS)('%s', (name, hash, selector) => {
+  test.each([360, 1100].flatMap((width) => (['light', 'dark'] as const).map((scheme) => [width, scheme] as const)))(
+    'fits %d px, %s, with nothing for axe to say',
+    async (width, scheme) => {
+      await page.setViewport({ width, height: 800 });
+      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
+      await open(hash(), selector);
+      if (name === 'weigh') {
+        await page.$eval('[data-path=weighings]', (area) => (area as HTMLTextAreaElement).select());
+        await page.type('[data-path=weighings]', '46.2 44.8 45.1 45.9 44.1');
+        await page.waitForSelector('.labels');
+      }
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await page.evaluate(() => {
+        for (const details of document.querySelectorAll('details')) details.open = true;
+      });
+      expect(await violations()).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await page.screenshot({ path: `${OUT}/${name}-${width}-${scheme}.png`, fullPage: true });
+    },
+  );
+});
+
+test('on the sheet everything is large enough for a thumb', async () => {
+  await page.setViewport({ width: 360, height: 800 });
+  await open(`pickup/${find}`, '.pickup-step');
+  const small = await page.$$eval('.pickup button, .pickup input, .pickup select, .pickup summary', (all) =>
+    all
+      .map((one) => ({ html: one.outerHTML.slice(0, 120), box: (one.closest('.tick') ?? one).getBoundingClientRect() }))
+      .filter(({ box }) => box.height < 43.5)
+      .map(({ html }) => html),
+  );
+  expect(small).toEqual([]);
+});
+
+test.each(['a4', 'letter'] as const)('prints on two sheets of %s at most', async (format) => {
+  await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: 'light' }]);
+  await open(`pickup/${find}`, '.pickup-step');
+  await page.emulateMediaType('print');
+  await page.setViewport({ width: 714, height: 1000 });
+  await page.screenshot({ path: `${OUT}/pickup-${format}.png`, fullPage: true });
+  await page.emulateMediaType();
+  const printed = await page.pdf({
+    format,
+    path: `${OUT}/pickup-${format}.pdf`,
+    margin: { top: 40, bottom: 40, left: 40, right: 40 },
+  });
+  const sheets = [
+    ...Buffer.from(printed)
+      .toString('latin1')
+      .matchAll(/\/Type\s*\/Page\b/g),
+  ].length;
+  expect(sheets).toBeGreaterThan(0);
+  expect(sheets).toBeLessThanOrEqual(2);
+});
+
+test('Tab reaches every control of the sheet, and one hole typed turns the price in sight', async () => {
+  await open(`pickup/${find}`, '.pickup-step');
+  const before = await page.$eval('.price-now', ({ textContent }) => textContent);
+  await page.focus('[data-path="plate-1.boreMm"]');
+  await page.keyboard.type('54.5');
+  await page.waitForFunction((was) => document.querySelector('.price-now')?.textContent !== was, {}, before);
+  const box = await page.$eval('.price-now', (one) => one.getBoundingClientRect().top);
+  expect(box).toBeGreaterThanOrEqual(0);
+  const controls = await page.$$eval('a, button:enabled, input, select, summary', (all) => all.length);
+  await page.evaluate(() => (document.activeElement as HTMLElement).blur());
+  const reached = new Set<number>();
+  for (let presses = 0; presses < controls + 10; presses += 1) {
+    await page.keyboard.press('Tab');
+    reached.add(
+      await page.evaluate(() =>
+        [...document.querySelectorAll('a, button:enabled, input, select, summary')].indexOf(document.activeElement as Element),
+      ),
+    );
+  }
+  reached.delete(-1);
+  expect(reached.size).toBe(controls);
+});

@@ -1,0 +1,119 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { evaluate } from '../../../src/evaluate.ts';
+import { listingFromText } from '../../../src/listing/page-listing.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
+import { MESSAGE_PARTS, MOST_QUESTIONS, sellerMessage, written } from '../../../src/message/compose.ts';
+import { GERMAN, sellerSpeaker } from '../../../src/message/german.ts';
+import { refusalMessage, refusals } from '../../../src/message/refusal.ts';
+import { speaker } from '../../../src/words/say.ts';
+import { readStrings } from '../../tools/evaluate/strings.ts';
+
+const english = speaker(readStrings(), 'en-US');
+const german = sellerSpeaker('de', english);
+const RATE = { low: 0.5, likely: 1, high: 1.5, source: 'own', date: '' };
+const judge = (text: string, over: Partial<Settings> = {}) =>
+  evaluate(listingFromText(text), { ...DEFAULT_SETTINGS, distance: { value: 20, unit: 'mi' }, ...over });
+const messageOf = (text: string, over: Partial<Settings> = {}) => written(english, sellerMessage(judge(text, over), 'Iron'));
+
+describe('the message to the seller', () => {
+  it('asks in order of worth, offers with a reason, and says when to come', () => {
+    const text = 'Weights and bar. 4 x 45 lb plates and a 7 ft straight-ish barbell, $400';
+    const evaluation = judge(text);
+    const asked = evaluation.questions.map(({ says }) => english(says));
+    expect(asked.length).toBeGreaterThan(1);
+    const paragraphs = written(english, sellerMessage(evaluation, 'Weights and bar')).split('\n\n');
+    expect(paragraphs[1]).toContain('“Weights and bar”');
+    expect(paragraphs[2]?.split('\n').slice(1)).toEqual(asked.slice(0, MOST_QUESTIONS).map((one) => `- ${one}`));
+    expect(paragraphs[3]).toMatch(/I could offer \$\d+: it is a drive of 20 mi each way/);
+    expect(paragraphs[4]).toContain('When would suit you');
+  });
+
+  it('leaves out what is not wanted', () => {
+    const evaluation = judge('4 x 45 lb olympic plates $400');
+    for (const part of MESSAGE_PARTS) {
+      const without = MESSAGE_PARTS.filter((one) => one !== part);
+      expect(sellerMessage(evaluation, '', without).length).toBeLessThanOrEqual(sellerMessage(evaluation, '').length);
+    }
+    expect(written(english, sellerMessage(evaluation, '', []))).not.toMatch(/\$|When would/);
+  });
+
+  it('never names the walk-away price, nor an offer above the price', () => {
+    for (const price of [60, 120, 170, 250, 400]) {
+      const text = `4 x 45 lb olympic plates, cast iron, $${price} for all`;
+      const { worth } = judge(text);
+      const most = english.money(worth.walkAway ?? { minor: 0, currency: 'USD' });
+      const said = messageOf(text);
+      if (worth.walkAway?.minor !== worth.openingOffer?.minor && worth.walkAway?.minor !== price * 100)
+        expect(said).not.toContain(most);
+      for (const [, figure] of said.matchAll(/\$(\d+)/g)) expect(Number(figure)).toBeLessThanOrEqual(price);
+    }
+  });
+
+  it('says that a good price is fine, and does not haggle over a firm one', () => {
+    expect(messageOf('4 x 45 lb olympic plates, $40 for all')).toContain('$40 is fine with me');
+    expect(messageOf('4 x 45 lb olympic plates, $900 firm')).not.toContain('offer');
+    expect(messageOf('4 x 45 lb olympic plates, make me an offer')).not.toContain('I could offer');
+  });
+
+  it('offers nothing in another currency than the ad’s', () => {
+    const euro = (over: Partial<Settings>) => messageOf('4 x 45 lb olympic plates, 400 €', over);
+    expect(euro({ currency: 'EUR', rates: { iron: { used: RATE, new: RATE } } })).toContain('offer');
+    // What the buyer's dollars are worth in it is known, but the seller thinks in euro.
+    expect(euro({ exchange: { EUR: 1.1 } })).not.toContain('offer');
+  });
+
+  it('stays short', () => {
+    for (const text of ['plates and bars', '4 x 45 lb plates, 2 bars, 2 bars, 25s, 10s, 5s $500'])
+      expect(messageOf(text).length).toBeLessThan(1200);
+  });
+
+  it('keeps a hostile title to its place', () => {
+    const said = written(english, sellerMessage(judge('4 x 45 lb plates $100'), '{open}\n\n<b>$&'));
+    expect(said).toContain('“{open} <b>$&”');
+  });
+});
+
+describe('refusing', () => {
+  it('gives each reason once, in kind words, with what it is worth', () => {
+    const evaluation = judge('4 x 45 lb olympic plates with cracks, cracked, and a bent olympic bar, $900');
+    const keys = refusals(evaluation).map(({ key }) => key);
+    expect(keys).toContain('message_refuse_bent');
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(written(english, refusalMessage(evaluation) ?? [])).toMatch(/^Thank you .*\n\nOtherwise/s);
+  });
+
+  it('has nothing to say against a good lot', () => {
+    expect(refusalMessage(judge('4 x 45 lb olympic plates, hole 50.6 mm, $90'))).toBeNull();
+  });
+});
+
+describe('German', () => {
+  const own = JSON.parse(readFileSync('extension/_locales/en/message.json', 'utf8')) as Record<string, { message: string }>;
+  const strings = readStrings();
+  /** Said to the buyer, not to the seller. */
+  const SCREEN = /^message_(?:heading|with|part_\w+|language\w*|text|copy|afresh|nothing_sent)$/;
+  const wanted = [
+    ...Object.keys(own).filter((key) => !SCREEN.test(key)),
+    ...Object.keys(strings).filter((key) => key.startsWith('question_')),
+  ];
+
+  it('has every sentence, and no other', () => expect(Object.keys(GERMAN).sort()).toEqual(wanted.sort()));
+
+  it('has the same places', () => {
+    const places = (text: string | undefined) => [...(text ?? '').matchAll(/\{\w+\}/g)].map(String).sort();
+    for (const key of wanted.filter((key) => !key.startsWith('message_ask')))
+      expect([key, places(GERMAN[key])]).toEqual([key, places(strings[key])]);
+  });
+
+  it('speaks to the seller of a German ad', () => {
+    const evaluation = judge('Verkaufe 4 Hantelscheiben 20 kg Guss, 50 mm, und eine Langhantelstange, 300 €', {
+      currency: 'EUR',
+      unit: 'kg',
+    });
+    const said = written(german, sellerMessage(evaluation, 'Hantelscheiben'));
+    expect(said).toContain('„Hantelscheiben“');
+    expect(said).not.toContain('[');
+    expect(said).toMatch(/^Guten Tag/);
+  });
+});
