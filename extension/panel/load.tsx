@@ -1,6 +1,6 @@
 /** What each bar would do under the buyer's load: folded away, for it is an estimate. */
 import type { Item } from '../../src/listing/reading.ts';
-import type { Settings } from '../../src/listing/settings.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../src/listing/settings.ts';
 import type { BarEstimate } from '../../src/mechanics/estimates.ts';
 import { convert, inPounds, pounds } from '../../src/units/mass.ts';
 import { NumberField } from '../components/number-field.tsx';
@@ -42,6 +42,9 @@ export function Load({ estimates, items, settings, onSettings }: LoadProps) {
       >
         {t(`panel_unit_${unit}`)}
       </NumberField>
+      {loadLb === DEFAULT_SETTINGS.loadLb && (
+        <p class="quiet">{t('load_assumed', { load: { weight: convert(pounds(loadLb), unit) } })}</p>
+      )}
       {estimates.map(({ item, says, caution }) => (
         <div key={item} data-estimate={item}>
           {estimates.length > 1 && <h3>{nameOf(words, items, item)}</h3>}

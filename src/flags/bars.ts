@@ -5,8 +5,8 @@ import { isWideSleeve, sleevesOf } from '../price/fit.ts';
 import { cellOf } from '../price/rates.ts';
 import { convert, inKilograms } from '../units/mass.ts';
 import { inMajor, money } from '../units/money.ts';
-import { LIMITS } from './limits.ts';
-import { held, type ItemRule, onCondition, sourceOf, stated } from './rule.ts';
+import { held, LIMITS } from './limits.ts';
+import { type ItemRule, onCondition, sourceOf, stated } from './rule.ts';
 
 const BAR = ['bar'] as const;
 
@@ -19,8 +19,8 @@ const shaftThick: ItemRule = {
   weight: 'deal-breaker',
   source: 'common-practice',
   test(item, context) {
-    const limit = held('shaftThick', context);
-    if (item.shaftMm === null || item.shaftMm.value < limit.value - 0.3) return null;
+    const limit = held('shaftThick', context.settings);
+    if (item.shaftMm === null || item.shaftMm.value < limit.value - LIMITS.shaftSlack.value) return null;
     return {
       ...sourceOf(limit),
       found: { shaft: { mm: item.shaftMm.value } },
@@ -36,7 +36,7 @@ const shaftThin: ItemRule = {
   weight: 'note',
   source: 'common-practice',
   test(item, context) {
-    const limit = held('shaftThin', context);
+    const limit = held('shaftThin', context.settings);
     // The competition women's bar is 25 mm: right for small hands, so never more than a note.
     if (item.shaftMm === null || item.shaftMm.value > limit.value || isOneInch(item)) return null;
     return {
@@ -76,9 +76,11 @@ const shortBar: ItemRule = {
   source: 'iwf',
   test(item, context) {
     if (item.lengthMm === null || item.lengthMm.value >= LIMITS.barShort.value) return null;
-    const weight = item.lengthMm.value < held('barTooShort', context).value ? 'deal-breaker' : 'caution';
+    const useless = held('barTooShort', context.settings);
+    const isUseless = item.lengthMm.value < useless.value;
     return {
-      weight,
+      weight: isUseless ? 'deal-breaker' : 'caution',
+      ...(isUseless ? sourceOf(useless) : {}),
       found: { length: { mm: item.lengthMm.value } },
       limit: { limit: { mm: LIMITS.barShort.value } },
       evidence: item.lengthMm.evidence,
@@ -120,7 +122,7 @@ const barTooCheap: ItemRule = {
   source: 'common-practice',
   test(item, context) {
     const { reading, settings } = context;
-    const limit = held('barTooCheap', context);
+    const limit = held('barTooCheap', context.settings);
     const good = cellOf('bar', 'new', settings);
     const price = item.ownPrice?.value ?? (reading.items.length === 1 ? reading.asking.amount?.value : undefined);
     if (good === null || price === undefined || price.currency !== settings.currency || reading.asking.placeholder) return null;

@@ -31,7 +31,7 @@ const shortBench: ItemRule = {
   weight: 'note',
   source: 'ipf',
   test(item) {
-    if (item.lengthMm === null || item.lengthMm.value >= LIMITS.benchLength.value - 5) return null;
+    if (item.lengthMm === null || item.lengthMm.value >= LIMITS.benchLength.value - LIMITS.benchSlack.value) return null;
     return {
       found: { length: { mm: item.lengthMm.value } },
       limit: { limit: { mm: LIMITS.benchLength.value } },

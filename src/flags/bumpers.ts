@@ -16,12 +16,12 @@ const small: ItemRule = {
   weight: 'caution',
   source: 'iwf',
   test(item) {
-    if (item.diameterMm === null || item.diameterMm.value >= LIMITS.bumperDiameter.value - 1) return null;
+    if (item.diameterMm === null || item.diameterMm.value >= LIMITS.bumperDiameter.value - LIMITS.bumperSlack.value) return null;
     // Discs under 10 kg may be smaller by the rule.
     if (item.unitWeight !== null && inKilograms(item.unitWeight.value) < 9.9) return null;
     return {
       found: { diameter: { mm: item.diameterMm.value } },
-      limit: { limit: { mm: 450 } },
+      limit: { limit: { mm: LIMITS.bumperDiameter.value } },
       evidence: item.diameterMm.evidence,
     };
   },

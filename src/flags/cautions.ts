@@ -3,6 +3,7 @@ import type { Flag } from '../listing/evaluation.ts';
 import { type Item, isPlate, type Kind, type Reading } from '../listing/reading.ts';
 import { inPounds } from '../units/mass.ts';
 import { type Message, message } from '../words/message.ts';
+import { LIMITS } from './limits.ts';
 
 export const CAUTIONS = [
   'straighten',
@@ -36,9 +37,7 @@ const isKind =
   (item: Item): boolean =>
     kinds.includes(item.kind.value);
 
-/** NIOSH lifting equation, load constant 51 lb (Applications Manual 94-110): near it only close to the body; from a car boot half of it. */
-const HEAVY_POUNDS = 33;
-const isHeavy = (item: Item): boolean => item.unitWeight !== null && inPounds(item.unitWeight.value) >= HEAVY_POUNDS;
+const isHeavy = (item: Item): boolean => item.unitWeight !== null && inPounds(item.unitWeight.value) > LIMITS.liftFromBoot.value;
 
 const CAUSES: Readonly<Record<CautionKind, Cause>> = {
   straighten: { flags: ['bent'] },

@@ -1,8 +1,8 @@
 /** What makers claim: shown as claims, and told when the claim itself is low. No public standard gives a load rating. */
 import type { Kind } from '../listing/reading.ts';
 import { inPounds } from '../units/mass.ts';
-import type { LimitName, LimitSource } from './limits.ts';
-import { type Context, held, type ItemRule, sourceOf } from './rule.ts';
+import { held, type LimitName, type LimitSource } from './limits.ts';
+import { type Context, type ItemRule, sourceOf } from './rule.ts';
 
 /** For each kind the least rating to train with. */
 const LEAST: readonly (readonly [id: string, kinds: readonly Kind[], limit: LimitName, source: LimitSource])[] = [
@@ -18,7 +18,7 @@ const low = LEAST.map(
     weight: 'caution',
     source,
     test(item, context) {
-      const limit = held(name, context);
+      const limit = held(name, context.settings);
       if (item.capacity === null || inPounds(item.capacity.value) >= limit.value) return null;
       return {
         ...sourceOf(limit),
@@ -31,7 +31,7 @@ const low = LEAST.map(
 );
 
 const isLow = (kind: Kind, pounds: number, context: Context): boolean =>
-  LEAST.some(([, kinds, name]) => kinds.includes(kind) && pounds < held(name, context).value);
+  LEAST.some(([, kinds, name]) => kinds.includes(kind) && pounds < held(name, context.settings).value);
 
 const capacity: ItemRule = {
   id: 'capacity-claim',

@@ -1,4 +1,5 @@
 /** Every limit that a flag is held against, with its unit and where it comes from. Common practice is a default, not a rule. */
+import type { Settings } from '../listing/settings.ts';
 
 export type LimitSource =
   | 'common-practice'
@@ -10,7 +11,7 @@ export type LimitSource =
   | 'geometry'
   | 'ftc'
   | 'iso'
-  | 'asme'
+  | 'niosh'
   | 'own'
   | 'the-ad';
 
@@ -35,13 +36,15 @@ export const LIMITS = {
   /** Hub thickness of a plate when the ad doesn't give it. */
   hub: limit(32, 'mm', 'assumption'),
   shaftThick: limit(32, 'mm', 'common-practice'),
+  /** A shaft this much under the limit may still be a rounded figure: 1-1/4 in is 31.75 mm. */
+  shaftSlack: limit(0.3, 'mm', 'assumption'),
   shaftThin: limit(26, 'mm', 'common-practice'),
   /** IWF TCRR 2025, 3.3.3: the women's bar is 2010 mm long, so anything about that length is a full bar. */
   barShort: limit(2000, 'mm', 'iwf'),
   barTooShort: limit(1700, 'mm', 'common-practice'),
   /** Least weight, in kg, that no bar shorter than `barTooShort` has. */
   barFullWeight: limit(18, 'kg', 'steel'),
-  /** Over this a loaded bar is heavier than its own steel allows, under it lighter: share of the worked-out bounds. */
+  /** How far a stated weight may lie outside of what the bar's own steel allows: share of the worked-out bounds. */
   barSteelSlack: limit(0.05, 'fraction', 'assumption'),
   barCapacity: limit(600, 'lb', 'common-practice'),
   rackCapacity: limit(500, 'lb', 'assumption'),
@@ -63,14 +66,22 @@ export const LIMITS = {
   castHeavy: limit(33, 'lb', 'common-practice'),
   /** What a pound of 2-inch flat washers costs, in US dollars: about $2 apiece at 0.63 to 0.88 lb. */
   washerPound: limit(4, 'money', 'assumption'),
-  /** IWF TCRR 2025: discs of 10 kg and over are 450 ± 1 mm. */
-  bumperDiameter: limit(449, 'mm', 'iwf'),
+  /** IWF TCRR 2025: discs of 10 kg and over are 450 ± 1 mm; another millimetre for the tape. */
+  bumperDiameter: limit(450, 'mm', 'iwf'),
+  bumperSlack: limit(2, 'mm', 'assumption'),
+  /** Bow of a bar: up to the first it is usable as a straight one, over the second it is bent, between them doubtful. */
+  bowUsable: limit(3, 'mm', 'common-practice'),
+  bowBent: limit(5, 'mm', 'common-practice'),
+  /** NIOSH Applications Manual 94-110: what its equation allows from 10 in high, 15 in out, over 30 in, as out of a car's boot. */
+  liftFromBoot: limit(25.4, 'lb', 'niosh'),
 } as const;
 
 export type LimitName = keyof typeof LIMITS;
 
 /** Limits of common practice, and assumptions, that the buyer may set otherwise; published rules and geometry stand as they are. */
 export const CHANGEABLE = [
+  'boreClearance',
+  'boreClearanceOneInch',
   'shaftThick',
   'shaftThin',
   'barTooShort',
@@ -82,3 +93,15 @@ export const CHANGEABLE = [
   'castHeavy',
   'washerPound',
 ] as const satisfies readonly LimitName[];
+
+/** A limit in force, and "own" for its source where the buyer set it. */
+export interface Held {
+  readonly value: number;
+  readonly source?: 'own';
+}
+
+/** The buyer's own limit where one is set and may be, else the table's. */
+export function held(name: LimitName, { limits }: Pick<Settings, 'limits'>): Held {
+  const own = (CHANGEABLE as readonly LimitName[]).includes(name) ? limits[name] : undefined;
+  return own === undefined ? { value: LIMITS[name].value } : { value: own, source: 'own' };
+}

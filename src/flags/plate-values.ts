@@ -2,7 +2,8 @@
 import type { Item } from '../listing/reading.ts';
 import { inPounds } from '../units/mass.ts';
 import { exponentOf } from '../units/money.ts';
-import { held, type ItemRule, sourceOf, stated } from './rule.ts';
+import { held } from './limits.ts';
+import { type ItemRule, sourceOf, stated } from './rule.ts';
 
 const isPlainCast = (item: Item): boolean =>
   (item.grade === null || item.grade.value === 'cast') && (item.material === null || item.material.value === 'iron');
@@ -16,7 +17,7 @@ const faceValue: ItemRule = {
     if (!isPlainCast(item) || item.weighed !== null) return null;
     const mixed = stated(item, 'mismatched');
     if (mixed !== null) return { weight: 'caution', says: 'flag_face_value_doubtful_mixed', evidence: mixed.evidence };
-    const limit = held('castHeavy', context);
+    const limit = held('castHeavy', context.settings);
     if (item.unitWeight === null || inPounds(item.unitWeight.value) < limit.value) return null;
     return { ...sourceOf(limit), params: { weight: { weight: item.unitWeight.value } }, evidence: item.unitWeight.evidence };
   },
@@ -47,7 +48,7 @@ const microOverWashers: ItemRule = {
   weight: 'note',
   source: 'assumption',
   test(item, context) {
-    const limit = held('washerPound', context);
+    const limit = held('washerPound', context.settings);
     const price = priceOf(item, context);
     // The default is in dollars: in another currency the buyer's own is needed.
     if (price === null || item.totalWeight === null || (limit.source !== 'own' && context.settings.currency !== 'USD'))

@@ -2,7 +2,7 @@ import { type Item, OF_ONE_PIECE, PLATE_KINDS } from '../listing/reading.ts';
 import { leanAtRim, tiltOf } from '../mechanics/sleeve-fit.ts';
 import { type Fit, isWideSleeve, sloppyFrom } from '../price/fit.ts';
 import { LIMITS } from './limits.ts';
-import { type Context, type Finding, type ItemRule, stated } from './rule.ts';
+import { type Context, type Finding, type ItemRule, sourceOf, stated } from './rule.ts';
 
 /** Diameter of a full-size plate (IWF TCRR 2025): what the lean at the rim is told for when the ad gives no diameter. */
 const FULL_DIAMETER_MM = 450;
@@ -22,12 +22,12 @@ const boreOversized: ItemRule = {
   kinds: PLATE_KINDS,
   weight: 'caution',
   source: 'common-practice',
-  test(item, { plates }) {
+  test(item, { plates, settings }) {
     const fit = plates.get(item.id)?.fit;
     if (item.boreMm === null || fit === undefined || fit.clearanceMm === null) return null;
     const { clearanceMm, chance, sleeveMm } = fit;
-    const limit = sloppyFrom(sleeveMm);
-    if (clearanceMm < limit) return null;
+    const limit = sloppyFrom(sleeveMm, settings);
+    if (clearanceMm < limit.value) return null;
     const tilt = tiltOf(item.boreMm.value, sleeveMm, LIMITS.hub.value);
     const lean = leanAtRim(tilt, item.diameterMm?.value ?? FULL_DIAMETER_MM);
     const found = {
@@ -37,11 +37,13 @@ const boreOversized: ItemRule = {
       tilt: { degrees: tilt },
       lean: { mm: lean },
     };
-    const base = { found, limit: { clearance: { mm: limit } }, evidence: item.boreMm.evidence };
+    const base = { ...sourceOf(limit), found, limit: { clearance: { mm: limit.value } }, evidence: item.boreMm.evidence };
     if (chance === 0) return { ...base, weight: 'deal-breaker', says: 'flag_bore_oversized_useless' };
     // A competition disc may have this hole: the federation's rule and common practice differ, so both are told.
     const withinRule = item.boreMm.value <= LIMITS.boreIpfHigh.value && sleeveMm >= 50;
-    return withinRule ? { ...base, weight: 'note', says: 'flag_bore_oversized_rule', source: 'ipf-and-practice' } : base;
+    return withinRule
+      ? { ...base, weight: 'note', says: 'flag_bore_oversized_rule', source: base.source ?? 'ipf-and-practice' }
+      : base;
   },
 };
 

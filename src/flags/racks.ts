@@ -1,12 +1,14 @@
 /** Racks and stands: what catches the bar, what keeps them up, and whether they fit the room and the car. */
-import type { Condition, Kind } from '../listing/reading.ts';
-import { type Finding, held, type ItemRule, onCondition, sourceOf } from './rule.ts';
+import type { Span } from '../listing/page-listing.ts';
+import type { Condition, Item, Kind, Reading } from '../listing/reading.ts';
+import { held } from './limits.ts';
+import { BOLTED_DOWN, CATCHES, CATCHES_MISSING, isOfCatches, NO_FLOOR, saidOf } from './rack-words.ts';
+import { type ItemRule, onCondition, sourceOf, stated } from './rule.ts';
 
 const FRAMES: readonly Kind[] = ['rack', 'stands'];
 
 /** Flags that a word of the ad raises by itself. */
 const BY_WORD: readonly (readonly [id: string, condition: Condition, kinds: readonly Kind[], weight: ItemRule['weight']])[] = [
-  ['rack-parts-missing', 'missing-parts', FRAMES, 'caution'],
   ['rack-wobbly', 'wobbly', FRAMES, 'caution'],
   ['home-made', 'home-made', [...FRAMES, 'bench', 'bar', 'plate'], 'caution'],
   ['welded', 'welded', ['rack'], 'note'],
@@ -24,9 +26,40 @@ const singleStands: ItemRule = {
   test: (item) => ({ evidence: item.kind.evidence }),
 };
 
-/** Words for what catches and what holds the bar. */
-const CATCHES =
-  /\b(?:pins?|safet(?:y|ies)|spotters?|j-?\s?(?:hooks?|cups?)|hooks?|cups|catch(?:es|ers?)?|sicherheits\w*|ablagen?|ablage\w+|haken|bolzen|pin)\b/i;
+/** What catches or holds the bar is said to be missing: by the condition, in a sentence that names it, or in so many words. */
+function missingCatches(item: Item, reading: Reading): readonly Span[] | null {
+  const missing = stated(item, 'missing-parts');
+  if (missing !== null && isOfCatches(reading, missing.evidence)) return missing.evidence;
+  const said = saidOf(item, CATCHES_MISSING, reading);
+  return said === null ? null : [said];
+}
+
+const pinsMissing: ItemRule = {
+  id: 'rack-pins-missing',
+  kinds: FRAMES,
+  weight: 'caution',
+  source: 'common-practice',
+  test(item, { reading }) {
+    const evidence = missingCatches(item, reading);
+    return evidence === null ? null : { evidence };
+  },
+};
+
+const partsMissing: ItemRule = {
+  id: 'rack-parts-missing',
+  kinds: FRAMES,
+  weight: 'caution',
+  source: 'common-practice',
+  test(item, { reading }) {
+    const missing = stated(item, 'missing-parts');
+    return missing === null || missingCatches(item, reading) !== null ? null : { evidence: missing.evidence };
+  },
+};
+
+/** A rack among dumbbells alone is one that they lie on. */
+const holdsDumbbells = ({ items }: Reading): boolean =>
+  items.some(({ kind }) => kind.value === 'dumbbell') &&
+  items.every(({ kind }) => kind.value === 'dumbbell' || kind.value === 'kettlebell' || kind.value === 'rack');
 
 /** Nothing is said of pins or hooks: most racks have them, and those that lost them are sold cheap. */
 const pinsUnsaid: ItemRule = {
@@ -35,23 +68,21 @@ const pinsUnsaid: ItemRule = {
   weight: 'note',
   source: 'common-practice',
   test: (item, { reading }) =>
-    CATCHES.test(reading.text) || item.conditions.some(({ value }) => value === 'missing-parts')
+    CATCHES.test(reading.text) || stated(item, 'missing-parts') !== null || holdsDumbbells(reading)
       ? null
       : { evidence: item.evidence },
 };
-
-/** Words for a rack that does not stand by itself. */
-const HELD_BY_THE_ROOM =
-  /\b(?:wall[- ]?mount(?:s|ed)?|mounts? to (?:the |a )?wall|fold(?:s|ing)?[- ](?:back |flat |up )?(?:in|to|against)?[- ]?(?:the )?wall|bolt(?:s|ed)?(?: in)?(?: down)? (?:in)?to (?:the |a )?(?:floor|wall|concrete|ground)|(?:no|without a?|missing the) (?:base|floor frame|cross-?\s?members?|bottom frame)|wandmontage|zur wandbefestigung|im boden verschraubt|ohne bodenrahmen)\b/i;
 
 const noFloor: ItemRule = {
   id: 'rack-no-floor',
   kinds: FRAMES,
   weight: 'caution',
   source: 'iso',
-  test(_item, { reading }): Finding | null {
-    const found = HELD_BY_THE_ROOM.exec(reading.text);
-    return found === null ? null : { evidence: [{ start: found.index, end: found.index + found[0].length }] };
+  test(item, { reading }) {
+    const loose = saidOf(item, NO_FLOOR, reading);
+    if (loose !== null) return { evidence: [loose] };
+    const bolted = saidOf(item, BOLTED_DOWN, reading);
+    return bolted === null ? null : { weight: 'note', says: 'flag_rack_no_floor_bolted', evidence: [bolted] };
   },
 };
 
@@ -62,7 +93,7 @@ const ceiling: ItemRule = {
   source: 'geometry',
   test(item, context) {
     const { ceilingMm } = context.settings;
-    const room = held('ceilingRoom', context);
+    const room = held('ceilingRoom', context.settings);
     if (ceilingMm === null || item.heightMm === null || item.heightMm.value <= ceilingMm - room.value) return null;
     const tight = item.heightMm.value <= ceilingMm;
     return {
@@ -74,4 +105,4 @@ const ceiling: ItemRule = {
   },
 };
 
-export const rackRules: readonly ItemRule[] = [singleStands, noFloor, ceiling, ...byWord, pinsUnsaid];
+export const rackRules: readonly ItemRule[] = [singleStands, pinsMissing, partsMissing, noFloor, ceiling, ...byWord, pinsUnsaid];

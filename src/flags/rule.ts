@@ -5,7 +5,7 @@ import type { Condition, Fact, Item, Kind, Reading } from '../listing/reading.ts
 import type { Settings } from '../listing/settings.ts';
 import type { PlateWeight } from '../price/usable.ts';
 import { message, type Param } from '../words/message.ts';
-import { CHANGEABLE, LIMITS, type LimitName, type LimitSource } from './limits.ts';
+import type { Held, LimitSource } from './limits.ts';
 
 export interface Context {
   readonly reading: Reading;
@@ -60,18 +60,6 @@ export function flagOf(rule: ItemRule | AdRule, finding: Finding, item: string |
     source: message(`source_${(finding.source ?? rule.source).replaceAll('-', '_')}`),
     evidence: finding.evidence,
   };
-}
-
-/** A limit in force, and "own" for its source where the buyer set it. */
-export interface Held {
-  readonly value: number;
-  readonly source?: 'own';
-}
-
-/** The buyer's own limit where one is set and may be, else the table's. */
-export function held(name: LimitName, { settings }: Context): Held {
-  const own = (CHANGEABLE as readonly LimitName[]).includes(name) ? settings.limits[name] : undefined;
-  return own === undefined ? { value: LIMITS[name].value } : { value: own, source: 'own' };
 }
 
 /** The part of a finding that says whose limit it was. */

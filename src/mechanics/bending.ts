@@ -50,8 +50,8 @@ export function bendingOf({ diameterMm, spanMm, overhangMm, newtons }: LoadedBar
 const PLATES_FROM_MIDDLE_MM = 731;
 /** Hands or back carry it about so far apart. An assumption. */
 const HELD_SPAN_MM = 662;
-/** Width of a bench, or of what stands for one. Common practice, no source. */
-const BENCH_MM = 300;
+/** What a loaded bar may fall on, by how far apart it carries: a bench (common practice, no source), and the pins of a rack (an assumption). */
+export const FALLEN_ON = { bench: 300, pins: 1100 } as const;
 /** What a 20 kg bar itself weighs of a load, kg (IWF TCRR 2025, 3.3.3). */
 const BAR_KG = 20;
 
@@ -65,21 +65,26 @@ export const heldBar = (diameterMm: number, kilograms: number): LoadedBar => ({
   newtons: endLoad(kilograms),
 });
 
-/** The same bar lying across a bench. */
-const acrossBench = (diameterMm: number, kilograms: number): LoadedBar => ({
+/** The same bar lying across a bench or on the pins of a rack. */
+export const lyingBar = (diameterMm: number, kilograms: number, on: keyof typeof FALLEN_ON): LoadedBar => ({
   diameterMm,
-  spanMm: BENCH_MM,
-  overhangMm: PLATES_FROM_MIDDLE_MM - BENCH_MM / 2,
+  spanMm: FALLEN_ON[on],
+  overhangMm: PLATES_FROM_MIDDLE_MM - FALLEN_ON[on] / 2,
   newtons: endLoad(kilograms),
 });
 
 /**
- * Stress in MPa when a loaded bar falls across a bench from `heightMm`: the stress at rest times 1 + √(1 + 2·h/δ), with δ the drop of the
- * ends at rest. The energy of the fall becomes that of bending (impact by the energy method: any text on strength of materials).
+ * Stress in MPa when a loaded bar falls across a bench, or on pins, from `heightMm`: the stress at rest times 1 + √(1 + 2·h/δ), with δ the
+ * drop of the ends at rest. The energy of the fall becomes that of bending (impact by the energy method: any text on strength of materials).
  * Counted as if nothing yields, so a result over the yield strength means a bent bar, not that stress.
  */
-export function dropStress(diameterMm: number, kilograms: number, heightMm: number): number {
-  const { stress, endDrop } = bendingOf(acrossBench(diameterMm, kilograms));
+export function dropStress(
+  diameterMm: number,
+  kilograms: number,
+  heightMm: number,
+  on: keyof typeof FALLEN_ON = 'bench',
+): number {
+  const { stress, endDrop } = bendingOf(lyingBar(diameterMm, kilograms, on));
   if (!(heightMm >= 0)) throw new RangeError('dropStress: the height must not be below zero');
   return endDrop > 0 ? stress * (1 + Math.sqrt(1 + (2 * heightMm) / endDrop)) : 0;
 }

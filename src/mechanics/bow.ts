@@ -2,15 +2,14 @@
  * How far a bar is out of true, from what can be measured on a driveway. Bow is the largest distance of the shaft from the straight line
  * between its ends. All lengths in millimetres. Estimates: a bar bent in two places shows less than it has.
  */
-
-/** Common practice, no source: about 3 mm is usable as a straight bar, more than 5 mm is bent, between is doubtful. */
-export const BOW_LIMITS = { usable: 3, bent: 5 } as const;
+import { LIMITS } from '../flags/limits.ts';
 
 export type BowVerdict = 'usable' | 'doubtful' | 'bent';
 
+/** By common practice, which has no source: see the limits. */
 export function bowVerdict(bowMm: number): BowVerdict {
-  if (bowMm <= BOW_LIMITS.usable) return 'usable';
-  return bowMm > BOW_LIMITS.bent ? 'bent' : 'doubtful';
+  if (bowMm <= LIMITS.bowUsable.value) return 'usable';
+  return bowMm > LIMITS.bowBent.value ? 'bent' : 'doubtful';
 }
 
 const above = (what: string, ...values: readonly number[]): void => {
@@ -52,23 +51,27 @@ export function bowFromCircle({ circleMm, spanMm, overhangMm, bendMm, shaftMm, b
   return (angle * bendOnShaftMm * (shaftMm - bendOnShaftMm)) / shaftMm;
 }
 
+/** A range of bows, mm. */
+export interface BowRange {
+  readonly low: number;
+  readonly likely: number;
+  readonly high: number;
+}
+
 /**
- * From a string stretched along the shaft between two points `lengthMm` apart: its distance from the shaft, `offsetMm`, seen at `atMm`
- * from one of them. At the widest place that is the bow. Elsewhere the bow is more, by how the bar is bent: `low` for a kink at the place
- * that the reading allows least, which is the reading itself; `likely` for an even curve (offset·L²/(4·x·(L − x)), a parabola); `high` for
- * a kink in the middle (offset·L/(2·x) for x up to the middle); one beyond the middle would be more still, so read it where it is widest.
+ * From a string stretched along the shaft between two points `lengthMm` apart and equally far from it: its distance from the shaft beyond
+ * theirs, `offsetMm`, seen at `atMm` from one of them. Where it is `widest` that is the bow, wherever it is. Seen anywhere else, also in the
+ * middle, the bow is more by how the bar is bent: `low` is the reading itself; `likely` an even curve (offset·L²/(4·x·(L − x)), a parabola
+ * over the string, which is the sagitta of a circle as long as it is shallow); `high` a bend near the farther end, offset·L/x with x from
+ * the nearer one: no shaft that is bent to one side only can have more, for a curve that bends one way lies above its chords.
  */
-export function bowFromString(
-  offsetMm: number,
-  atMm: number,
-  lengthMm: number,
-): { readonly low: number; readonly likely: number; readonly high: number } {
+export function bowFromString(offsetMm: number, atMm: number, lengthMm: number, widest = false): BowRange {
   above('bowFromString', atMm, lengthMm);
   if (!(offsetMm >= 0 && atMm < lengthMm)) throw new RangeError('bowFromString: the reading is not on the string');
-  const nearer = Math.min(atMm, lengthMm - atMm);
+  if (widest) return { low: offsetMm, likely: offsetMm, high: offsetMm };
   return {
     low: offsetMm,
     likely: (offsetMm * lengthMm ** 2) / (4 * atMm * (lengthMm - atMm)),
-    high: (offsetMm * lengthMm) / (2 * nearer),
+    high: (offsetMm * lengthMm) / Math.min(atMm, lengthMm - atMm),
   };
 }

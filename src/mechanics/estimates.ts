@@ -35,11 +35,15 @@ function estimate(bar: Item, { loadLb, unit }: Settings): BarEstimate | null {
   const kilograms = inKilograms(pounds(loadLb));
   const { stress, centreRise, endDrop } = bendingOf(heldBar(shaft, kilograms));
   const dropped = dropStress(shaft, kilograms, FALL_MM);
+  const onPins = dropStress(shaft, kilograms, FALL_MM, 'pins');
+  const shareOf = (yielding: number): Param => ({ percent: (100 * stress) / yielding });
   const load: Param = { weight: unit === 'lb' ? pounds(loadLb) : { value: Math.round(kilograms), unit } };
   const says = [
     message('bar_sag', { load, drop: { mm: endDrop }, rise: { mm: centreRise } }),
     message('bar_stress', {
       stress: tens(stress),
+      least: shareOf(YIELDS.barbell.high),
+      most: shareOf(YIELDS.barbell.low),
       low: tens(YIELDS.barbell.low),
       high: tens(YIELDS.barbell.high),
       mild: tens(YIELDS.mild.low),
@@ -47,7 +51,11 @@ function estimate(bar: Item, { loadLb, unit }: Settings): BarEstimate | null {
     ...(bar.shaftMm === null
       ? []
       : [message('bar_stiffness', { percent: { percent: 100 * stiffnessAgainst(shaft, MENS_SHAFT_MM) } })]),
-    message(dropped > GOOD_YIELD / 2 ? 'bar_drop' : 'bar_drop_holds', { height: { mm: FALL_MM }, stress: tens(dropped) }),
+    message(dropped > GOOD_YIELD / 2 ? 'bar_drop' : 'bar_drop_holds', {
+      height: { mm: FALL_MM },
+      stress: tens(dropped),
+      pins: tens(onPins),
+    }),
   ];
   const assumed = bar.shaftMm === null;
   return {

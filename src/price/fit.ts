@@ -1,5 +1,5 @@
 /** Whether a plate goes on one of the buyer's sleeves. */
-import { LIMITS } from '../flags/limits.ts';
+import { type Held, held, LIMITS } from '../flags/limits.ts';
 import type { Item, Reading } from '../listing/reading.ts';
 import { isPlate } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
@@ -25,8 +25,8 @@ const WIDE_SLEEVE_MM = 40;
 export const isWideSleeve = (sleeveMm: number): boolean => sleeveMm >= WIDE_SLEEVE_MM;
 
 /** Clearance at which plates count as sloppy on a sleeve: 1-inch plates are made with wider holes. */
-export const sloppyFrom = (sleeveMm: number): number =>
-  isWideSleeve(sleeveMm) ? LIMITS.boreClearance.value : LIMITS.boreClearanceOneInch.value;
+export const sloppyFrom = (sleeveMm: number, settings: Pick<Settings, 'limits'>): Held =>
+  held(isWideSleeve(sleeveMm) ? 'boreClearance' : 'boreClearanceOneInch', settings);
 
 /** What the lot as a whole says about holes that the ad doesn't state. */
 export interface LotFit {

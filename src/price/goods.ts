@@ -44,9 +44,9 @@ export const isKeptPlate = (good: Good | undefined): boolean => good !== undefin
 const NOTHING = exactly(0);
 
 /** Loose plates are worth less: an assumption, by clearance over the limit. */
-const looseFactor = (plate: PlateWeight | null): number => {
+const looseFactor = (plate: PlateWeight | null, settings: Settings): number => {
   if (plate === null || plate.fit.clearanceMm === null) return 1;
-  const over = plate.fit.clearanceMm - sloppyFrom(plate.fit.sleeveMm);
+  const over = plate.fit.clearanceMm - sloppyFrom(plate.fit.sleeveMm, settings).value;
   if (over < 0) return 1;
   return over <= 1 ? 0.95 : 0.8;
 };
@@ -165,7 +165,7 @@ export function goodsOf(reading: Reading, weights: readonly PlateWeight[], flags
       prices,
       plate,
       pounds: (broken && isKept(item)) || offered === null ? NO_POUNDS : offered,
-      factor: conditionFactor(item) * looseFactor(plate) * (short && isKept(item) ? SHORT_BAR_FACTOR : 1),
+      factor: conditionFactor(item) * looseFactor(plate, settings) * (short && isKept(item) ? SHORT_BAR_FACTOR : 1),
       unknown: offered === null && !broken && isKept(item),
       most:
         category === null || prices === null

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { stiffnessOf } from '../../src/mechanics/beam.ts';
-import { bendingOf, dropStress, heldBar, YIELDS } from '../../src/mechanics/bending.ts';
+import { bendingOf, dropStress, heldBar, lyingBar, YIELDS } from '../../src/mechanics/bending.ts';
 import { inKilograms, pounds } from '../../src/units/mass.ts';
 
 const at = (diameterMm: number) => bendingOf({ diameterMm, spanMm: 662, overhangMm: 400, newtons: 980.665 });
@@ -71,6 +71,28 @@ describe('a drop across a bench', () => {
     expect(stress).toBeGreaterThan(840);
     expect(stress).toBeLessThan(880);
     expect(stress).toBeGreaterThan(2 * YIELDS.barbell.low);
+  });
+
+  it('the energy of the fall becomes that of bending, on a bench and on pins', () => {
+    for (const on of ['bench', 'pins'] as const) {
+      const { newtons, ...bar } = lyingBar(28, 140, on);
+      const atRest = bendingOf({ ...bar, newtons });
+      // Load times the way fallen is the spring's energy: found by halving, with no closed form.
+      const stiffness = newtons / atRest.endDrop;
+      let [low, high] = [atRest.endDrop, 10_000];
+      for (let turn = 0; turn < 100; turn += 1) {
+        const way = (low + high) / 2;
+        if (newtons * (100 + way) > (stiffness * way ** 2) / 2) low = way;
+        else high = way;
+      }
+      expect(dropStress(28, 140, 100, on) / ((atRest.stress * low) / atRest.endDrop)).toBeCloseTo(1, 9);
+    }
+  });
+
+  it('on pins, which carry near the plates, it is less than on a bench but still over what a common bar bears', () => {
+    const onPins = dropStress(28, inKilograms(pounds(315)), 100, 'pins');
+    expect(onPins).toBeLessThan(dropStress(28, inKilograms(pounds(315)), 100, 'bench'));
+    expect(onPins).toBeGreaterThan(YIELDS.barbell.low);
   });
 
   it('even set down from no height it counts twice', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { judge } from '../../../src/evaluate.ts';
 import { adRules, itemRules } from '../../../src/flags/index.ts';
+import { CHANGEABLE } from '../../../src/flags/limits.ts';
 import type { Flag } from '../../../src/listing/evaluation.ts';
 import { OF_ONE_PIECE, type Reading } from '../../../src/listing/reading.ts';
 import type { Settings } from '../../../src/listing/settings.ts';
@@ -29,7 +30,10 @@ const bench = (line: string) => ({
   text: line,
 });
 
-const frame = (text: string) => ({ ...reading([item('rack-1', 'rack', { count: 1 })], 300), text });
+const frame = (text: string, conditions: Parameters<typeof item>[3] = []) => ({
+  ...reading([{ ...item('rack-1', 'rack', { count: 1 }, conditions), evidence: [{ start: 0, end: 4 }] }], 300),
+  text,
+});
 
 /** The ad says it of one piece among several. */
 const ofOne = (ad: Reading): Reading => ({
@@ -88,7 +92,7 @@ const CASES: Readonly<Record<string, Case>> = {
     weight: 'note',
   },
   'rack-pins-unsaid': { up: frame('Power rack'), down: frame('Power rack with pins and j-hooks'), weight: 'note' },
-  'rack-no-floor': { up: frame('Rack, bolts to the floor'), down: frame('Rack, bolts included'), weight: 'caution' },
+  'rack-no-floor': { up: frame('Rack, wall mounted'), down: frame('Rack, bolts included'), weight: 'caution' },
   'rack-too-tall': {
     up: one('rack', { heightMm: 2400 }),
     down: one('rack', { heightMm: 2100 }),
@@ -102,6 +106,11 @@ const CASES: Readonly<Record<string, Case>> = {
   'bar-too-cheap': { up: bar({ ownPrice: money(40, 'USD') }), down: bar({ ownPrice: money(250, 'USD') }), weight: 'caution' },
   'tensile-claim': { up: bar({ tensilePsi: 190_000 }), down: bar(), weight: 'note' },
   'single-stands': { up: one('stands'), down: one('rack'), weight: 'caution' },
+  'rack-pins-missing': {
+    up: frame('Rack. The hooks were lost.'),
+    down: frame('Rack with pins and hooks. The bolts were lost.'),
+    weight: 'caution',
+  },
   'rack-parts-missing': { up: one('rack', {}, ['missing-parts']), down: one('rack'), weight: 'caution' },
   'rack-wobbly': { up: one('rack', {}, ['wobbly']), down: one('rack'), weight: 'caution' },
   'rack-low-capacity': { up: one('rack', { capacity: lb(300) }), down: one('rack', { capacity: lb(700) }), weight: 'caution' },
@@ -164,6 +173,52 @@ describe('flags', () => {
 
   it('say nothing of an ad that is not about this trade', () => {
     expect(judge({ ...plate({}, ['cracked']), aboutThisTrade: false }, settings()).flags).toEqual([]);
+  });
+});
+
+describe('limits of the buyer’s own', () => {
+  /** An ad that keeps the flag down by the table's limit and raises it by the buyer's, or the other way round. */
+  const OWN: Readonly<Record<(typeof CHANGEABLE)[number], readonly [flag: string, ad: Reading, own: number]>> = {
+    boreClearance: ['bore-oversized', plate({ boreMm: 51.9 }), 1.5],
+    boreClearanceOneInch: ['bore-oversized', plate({ boreMm: 28.5 }), 3],
+    shaftThick: ['shaft-thick', bar({ shaftMm: 30.5 }), 30],
+    shaftThin: ['shaft-thin', bar({ shaftMm: 27 }), 27.5],
+    barTooShort: ['short-bar', bar({ lengthMm: 1800 }), 1900],
+    barCapacity: ['low-capacity', bar({ capacity: lb(700) }), 800],
+    rackCapacity: ['rack-low-capacity', one('rack', { capacity: lb(700) }), 800],
+    benchCapacity: ['bench-low-capacity', one('bench', { capacity: lb(700) }), 800],
+    barTooCheap: ['bar-too-cheap', bar({ ownPrice: money(150, 'USD') }), 0.9],
+    ceilingRoom: ['rack-too-tall', one('rack', { heightMm: 2150 }), 200],
+    castHeavy: ['face-value-doubtful', plate({ unitWeight: lb(25) }), 20],
+    washerPound: [
+      'micro-over-washers',
+      one('micro', { count: 2, unitWeight: lb(1.25), totalWeight: lb(2.5), ownPrice: money(8, 'USD') }),
+      2,
+    ],
+  };
+
+  it.each(CHANGEABLE)('%s holds in place of the table’s, and is said to be the buyer’s', (name) => {
+    const [id, ad, own] = OWN[name];
+    const base = settings({ ceilingMm: 2300, sleeveMm: name === 'boreClearanceOneInch' ? 25 : 50 });
+    const before = raised(ad, id, base);
+    const after = raised(ad, id, { ...base, limits: { [name]: own } });
+    expect(before?.weight).not.toBe(after?.weight);
+    expect(before?.source.key).not.toBe('source_own');
+    expect(after?.source.key).toBe('source_own');
+    expect(say(after?.source ?? { key: '' })).toMatch(/your/i);
+  });
+
+  it('one that is a published rule stands as it is', () => {
+    const ad = one('bench', { widthMm: 250 });
+    expect(raised(ad, 'bench-width', settings({ limits: { benchNarrow: 200 } }))?.source.key).toBe('source_ipf');
+  });
+
+  it('a wider limit for loose plates makes them worth more', () => {
+    const worth = (boreClearance?: number) =>
+      judge(plate({ boreMm: 53.5 }), settings({ limits: boreClearance === undefined ? {} : { boreClearance } })).worth.goingWorth
+        ?.likely ?? 0;
+    expect(worth()).toBeGreaterThan(0);
+    expect(worth(4)).toBeGreaterThan(worth());
   });
 });
 

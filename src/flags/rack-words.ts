@@ -1,0 +1,88 @@
+/** What an ad says of a rack in words that are no condition of the reading: what catches the bar, and what keeps the frame up. */
+import type { Span } from '../listing/page-listing.ts';
+import type { Item, Reading } from '../listing/reading.ts';
+
+const CATCHERS =
+  '(?:pins?|safet(?:y|ies)|spotters?|j-?\\s?(?:hooks?|cups?)|hooks?|cups|catch(?:es|ers?)?|sicherheits\\w*|ablagen?|ablage\\w+|haken|bolzen)';
+
+/** Words for what catches and what holds the bar. */
+export const CATCHES = new RegExp(`\\b${CATCHERS}\\b`, 'i');
+
+/** Said to be missing: before the word ("without any safety pins") or behind it ("the hooks were lost", "Ablagen fehlen"). */
+export const CATCHES_MISSING = new RegExp(
+  `\\b(?:no|without(?: any| the)?|missing|lost|lacks|minus|ohne|keine?)(?: [\\w-]+){0,3} ${CATCHERS}\\b|\\b${CATCHERS}(?: [\\w-]+){0,2} (?:missing|lost|gone|fehl(?:t|en))\\b`,
+  'gi',
+);
+
+/** It does not stand by itself. */
+export const NO_FLOOR =
+  /\b(?:wall[- ]?mount(?:s|ed)?|mounts? to (?:the |a )?wall|fold(?:s|ing)?[- ](?:back |flat |up )?(?:in|to|against)?[- ]?(?:the )?wall|(?:no|without a|without|missing the|missing) (?:base|floor frame|floor member|cross-?\s?members?|bottom frame|rear base)|wandmontage|zur wandbefestigung|ohne bodenrahmen)\b/gi;
+
+/** It is bolted down where it stands, which says nothing of how it stands without. */
+export const BOLTED_DOWN =
+  /\b(?:(?:bolts|bolted|anchored|anchors|lagged|screwed)(?: in| down)? ?(?:in)?to (?:the |a |my |our )?(?:floor|wall|concrete|ground|slab|joists?)|im boden verschraubt|am boden verschraubt)\b/gi;
+
+/** Before such words: not so, or only when one likes. */
+const DENIED =
+  /\b(?:not|never|no need|needn['’]t|\w+n['’]?t|can be|could be|may be|optional\w*|if (?:you|u)|nicht|kein)\b[^.]{0,25}$/i;
+
+/** Goods of which the same words are said: where such a noun stands in the sentence, they may not be of the rack. */
+const OTHER_GOODS =
+  /\b(?:racks?|rigs?|cages?|shel(?:f|ves)|stands?|storage|holders?|pull-?\s?up bars?|chin-?\s?up bars?|hangers?|mirrors?|tv|fan|bench(?:es)?|bags?|trees?)\b/i;
+
+const SENTENCE_END = /[.!?;](?=\s)|\n/g;
+
+/** Where the sentence around a place of the text begins and ends. */
+function sentenceAt(text: string, place: number): Span {
+  let start = 0;
+  for (const { index } of text.matchAll(SENTENCE_END)) {
+    if (index >= place) return { start, end: index };
+    start = index + 1;
+  }
+  return { start, end: text.length };
+}
+
+/** An ad says it once or twice; a text that repeats it without end is looked at no further. */
+const MOST_LOOKED_AT = 12;
+/** How far before the words a denial may begin. */
+const REACH = 60;
+
+const touches = (a: Span, b: Span): boolean => a.start < b.end && b.start < a.end;
+
+/** The last item that was named before a place of the text. */
+function lastBefore(reading: Reading, place: number): Item | null {
+  let last: Item | null = null;
+  let at = -1;
+  for (const item of reading.items)
+    for (const { start } of item.evidence) if (start <= place && start > at) [last, at] = [item, start];
+  return last;
+}
+
+/**
+ * Where the ad says a thing of this item: in a sentence that names it, or in one that names no goods and follows it. Null when it
+ * doesn't, or only of other goods, or denies it. Of several items that one sentence names, it is said of the last before the words.
+ */
+export function saidOf(item: Item, pattern: RegExp, reading: Reading): Span | null {
+  const { text } = reading;
+  let looked = 0;
+  for (const found of text.matchAll(pattern)) {
+    looked += 1;
+    if (looked > MOST_LOOKED_AT) return null;
+    const span = { start: found.index, end: found.index + found[0].length };
+    const sentence = sentenceAt(text, span.start);
+    if (DENIED.test(text.slice(Math.max(sentence.start, span.start - REACH), span.start))) continue;
+    const named = reading.items.filter((one) => one.evidence.some((place) => touches(place, sentence)));
+    if (named.length === 1 && named[0] === item) return span;
+    if (named.length === 0 && OTHER_GOODS.test(text.slice(sentence.start, sentence.end))) continue;
+    if (named.length !== 1 && lastBefore(reading, span.end) === item) return span;
+  }
+  return null;
+}
+
+/** Whether a word of condition stands in a sentence that speaks of pins or hooks. */
+export function isOfCatches(reading: Reading, evidence: readonly Span[]): boolean {
+  return evidence.some(({ start }) => {
+    const sentence = sentenceAt(reading.text, start);
+    return CATCHES.test(reading.text.slice(sentence.start, sentence.end));
+  });
+}
