@@ -196,7 +196,7 @@ const packedCode = {
   name: 'packed-code',
   setup(build) {
     build.onLoad({ filter: /\.wasm$/ }, ({ path }) => ({
-      contents: gzipSync(readFileSync(path), { level: 9, mtime: new Date(1980, 0, 1) }),
+      contents: gzipSync(readFileSync(path), { level: 9, mtime: 0 }),
       loader: 'binary',
     }));
   },

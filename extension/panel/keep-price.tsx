@@ -34,7 +34,7 @@ export function KeepPrice({ host, listing, evaluation }: KeepPriceProps) {
     setKept(null);
     setFailed(null);
   }, [listing]);
-  const price = shop && shop.priceOf(listing, evaluation);
+  const price = shop?.priceOf(listing, evaluation) ?? null;
   if (price === null) return null;
   const keep = async () => {
     const title = listing.title.trim().slice(0, 300);

@@ -58,6 +58,9 @@ async function violations(): Promise<string[]> {
   });
 }
 
+/** What Tab stops at: of a group of radio buttons the checked one. */
+const CONTROLS = 'a, button:enabled, input:not([type=radio]:not(:checked)), select, summary';
+
 const SCREENS = [
   ['pickup', () => `pickup/${find}`, '.pickup-step'],
   ['weigh', () => 'weigh', '.washer-answer'],
@@ -127,14 +130,15 @@ test('Tab reaches every control of the sheet, and one hole typed turns the price
   await page.waitForFunction((was) => document.querySelector('.price-now')?.textContent !== was, {}, before);
   const box = await page.$eval('.price-now', (one) => one.getBoundingClientRect().top);
   expect(box).toBeGreaterThanOrEqual(0);
-  const controls = await page.$$eval('a, button:enabled, input, select, summary', (all) => all.length);
+  const controls = await page.$$eval(CONTROLS, (all) => all.length);
   await page.evaluate(() => (document.activeElement as HTMLElement).blur());
   const reached = new Set<number>();
   for (let presses = 0; presses < controls + 10; presses += 1) {
     await page.keyboard.press('Tab');
     reached.add(
-      await page.evaluate(() =>
-        [...document.querySelectorAll('a, button:enabled, input, select, summary')].indexOf(document.activeElement as Element),
+      await page.evaluate(
+        (controlsOf) => [...document.querySelectorAll(controlsOf)].indexOf(document.activeElement as Element),
+        CONTROLS,
       ),
     );
   }

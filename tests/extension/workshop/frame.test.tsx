@@ -1,6 +1,6 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { beforeEach, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { addressOf, routeOf } from '../../../extension/workshop/route.ts';
 import type { ScreenEntry } from '../../../extension/workshop/screens.ts';
 import { Workshop } from '../../../extension/workshop/workshop.tsx';
@@ -26,6 +26,9 @@ beforeEach(() => {
   document.body.replaceChildren(document.createElement('div'));
   act(() => render(<Workshop host={host} screens={screens} />, document.body.firstElementChild as Element));
 });
+
+// What is still mounted when the test's page is gone would run its effects without one.
+afterEach(() => act(() => render(null, document.body.firstElementChild as Element)));
 
 it('opens the first screen, and every other by its name', async () => {
   await open('[data-open=finds]');

@@ -89,7 +89,8 @@ describe('relations', () => {
         else apart += 1;
       }
     }
+    // Where much of a lot is surplus its bound lies below the cut that is sure: both kinds are among these markets.
     expect(met).toBeGreaterThan(20);
-    expect(met).toBeGreaterThan(apart);
+    expect(apart).toBeGreaterThan(0);
   });
 });
