@@ -1,5 +1,5 @@
 /** A place typed by name or postcode, with a list of those that may be meant. What can mean several is asked, never taken. */
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import type { Candidate } from '../../src/places/candidate.ts';
 import type { Place } from '../../src/trip/great-circle.ts';
 import type { DistanceUnit } from '../../src/units/length.ts';
@@ -36,6 +36,10 @@ export function PlaceField({ path, label, value, first = null, places, home, uni
   const options = gazetteer && found ? choices(gazetteer, found, shown, home) : [];
   const listed = open && options.length > 0;
   const trouble = found && (left || draft === null) ? placeTrouble(found) : null;
+  // A long list scrolls in itself; the line that the keys are at must be seen.
+  useEffect(() => {
+    if (active >= 0) document.getElementById(`${id}-${active}`)?.scrollIntoView?.({ block: 'nearest' });
+  }, [active]);
   const close = () => {
     setOpen(false);
     setActive(-1);
