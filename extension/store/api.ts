@@ -150,6 +150,8 @@ export interface BadFile {
 }
 
 export interface Store {
+  /** The browser had lost its database, and everything was brought back from the second copy. */
+  readonly restored: boolean;
   readonly finds: Finds;
   readonly kit: Kit;
   readonly rates: Rates;

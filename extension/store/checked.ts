@@ -51,20 +51,17 @@ export function soundFind(row: FindRow, damage: Damage[]): z.output<typeof findS
 export const soundAd = (ad: unknown, key: string, damage: Damage[]): z.output<typeof adSchema> | null =>
   sound(adSchema, ad, { table: 'finds', key }, damage);
 
-/** Moves damaged records to the table of what was set aside, with their other parts, all at once. */
+/** Moves damaged records to the table of what was set aside, with their other parts: inside a transaction over all tables. */
 export async function setAside(db: Database, damage: readonly Damage[], at: number): Promise<void> {
-  if (damage.length === 0) return;
-  await db.transaction('rw', db.tables, async () => {
-    for (const { table, key, why } of damage) {
-      const record: unknown = await db.table(table).get(key);
-      if (record === undefined) continue;
-      const value = table === 'finds' ? { row: record, ad: await db.ads.get(key) } : record;
-      await db.aside.put({ id: `${table}/${key}/${at}`, table, key, value, why, at });
-      await db.table(table).delete(key);
-      if (table === 'finds') {
-        await db.ads.delete(key);
-        await db.marks.delete(key);
-      }
+  for (const { table, key, why } of damage) {
+    const record: unknown = await db.table(table).get(key);
+    if (record === undefined) continue;
+    const value = table === 'finds' ? { row: record, ad: await db.ads.get(key) } : record;
+    await db.aside.put({ id: `${table}/${key}/${at}`, table, key, value, why, at });
+    await db.table(table).delete(key);
+    if (table === 'finds') {
+      await db.ads.delete(key);
+      await db.marks.delete(key);
     }
-  });
+  }
 }

@@ -2,8 +2,10 @@
 import { liveQuery } from 'dexie';
 import type { Seen, Stop } from './api.ts';
 import { type Damage, setAside } from './checked.ts';
+import { countChange } from './copy.ts';
 import type { Database, Opening } from './database.ts';
 import { type Outcome, StoreFailure, settle } from './failure.ts';
+import { type Touched, touchedHere } from './touched.ts';
 
 export interface Context {
   readonly db: Database;
@@ -18,9 +20,28 @@ export type Reader<T> = (damage: Damage[]) => PromiseLike<T>;
 const outdatedOr = <T>({ opening }: Context, outcome: Outcome<T>): Outcome<T> =>
   opening.outdated && !outcome.ok ? { ok: false, code: 'outdated' } : outcome;
 
+/**
+ * One transaction over all tables named, then its second copy. Resolves when both are complete, which is when they are on disk. A copy that
+ * fails takes nothing back: it catches up at the next opening.
+ */
+async function committed<T>({ db, opening }: Context, tables: readonly string[], work: () => PromiseLike<T>): Promise<T> {
+  let touched: Touched = new Map();
+  const value = await db.transaction('rw', [...new Set([...tables, 'counters'])], async () => {
+    const made = await work();
+    if (touchedHere().size > 0) await countChange(db);
+    touched = touchedHere();
+    return made;
+  });
+  if (touched.size > 0) await opening.copy?.after(touched).catch((error: unknown) => console.error('Ironsift:', error));
+  return value;
+}
+
 /** Setting aside must not fail the reading that found the damage: it is found again the next time. */
 async function putAside(context: Context, damage: readonly Damage[]): Promise<void> {
-  await settle(() => setAside(context.db, damage, context.clock()));
+  const { db, clock } = context;
+  if (damage.length === 0) return;
+  const names = db.tables.map(({ name }) => name);
+  await settle(() => committed(context, names, () => setAside(db, damage, clock())));
 }
 
 export async function reading<T>(context: Context, read: Reader<T>): Promise<Outcome<T>> {
@@ -30,15 +51,14 @@ export async function reading<T>(context: Context, read: Reader<T>): Promise<Out
   return outdatedOr(context, outcome);
 }
 
-/** Writes in one transaction over all tables named; resolves when it is complete, which is when it is on disk. */
+/** Writes in one transaction over all tables named; resolves when it is on disk, twice where the browser has room for a second copy. */
 export async function writing<T>(
   context: Context,
   tables: readonly (keyof Database & string)[],
   write: Reader<T>,
 ): Promise<Outcome<T>> {
   const damage: Damage[] = [];
-  const { db } = context;
-  const outcome = await settle(() => db.transaction('rw', [...tables], () => write(damage)));
+  const outcome = await settle(() => committed(context, tables, () => write(damage)));
   await putAside(context, damage);
   return outdatedOr(context, outcome);
 }

@@ -2,7 +2,9 @@
 import Dexie, { type Table } from 'dexie';
 import type { Mark } from '../../src/again/index.ts';
 import type { Find } from '../../src/finds/record.ts';
+import { type Copy, copyOf } from './copy.ts';
 import type { Ad, CapturedPrice, Need, Owned, RateRow, Removed, SetAside, SettingsRow, Tomb } from './records.ts';
+import { followWrites } from './touched.ts';
 
 export const NAME = 'ironsift';
 /** Number of the last version below. */
@@ -45,10 +47,15 @@ export class Database extends Dexie {
   /** The highest revision given so far, also to rows that are gone: 'finds'. */
   declare readonly counters: Table<{ readonly id: string; readonly value: number }, string>;
 
-  constructor(name = NAME) {
+  /** `factory` for a database in another place than the browser's usual one. */
+  constructor(name = NAME, factory?: IDBFactory) {
     // Strict: a write is done when it is on the disk, not when the system has it (IndexedDB 3.0, "durability hint"). Without
     // the cache nobody is shown what is not written yet.
-    super(name, { chromeTransactionDurability: 'strict', cache: 'disabled' });
+    super(name, {
+      chromeTransactionDurability: 'strict',
+      cache: 'disabled',
+      ...(factory && { indexedDB: factory, IDBKeyRange }),
+    });
     this.version(LATEST).stores({
       finds: 'id, status, kept, changed, revision',
       ads: 'id',
@@ -71,6 +78,8 @@ export interface Opening {
   /** Another page opened a newer version, and this one had to let go. */
   outdated: boolean;
   readonly onOutdated: Set<() => void>;
+  /** Null where there is none: see copy.ts. */
+  copy: Copy | null;
 }
 
 /**
@@ -110,7 +119,8 @@ export async function openDatabase(name = NAME, patience = PATIENCE): Promise<Op
 
 async function openOnce(name: string, patience: number): Promise<Opening> {
   const db = new Database(name);
-  const opening: Opening = { db, outdated: false, onOutdated: new Set() };
+  const opening: Opening = { db, outdated: false, onOutdated: new Set(), copy: null };
+  followWrites(db);
   // Lets go at once, or the newer page could not open at all; what this page had confirmed is on disk.
   db.on('versionchange', () => {
     opening.outdated = true;
@@ -134,4 +144,28 @@ async function openOnce(name: string, patience: number): Promise<Opening> {
     clearTimeout(timer);
   }
   return opening;
+}
+
+/**
+ * Opens the second copy beside a database and brings back what the browser has lost. Without a copy the store works on; what it lacks it
+ * gets at a later opening. Gives whether something was brought back.
+ */
+export async function openCopy(opening: Opening, place: IDBFactory | null): Promise<boolean> {
+  if (!place) return false;
+  const { db } = opening;
+  const copy = new Database(db.name, place);
+  copy.on('versionchange', () => {
+    copy.close();
+    return false;
+  });
+  try {
+    await copy.open();
+    const twice = copyOf(db, copy);
+    const brought = await twice.reconcile();
+    opening.copy = twice;
+    return brought;
+  } catch (error) {
+    console.error('Ironsift:', error);
+    return false;
+  }
 }

@@ -3,6 +3,7 @@ import { type Message, message } from '../../src/words/message.ts';
 
 /**
  * `full`: the disk or the browser's quota. `refused`: the browser keeps nothing here (a private window, or storage switched off).
+ * `broken`: the browser can't open its files; as a rule it can when started again, and the store then brings back its second copy.
  * `blocked`: another page of an older version has the store open. `outdated`: this page is the older one and must be loaded again.
  * `newer`: the store was written by a newer version of the extension. `not-found`: no such record, or nothing to undo any more.
  * `unreadable`: the record failed its check and was set aside. `bad-input`: what was handed in failed its check.
@@ -11,6 +12,7 @@ import { type Message, message } from '../../src/words/message.ts';
 export const STORE_CODES = [
   'full',
   'refused',
+  'broken',
   'blocked',
   'outdated',
   'newer',
@@ -38,7 +40,8 @@ const BY_NAME: Readonly<Record<string, StoreCode>> = {
   SecurityError: 'refused',
   MissingAPIError: 'refused',
   OpenFailedError: 'refused',
-  UnknownError: 'refused',
+  // Chromium when its files are damaged, mostly after it was killed: at the next start it has new ones.
+  UnknownError: 'broken',
   BlockedError: 'blocked',
   VersionError: 'newer',
   DatabaseClosedError: 'outdated',
@@ -61,6 +64,7 @@ export function codeOf(error: unknown): StoreCode {
 const MESSAGES: Readonly<Record<StoreCode, string>> = {
   full: 'store_full',
   refused: 'store_refused',
+  broken: 'store_broken',
   blocked: 'store_blocked',
   outdated: 'store_outdated',
   newer: 'store_newer',
@@ -79,7 +83,7 @@ export async function settle<T>(work: () => T | PromiseLike<T>): Promise<Outcome
     return { ok: true, value: await work() };
   } catch (error) {
     const code = codeOf(error);
-    if (code === 'unexpected' || code === 'refused') console.error('Ironsift:', error);
+    if (code === 'unexpected' || code === 'refused' || code === 'broken') console.error('Ironsift:', error);
     return { ok: false, code };
   }
 }

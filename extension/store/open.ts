@@ -4,8 +4,9 @@ import { MARK_VERSION } from '../../src/again/index.ts';
 import type { OpenStore, Store } from './api.ts';
 import { sound, soundAd, soundFind } from './checked.ts';
 import { type Context, following, reading, writing } from './context.ts';
+import { copyPlace } from './copy.ts';
 import { findsCsv } from './csv.ts';
-import { NAME, openDatabase } from './database.ts';
+import { NAME, openCopy, openDatabase } from './database.ts';
 import { settle } from './failure.ts';
 import { findsOf } from './finds.ts';
 import {
@@ -31,20 +32,25 @@ export interface OpenOptions {
   readonly clock?: () => number;
   /** How long to wait for a page of an older version to let go, in ms. */
   readonly patience?: number;
+  /** Where the second copy lies; the browser's own place for it when left out, null for none. */
+  readonly copyIn?: IDBFactory | null;
 }
 
 /** Gives the store, or the code of why there is none: `refused`, `blocked`, `newer`. Trying again later is fine. */
-export async function openStore({ name = NAME, oldSettings, clock = Date.now, patience }: OpenOptions = {}): Promise<OpenStore> {
+export async function openStore(options: OpenOptions = {}): Promise<OpenStore> {
+  const { name = NAME, oldSettings, clock = Date.now, patience } = options;
   const opened = await settle(() => openDatabase(name, patience));
   if (!opened.ok) return opened;
   const context: Context = { db: opened.value.db, opening: opened.value, clock };
+  const restored = await openCopy(opened.value, options.copyIn === undefined ? await copyPlace() : options.copyIn);
   await renewMarks(context);
-  return { ok: true, value: storeOf(context, oldSettings ?? null) };
+  return { ok: true, value: storeOf(context, oldSettings ?? null, restored) };
 }
 
-function storeOf(context: Context, oldSettings: OldSettings | null): Store {
+function storeOf(context: Context, oldSettings: OldSettings | null, restored: boolean): Store {
   const { db, opening } = context;
   return {
+    restored,
     finds: findsOf(context),
     kit: { owned: shelf(context, 'owned', ownedSchema), needs: shelf(context, 'needs', needSchema) },
     rates: { cells: shelf(context, 'rates', rateRowSchema), captured: shelf(context, 'captured', capturedPriceSchema) },

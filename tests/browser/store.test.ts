@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { DEFAULT_SETTINGS } from '../../src/listing/settings.ts';
-import { launchHeadless } from './driver/index.ts';
+import { extensionId, launchHeadless } from './driver/index.ts';
 import { extensionWithPage } from './store/extension-with-page.ts';
 import { expected, killOften, storePage } from './store/kill.ts';
 import { stateText } from './store/steps.ts';
@@ -143,6 +143,27 @@ test('a full disk is told by its code, and nothing of the find is there', async 
   expect(found).toEqual(['full', ['4 x 45 lb plates $100']]);
 });
 
+test('a database that the browser has deleted comes back from its second copy', async () => {
+  const own = await mkdtemp(join(tmpdir(), 'ironsift-store-'));
+  const run = async (seed: number | null) => {
+    const other = await launchHeadless({ extension, profile: own });
+    const tab = await storePage(other);
+    await tab.exposeFunction('confirmed', () => undefined);
+    if (seed !== null) await tab.evaluate((given) => window.storeTest.run(given, window.storeTest.EMPTY, 60), seed);
+    const found = await tab.evaluate(() => window.storeTest.dump());
+    await other.close();
+    return found;
+  };
+  const before = await run(17);
+  // What Chromium does when it finds its log torn, as seen after kills.
+  await rm(join(own, 'Default', 'IndexedDB'), { recursive: true });
+  const after = await run(null);
+  expect([before.restored, after.restored, after.odd]).toEqual([false, true, []]);
+  expect(stateText(after.model)).toBe(stateText(before.model));
+  expect(Object.keys(after.model.finds).length).toBeGreaterThan(10);
+  await rm(own, { recursive: true, force: true });
+});
+
 test('a page of an older version lets go at once, and says that it is outdated', async () => {
   const found = await page.evaluate(async () => {
     const { must, openStore } = window.storeTest;
@@ -166,15 +187,13 @@ test('a page of an older version lets go at once, and says that it is outdated',
 });
 
 test('a tab that crashes while it writes loses nothing that was confirmed', async () => {
-  let from = await page.evaluate(() => window.storeTest.dump());
-  // A full dump of ten thousand finds each time would be slow: begin with few.
-  await page.evaluate(() => indexedDB.databases().then((all) => all.map(({ name = '' }) => indexedDB.deleteDatabase(name))));
+  const own = await mkdtemp(join(tmpdir(), 'ironsift-store-'));
+  const crashing = await launchHeadless({ extension, profile: own });
   // The crash takes the extension's worker with it, which must not be waited for.
-  const id = new URL(page.url()).hostname;
-  await page.close();
+  const id = await extensionId(crashing);
   for (const seed of [71, 72, 73]) {
-    const tab = await storePage(browser, id);
-    from = await tab.evaluate(() => window.storeTest.dump());
+    const tab = await storePage(crashing, id);
+    const from = await tab.evaluate(() => window.storeTest.dump());
     let count = 0;
     await tab.exposeFunction('confirmed', (steps: number) => {
       count = steps;
@@ -183,7 +202,7 @@ test('a tab that crashes while it writes loses nothing that was confirmed', asyn
     await new Promise((resolve) => setTimeout(resolve, 400));
     await Promise.race([tab.goto('chrome://crash').catch(() => undefined), new Promise((resolve) => setTimeout(resolve, 2000))]);
     await Promise.race([running, new Promise((resolve) => setTimeout(resolve, 500))]);
-    const next = await storePage(browser, id);
+    const next = await storePage(crashing, id);
     const found = await next.evaluate(() => window.storeTest.dump());
     expect(count).toBeGreaterThan(0);
     expect(found.odd).toEqual([]);
@@ -191,6 +210,8 @@ test('a tab that crashes while it writes loses nothing that was confirmed', asyn
     await next.close();
     await tab.close().catch(() => undefined);
   }
+  await crashing.close();
+  await rm(own, { recursive: true, force: true });
 });
 
 test('a browser that is killed while it writes loses nothing that was confirmed', async () => {

@@ -11,9 +11,9 @@ const seed = seedAt === -1 ? Date.now() % 1_000_000 : Number(process.argv[seedAt
 const kills = Number(words.find((word, index) => /^\d+$/.test(word) && words[index - 1] !== '--seed') ?? 200);
 
 const report = await killOften(kills, seed, (line) => console.log(line));
-const { confirmed, underWay, refusals, faults, finds } = report;
+const { confirmed, underWay, refusals, restored, faults, finds } = report;
 console.log(
-  `${kills} kills, seed ${seed}: ${confirmed} confirmed steps, ${finds} finds at the end; after ${underWay} kills the step under way was there in full, after the others not at all; ${refusals} starts without a database; ${faults.length === 0 ? 'nothing was lost' : 'LOST'}`,
+  `${kills} kills, seed ${seed}: ${confirmed} confirmed steps, ${finds} finds at the end; after ${underWay} kills the step under way was there in full, after the others not at all; ${refusals} starts without a database, ${restored} with a deleted one that was brought back; ${faults.length === 0 ? 'nothing was lost' : 'LOST'}`,
 );
 for (const fault of faults) console.log(fault);
 if (faults.length > 0) process.exitCode = 1;

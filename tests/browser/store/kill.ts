@@ -13,6 +13,8 @@ export interface KillReport {
   readonly confirmed: number;
   /** Kills after which the step under way was there in full, though not confirmed yet: allowed. */
   readonly underWay: number;
+  /** Starts after which the browser had deleted its database, and the store brought everything back from its second copy. */
+  readonly restored: number;
   /** Starts after which the browser did not open its database; it was then started again. */
   readonly refusals: number;
   /** In words; none when nothing was lost. */
@@ -70,7 +72,7 @@ async function start(extension: string, profile: string, told: (line: string) =>
       return { browser, page, found: await page.evaluate(() => window.storeTest.dump()), refusals };
     } catch (error) {
       await browser.close();
-      if (refusals === 3 || !String(error).includes('refused')) throw error;
+      if (refusals === 3 || !String(error).includes('broken')) throw error;
     }
   }
 }
@@ -94,13 +96,14 @@ export async function killOften(
   const profile = await mkdtemp(join(tmpdir(), 'ironsift-kills-'));
   const chance = randomFrom(firstSeed);
   const faults: string[] = [];
-  let [confirmed, underWay, count, refusals] = [0, 0, 0, 0];
+  let [confirmed, underWay, count, refusals, restored] = [0, 0, 0, 0, 0];
   let [must, may]: readonly [Model, Model] = [EMPTY, EMPTY];
   let model = EMPTY;
   try {
     for (let round = 0; round <= kills; round += 1) {
       const { browser, page, found, ...started } = await start(extension, profile, told);
       refusals += started.refusals;
+      if (found.restored) restored += 1;
       model = found.model;
       const state = stateText(model);
       const asConfirmed = state === stateText(must);
@@ -136,5 +139,5 @@ export async function killOften(
   } finally {
     for (const folder of [extension, profile]) await rm(folder, { recursive: true, force: true });
   }
-  return { kills, confirmed, underWay, refusals, faults, finds: Object.keys(model.finds).length };
+  return { kills, confirmed, underWay, refusals, restored, faults, finds: Object.keys(model.finds).length };
 }

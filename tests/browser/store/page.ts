@@ -113,7 +113,7 @@ async function take(store: Store, step: Step, now: number): Promise<unknown> {
 }
 
 /** What the tables hold, read past the store; `odd` names what does not belong together. */
-async function dump(): Promise<{ readonly model: Model; readonly odd: readonly string[] }> {
+async function dump(): Promise<{ readonly model: Model; readonly odd: readonly string[]; readonly restored: boolean }> {
   const store = await open();
   const db = new Database();
   const [rows, ads, marks, removed, needs, settings, aside] = await Promise.all([
@@ -141,6 +141,7 @@ async function dump(): Promise<{ readonly model: Model; readonly odd: readonly s
   ];
   if ((await must(store.check())) > 0) odd.push('a damaged record');
   return {
+    restored: store.restored,
     odd,
     model: {
       finds: Object.fromEntries(rows.map(({ id, find }) => [id, keptOf(find, texts.get(id))])),

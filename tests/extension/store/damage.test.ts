@@ -89,6 +89,7 @@ describe('a failure', () => {
     [{ name: 'OpenFailedError', inner: { name: 'InvalidStateError' } }, 'refused'],
     [{ name: 'OpenFailedError', inner: { name: 'VersionError' } }, 'newer'],
     [{ name: 'BlockedError' }, 'blocked'],
+    [{ name: 'OpenFailedError', inner: { name: 'UnknownError' } }, 'broken'],
     [{ name: 'TypeError' }, 'unexpected'],
     ['text', 'unexpected'],
   ])('%j is "%s"', (thrown, code) => expect(codeOf(thrown)).toBe(code));
