@@ -3,7 +3,7 @@ import { type Message, message } from '../../src/words/message.ts';
 
 /**
  * `full`: the disk or the browser's quota. `refused`: the browser keeps nothing here (a private window, or storage switched off).
- * `broken`: the browser can't open its files; as a rule it can when started again, and the store then brings back its second copy.
+ * `broken`: the browser can't open its files; as a rule it can when started again, and the store then brings back its second copy, if there is one.
  * `blocked`: another page of an older version has the store open. `outdated`: this page is the older one and must be loaded again.
  * `newer`: the store was written by a newer version of the extension. `not-found`: no such record, or nothing to undo any more.
  * `unreadable`: the record failed its check and was set aside. `bad-input`: what was handed in failed its check.
