@@ -60,19 +60,19 @@ interface Started {
 }
 
 /**
- * Starts the browser and reads what is there. On a machine with much to do, Chromium 156 was seen to answer "Internal error opening
- * backing store" twice in about 550 starts after a kill; so it is started again, as a person would, and the data must then be there.
+ * Starts the browser and reads what is there. Chromium may open no database in the session in which it finds its files damaged, and on a
+ * busy machine may not get as far as the page in time: it is started again, as a person would, and the data must then be there.
  */
 async function start(extension: string, profile: string, told: (line: string) => void): Promise<Started> {
   for (let refusals = 0; ; refusals += 1) {
     const browser = await launchHeadless({ extension, profile });
-    const page = await storePage(browser);
-    page.on('console', (line) => told(`the page says: ${line.text()}`));
     try {
+      const page = await storePage(browser);
+      page.on('console', (line) => told(`the page says: ${line.text()}`));
       return { browser, page, found: await page.evaluate(() => window.storeTest.dump()), refusals };
     } catch (error) {
       await browser.close();
-      if (refusals === 3 || !String(error).includes('broken')) throw error;
+      if (refusals === 3 || !/broken|TimeoutError/.test(String(error))) throw error;
     }
   }
 }
