@@ -3,6 +3,7 @@
  * between its ends. All lengths in millimetres. Estimates: a bar bent in two places shows less than it has.
  */
 import { LIMITS } from '../flags/limits.ts';
+import type { Range } from '../units/range.ts';
 
 export type BowVerdict = 'usable' | 'doubtful' | 'bent';
 
@@ -51,24 +52,16 @@ export function bowFromCircle({ circleMm, spanMm, overhangMm, bendMm, shaftMm, b
   return (angle * bendOnShaftMm * (shaftMm - bendOnShaftMm)) / shaftMm;
 }
 
-/** A range of bows, mm. */
-export interface BowRange {
-  readonly low: number;
-  readonly likely: number;
-  readonly high: number;
-}
-
 /**
  * From a string stretched along the shaft between two points `lengthMm` apart and equally far from it: its distance from the shaft beyond
- * theirs, `offsetMm`, seen at `atMm` from one of them. Where it is `widest` that is the bow, wherever it is. Seen anywhere else, also in the
- * middle, the bow is more by how the bar is bent: `low` is the reading itself; `likely` an even curve (offset·L²/(4·x·(L − x)), a parabola
+ * theirs, `offsetMm`, seen at `atMm` from one of them. At the widest place that is the bow, wherever that is. Where it is not known to be the
+ * widest, also in the middle, the bow is more by how the bar is bent: `low` is the reading itself; `likely` an even curve (offset·L²/(4·x·(L − x)), a parabola
  * over the string, which is the sagitta of a circle as long as it is shallow); `high` a bend near the farther end, offset·L/x with x from
  * the nearer one: no shaft that is bent to one side only can have more, for a curve that bends one way lies above its chords.
  */
-export function bowFromString(offsetMm: number, atMm: number, lengthMm: number, widest = false): BowRange {
+export function bowFromString(offsetMm: number, atMm: number, lengthMm: number): Range {
   above('bowFromString', atMm, lengthMm);
   if (!(offsetMm >= 0 && atMm < lengthMm)) throw new RangeError('bowFromString: the reading is not on the string');
-  if (widest) return { low: offsetMm, likely: offsetMm, high: offsetMm };
   return {
     low: offsetMm,
     likely: (offsetMm * lengthMm ** 2) / (4 * atMm * (lengthMm - atMm)),

@@ -1,13 +1,15 @@
 /** A bar measured on a driveway, by whichever way was at hand, as a bow and what follows from it. All lengths in millimetres. */
 import type { Correction } from '../listing/reading.ts';
 import { type BowVerdict, bowFromCircle, bowFromString, bowFromWobble, bowVerdict } from '../mechanics/bow.ts';
-import type { Range } from '../units/range.ts';
+import { exactly, type Range } from '../units/range.ts';
 
 export type BarMeasure =
   /** Highest less lowest reading at the bend while the bar turns once. */
   | { readonly way: 'wobble'; readonly readingMm: number }
-  /** A string along the shaft: its distance from the shaft, how far from one end of the string, and the string's length. */
-  | { readonly way: 'string'; readonly offsetMm: number; readonly atMm: number; readonly lengthMm: number }
+  /** A string along the shaft: its distance from the shaft at the widest place, wherever that is. */
+  | { readonly way: 'string'; readonly offsetMm: number }
+  /** The same where the widest place can't be got at: how far from one end of the string, and the string's length. */
+  | { readonly way: 'stringAt'; readonly offsetMm: number; readonly atMm: number; readonly lengthMm: number }
   /** The circle that the end draws on two supports that stand evenly under the shaft. */
   | {
       readonly way: 'circle';
@@ -35,12 +37,10 @@ export function straightnessOf(measure: BarMeasure): Straightness | null {
 
 function bowOf(measure: BarMeasure): Range | null {
   try {
-    if (measure.way === 'string') return bowFromString(measure.offsetMm, measure.atMm, measure.lengthMm);
-    const bow =
-      measure.way === 'wobble'
-        ? bowFromWobble(measure.readingMm)
-        : bowFromCircle({ ...measure, bendOnShaftMm: measure.bendMm + (measure.shaftMm - measure.spanMm) / 2 });
-    return { low: bow, likely: bow, high: bow };
+    if (measure.way === 'stringAt') return bowFromString(measure.offsetMm, measure.atMm, measure.lengthMm);
+    if (measure.way === 'string') return measure.offsetMm >= 0 ? exactly(measure.offsetMm) : null;
+    if (measure.way === 'wobble') return exactly(bowFromWobble(measure.readingMm));
+    return exactly(bowFromCircle({ ...measure, bendOnShaftMm: measure.bendMm + (measure.shaftMm - measure.spanMm) / 2 }));
   } catch (error) {
     if (error instanceof RangeError) return null;
     throw error;

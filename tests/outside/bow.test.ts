@@ -60,10 +60,6 @@ describe('the circle that an end draws', () => {
 });
 
 describe('a string along the shaft', () => {
-  it('at the widest place it shows the bow, wherever that is', () => {
-    for (const at of [200, 655, 1100]) expect(bowFromString(3, at, 1310, true)).toEqual({ low: 3, likely: 3, high: 3 });
-  });
-
   it('anywhere else the bow lies between the ends of the range, wherever the bar is bent, and comes near both', () => {
     const LENGTH = 1310;
     let [nearLow, nearHigh] = [0, 0];

@@ -1,4 +1,4 @@
-/** How straight a bar is, measured in one of three ways; what follows goes into the find at once. */
+/** How straight a bar is, measured in one of four ways; what follows goes into the find at once. */
 import { useState } from 'preact/hooks';
 import type { Item } from '../../../src/listing/reading.ts';
 import {
@@ -17,13 +17,14 @@ import { WAY_DRAWINGS } from './drawings/index.ts';
 
 type Way = BarMeasure['way'];
 
-/** What is measured in each way, with the figure that stands there until it is: those of a 2.2 m bar on supports 1.2 m apart. The first has none. */
+/** What is measured in each way, with the figure that stands there until it is: those of a 2.2 m bar on supports 1.2 m apart. Those that stand by themselves have none. */
 const FIELDS: Readonly<Record<Way, Readonly<Record<string, number | null>>>> = {
   wobble: { readingMm: null },
-  string: { offsetMm: null, atMm: 655, lengthMm: 1310 },
+  string: { offsetMm: null },
+  stringAt: { offsetMm: null, atMm: 655, lengthMm: 1310 },
   circle: { circleMm: null, spanMm: 1200, overhangMm: 500, bendMm: 600, shaftMm: 1310 },
 };
-const WAYS = ['wobble', 'string', 'circle'] as const;
+const WAYS = ['wobble', 'string', 'stringAt', 'circle'] as const;
 const MOST = 3000;
 
 type Figures = Readonly<Record<string, number | null>>;

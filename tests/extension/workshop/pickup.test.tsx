@@ -124,7 +124,10 @@ describe('the sheet', () => {
     await sheet();
     await setTo(await shown<HTMLSelectElement>('[data-path="bar-1.way"]'), 'string');
     await setTo(await field('bar-1.offsetMm'), '2');
-    await shown('[data-verdict=usable]');
+    await shown('[data-verdict=usable]', says(/Out of true by 2 mm.*usable as a straight bar. $/));
+    await setTo(await shown<HTMLSelectElement>('[data-path="bar-1.way"]'), 'stringAt');
+    await setTo(await field('bar-1.offsetMm'), '2');
+    await shown('[data-verdict=usable]', says('Measure at the widest place'));
     await setTo(await field('bar-1.atMm'), '2000');
     await shown('.bar-check [role=alert]');
     await setTo(await shown<HTMLSelectElement>('[data-path="bar-1.way"]'), 'circle');

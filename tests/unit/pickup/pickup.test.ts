@@ -48,16 +48,23 @@ describe('straightness', () => {
       verdict: 'usable',
       open: false,
     });
-    expect(straightnessOf({ way: 'string', offsetMm: 6, atMm: 655, lengthMm: 1310 })?.verdict).toBe('bent');
-    // Read off the middle the same distance leaves more open.
-    expect(straightnessOf({ way: 'string', offsetMm: 2.5, atMm: 300, lengthMm: 1310 })?.open).toBe(true);
+    expect(straightnessOf({ way: 'string', offsetMm: 2.5 })).toEqual({
+      bowMm: { low: 2.5, likely: 2.5, high: 2.5 },
+      verdict: 'usable',
+      open: false,
+    });
+    expect(straightnessOf({ way: 'stringAt', offsetMm: 6, atMm: 655, lengthMm: 1310 })?.verdict).toBe('bent');
+    // Not at the widest place the same distance leaves more open, also in the middle.
+    expect(straightnessOf({ way: 'stringAt', offsetMm: 2.5, atMm: 300, lengthMm: 1310 })?.open).toBe(true);
+    expect(straightnessOf({ way: 'stringAt', offsetMm: 2.5, atMm: 655, lengthMm: 1310 })?.bowMm.high).toBe(5);
     // A kink in the middle of evenly set supports, span 1200, overhang 500: θ = r/(600·500/1200), bow = θ·1310/4.
     const circle = straightnessOf({ way: 'circle', circleMm: 10, spanMm: 1200, overhangMm: 500, bendMm: 600, shaftMm: 1310 });
     expect(circle?.bowMm.likely).toBeCloseTo(((5 / 250) * 1310) / 4, 6);
   });
 
   it('gives nothing where the measures can’t be', () => {
-    expect(straightnessOf({ way: 'string', offsetMm: 2, atMm: 1400, lengthMm: 1310 })).toBeNull();
+    expect(straightnessOf({ way: 'stringAt', offsetMm: 2, atMm: 1400, lengthMm: 1310 })).toBeNull();
+    expect(straightnessOf({ way: 'string', offsetMm: -1 })).toBeNull();
     expect(
       straightnessOf({ way: 'circle', circleMm: 10, spanMm: 1200, overhangMm: 500, bendMm: 1800, shaftMm: 1310 }),
     ).toBeNull();

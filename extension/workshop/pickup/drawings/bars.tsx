@@ -22,8 +22,17 @@ export const StringLine = ({ name }: Named) => (
     <LyingBar y={58} bow={14} />
     <path class="picture-string" d="M68 50H252" />
     <Measure from={[160, 50]} to={[160, 71]} />
-    <Measure from={[70, 98]} to={[160, 98]} />
-    <path class="picture-faint picture-line" d="M160 74V98M70 66V98" />
+  </Picture>
+);
+
+/** The same with the gap at some place, and how far that is from the end. */
+export const StringPlace = ({ name }: Named) => (
+  <Picture name={name}>
+    <LyingBar y={58} bow={14} />
+    <path class="picture-string" d="M68 50H252" />
+    <Measure from={[118, 50]} to={[118, 67]} />
+    <Measure from={[70, 98]} to={[118, 98]} />
+    <path class="picture-faint picture-line" d="M118 70V98M70 66V98" />
   </Picture>
 );
 

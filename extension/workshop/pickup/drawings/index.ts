@@ -2,7 +2,7 @@
 import type { FunctionComponent } from 'preact';
 import type { PickupStepId } from '../../../../src/pickup/steps.ts';
 import type { BarMeasure } from '../../../../src/pickup/straightness.ts';
-import { EndCircle, ShaftWidth, SleeveSpin, SpinTest, StringLine } from './bars.tsx';
+import { EndCircle, ShaftWidth, SleeveSpin, SpinTest, StringLine, StringPlace } from './bars.tsx';
 import { BenchSize, CollarGrip, FrameCorners, PinsAndHooks } from './frames.tsx';
 import { BoreWidth, CrackPlaces, OnTheScale } from './plates.tsx';
 
@@ -23,5 +23,6 @@ export const STEP_DRAWINGS: Readonly<Partial<Record<PickupStepId, Drawing>>> = {
 export const WAY_DRAWINGS: Readonly<Record<BarMeasure['way'], Drawing>> = {
   wobble: SpinTest,
   string: StringLine,
+  stringAt: StringPlace,
   circle: EndCircle,
 };
