@@ -1,8 +1,5 @@
 /** How sure an order of two ranges is. */
-import type { Range } from '../units/range.ts';
-
-/** A range's ends hold a central 90 % of the chance: 1.645 standard deviations of a normal to either side. */
-const Z90 = 1.6448536269514722;
+import { type Range, Z90 } from '../units/range.ts';
 
 /**
  * Standard normal distribution function, by Abramowitz & Stegun, Handbook of Mathematical Functions, 26.2.17: off by at most 7.5·10⁻⁸.

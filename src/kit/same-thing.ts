@@ -1,5 +1,6 @@
 /** Whether a thing fills a need: the same kind, and for plates and bars the same weight. */
 import type { Kind } from '../listing/reading.ts';
+import { sameFace } from '../price/mates.ts';
 import { inPounds, type Weight } from '../units/mass.ts';
 
 /** What is needed, owned or found, one piece of it. */
@@ -9,13 +10,13 @@ export interface Thing {
   readonly weight: Weight | null;
 }
 
-/** Face values that are the same plate: within rounding. A 20 kg and a 45 lb plate are not, for they make no pair. */
-const SAME_PLATE = 0.005;
 /** A bar of 20 kg does for one of 45 lb; one of 15 kg does not. An assumption. */
 const SAME_BAR = 0.05;
 
-const within = (a: Weight, b: Weight, part: number): boolean =>
-  Math.abs(inPounds(a) - inPounds(b)) <= part * Math.max(inPounds(a), inPounds(b));
+/** Face values that are the same plate: within rounding. A 20 kg and a 45 lb plate are not, for they make no pair. */
+const samePlate = (a: Weight, b: Weight): boolean => sameFace(inPounds(a), inPounds(b));
+const sameBar = (a: Weight, b: Weight): boolean =>
+  Math.abs(inPounds(a) - inPounds(b)) <= SAME_BAR * Math.max(inPounds(a), inPounds(b));
 
 /** An iron plate of 1.25 lb and a micro plate of 1.25 lb are one thing; a bumper is another, for it is thicker and is dropped. */
 const plain = (kind: Thing['kind']): Thing['kind'] => (kind === 'micro' ? 'plate' : kind);
@@ -25,8 +26,7 @@ export const isPlateKind = (kind: Thing['kind']): boolean => plain(kind) === 'pl
 /** A bar of unknown weight counts as the one needed, as most are; a plate of unknown weight counts as none. */
 export function fillsNeed(thing: Thing, need: Thing): boolean {
   if (plain(thing.kind) !== plain(need.kind)) return false;
-  if (isPlateKind(need.kind))
-    return thing.weight !== null && need.weight !== null && within(thing.weight, need.weight, SAME_PLATE);
-  if (need.kind === 'bar') return thing.weight === null || need.weight === null || within(thing.weight, need.weight, SAME_BAR);
+  if (isPlateKind(need.kind)) return thing.weight !== null && need.weight !== null && samePlate(thing.weight, need.weight);
+  if (need.kind === 'bar') return thing.weight === null || need.weight === null || sameBar(thing.weight, need.weight);
   return true;
 }

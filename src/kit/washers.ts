@@ -1,4 +1,5 @@
 /** Flat washers as micro plates: what one weighs, how many make a wanted weight, and on which sleeve they go. Inches and pounds as in the standard. */
+import { STEEL_KG_PER_MM3 } from '../mechanics/steel.ts';
 import { inchesToMillimetres } from '../units/length.ts';
 import { POUND_IN_KILOGRAMS } from '../units/mass.ts';
 
@@ -37,9 +38,6 @@ export const WASHERS: readonly Washer[] = [
   },
   { id: 'b-1-7/8-wide', holeIn: 2, outsideIn: 4.75, thicknessIn: 0.25, thinnestIn: 0.25, thickestIn: 0.25, source: 'handbook' },
 ];
-
-/** Steel, 7850 kg/m³, as kilograms per cubic millimetre. */
-const STEEL_KG_PER_MM3 = 7850e-9;
 
 /** Weight in pounds of a steel ring: ρ·π/4·(outside² − hole²)·thickness. Inches in; throws unless 0 < hole < outside and the thickness is above zero. */
 export function ringPounds(holeIn: number, outsideIn: number, thicknessIn: number): number {

@@ -2,9 +2,11 @@
  * The going rate, learned from priced finds. Prices are worked on as logarithms: a market in which a third less is as common as half more
  * is log-normal. Pure: the finds come with their ages, so that no clock is needed.
  */
+
 import type { LearnedRate, RateCategory, RateCell, Settings } from '../listing/settings.ts';
+import { Z90 } from '../units/range.ts';
 import { cellBeforeLearning } from './rates.ts';
-import { fitLevel, GAUSSIAN_90, type Weighed } from './robust-level.ts';
+import { fitLevel, type Weighed } from './robust-level.ts';
 
 /** One ad with a price: major units of the buyer's currency per pound or per piece, as the category is priced. */
 export interface PricedFind {
@@ -65,7 +67,7 @@ export function learnRate(
   if (!(halfLifeDays > 0)) throw new RangeError('learnRate: the half-life must be above zero');
   const { low, likely, high } = prior;
   const points = weighed(finds, halfLifeDays);
-  const spread = low > 0 ? Math.log(high / low) / (2 * GAUSSIAN_90) : 0;
+  const spread = low > 0 ? Math.log(high / low) / (2 * Z90) : 0;
   if (points.length === 0 || !(low > 0) || spread === 0) return { low, likely, high, finds: 0, effective: 0 };
   const level = { mean: Math.log(likely), sd: spread * Math.sqrt(SHARE_OF_LEVEL) };
   const market = spread ** 2 * (1 - SHARE_OF_LEVEL);

@@ -2,8 +2,8 @@
  * Pounds of plates that can be added up. Errors that plates share add in full, their own in quadrature, so that a lot is known better for
  * its weight than one plate; and it makes no difference over how many lines of an ad the plates are spread.
  */
-import type { Range } from '../units/range.ts';
-import { type TrueWeight, Z90 } from './true-weight.ts';
+import { type Range, Z90 } from '../units/range.ts';
+import type { TrueWeight } from './true-weight.ts';
 
 /** How much less or more there may be for other reasons than what a plate weighs, in pounds. */
 interface Doubt {

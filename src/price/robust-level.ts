@@ -1,8 +1,5 @@
 /** Where a set of weighed values is centred, given a prior belief, with far-off values counting little. */
 
-/** 95th percentile of the standard normal distribution: 90 % lie within so many standard deviations of the mean. */
-export const GAUSSIAN_90 = 1.6448536269514722;
-
 export interface Weighed {
   readonly value: number;
   /** How much it counts beside a fresh one: above 0, up to 1. */

@@ -1,6 +1,8 @@
 /** What plates of a given face value really weigh, by how they were made, and what the buyer's own scale changes about that. */
+
 import type { Grade, Item } from '../listing/reading.ts';
 import { POUND_IN_KILOGRAMS } from '../units/mass.ts';
+import { Z90 } from '../units/range.ts';
 
 export type WeightGrade = Grade | 'bumper' | 'unknown';
 
@@ -48,9 +50,6 @@ export function gradeOf(item: Item): WeightGrade {
   if (material === 'rubber' || material === 'urethane') return 'rubber-coated';
   return material === 'iron' || material === 'steel' ? 'cast' : 'unknown';
 }
-
-/** Half the width of the central 90 % of a normal distribution, in standard deviations. */
-export const Z90 = 1.6448536269514722;
 
 /**
  * Correlation between the errors of two plates of one grade in one lot: one mould, one foundry, one batch. An assumption. It also stands for

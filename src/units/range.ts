@@ -9,6 +9,9 @@ export interface Range {
   readonly high: number;
 }
 
+/** Standard deviations of a normal distribution that hold a central 90 % of it to either side: what the ends of a range stand for. */
+export const Z90 = 1.6448536269514722;
+
 /** A range; throws unless low <= likely <= high and all are finite. */
 export function range(low: number, likely: number, high: number): Range {
   if (!(Number.isFinite(low) && Number.isFinite(high) && low <= likely && likely <= high)) {

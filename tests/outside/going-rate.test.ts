@@ -5,7 +5,8 @@
 import { geometricMean, mean, median, sampleStandardDeviation } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
 import { learnRate } from '../../src/price/going-rate.ts';
-import { fitLevel, GAUSSIAN_90 } from '../../src/price/robust-level.ts';
+import { fitLevel } from '../../src/price/robust-level.ts';
+import { Z90 } from '../../src/units/range.ts';
 
 const fresh = (values: readonly number[]) => values.map((value) => ({ value, weight: 1 }));
 const finds = (prices: readonly number[], ageDays = 0) => prices.map((perUnit) => ({ perUnit, ageDays }));
@@ -87,7 +88,7 @@ describe('the robust centre', () => {
 
 describe('low and high', () => {
   it('are read as nine ads in ten: 95th percentile of the normal distribution, 1.644854 in any table', () =>
-    expect(GAUSSIAN_90).toBeCloseTo(1.644854, 6));
+    expect(Z90).toBeCloseTo(1.644854, 6));
 
   it('of finds that spread wider than the table come to the nine in ten of the finds', () => {
     // Log-normal prices at even steps of chance, wider than the table: 200 of them outweigh the table's spread.
