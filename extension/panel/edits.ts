@@ -3,7 +3,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Correction, Doubt, Reading } from '../../src/listing/reading.ts';
 import type { Place } from '../../src/trip/great-circle.ts';
-import { type Session, startSession } from './session.ts';
+import { putBack, putBackItem, reopenDoubt, type Session, setSeller, settleDoubt, setValue, startSession } from './session.ts';
 
 export interface Edits {
   readonly session: Session;
@@ -20,6 +20,24 @@ export interface Edits {
   readonly suppose: (place: Place | null) => void;
 }
 
+/** The buyer's hand on one session: every move is a step from one session to the next, which `change` takes. */
+export const editsOf = (
+  session: Session,
+  asRead: Reading | null,
+  change: (step: (session: Session) => Session) => void,
+  suppose: Edits['suppose'],
+): Edits => ({
+  session,
+  asRead,
+  set: (correction) => change((one) => setValue(one, correction)),
+  putBack: (path) => change((one) => putBack(one, path)),
+  putBackItem: (item) => change((one) => putBackItem(one, item)),
+  settle: (doubt, choice) => change((one) => settleDoubt(one, doubt, choice)),
+  reopen: (doubt) => change((one) => reopenDoubt(one, doubt)),
+  setSeller: (place) => change((one) => setSeller(one, place)),
+  suppose,
+});
+
 const nothing = () => undefined;
 const empty = startSession('', {
   origin: 'paste',
@@ -32,16 +50,6 @@ const empty = startSession('', {
   language: null,
 });
 
-export const Editing = createContext<Edits>({
-  session: empty,
-  asRead: null,
-  set: nothing,
-  putBack: nothing,
-  putBackItem: nothing,
-  settle: nothing,
-  reopen: nothing,
-  setSeller: nothing,
-  suppose: nothing,
-});
+export const Editing = createContext<Edits>(editsOf(empty, null, nothing, nothing));
 
 export const useEdits = (): Edits => useContext(Editing);

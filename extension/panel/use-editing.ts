@@ -5,22 +5,10 @@ import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Correction } from '../../src/listing/reading.ts';
 import type { Settings } from '../../src/listing/settings.ts';
 import type { Place } from '../../src/trip/great-circle.ts';
-import type { Edits } from './edits.ts';
+import { type Edits, editsOf } from './edits.ts';
 import type { Capture, Host } from './host.ts';
 import type { Judge } from './panel.tsx';
-import {
-  corrections,
-  forAd,
-  putBack,
-  putBackItem,
-  reopenDoubt,
-  type Session,
-  setDistance,
-  setSeller,
-  settleDoubt,
-  setValue,
-  type TypedDistance,
-} from './session.ts';
+import { corrections, forAd, type Session, setDistance, type TypedDistance } from './session.ts';
 import { useSessions } from './use-sessions.ts';
 
 export interface EditingState {
@@ -50,17 +38,7 @@ export function useEditing(capture: Capture | null, settings: Settings, host: Ho
     return now ?? (lastGood.current?.key === session.key ? lastGood.current.evaluation : null);
   }, [session, own, judge, taken]);
   const asRead = useMemo(() => judged(session.listing, [])?.reading ?? null, [session.listing, settings, judge, taken]);
-  const edits = {
-    session,
-    asRead,
-    set: (correction: Correction) => change((one) => setValue(one, correction)),
-    putBack: (path: string) => change((one) => putBack(one, path)),
-    putBackItem: (item: string) => change((one) => putBackItem(one, item)),
-    settle: (...choice: Parameters<Edits['settle']>) => change((one) => settleDoubt(one, ...choice)),
-    setSeller: (place: Place | null) => change((one) => setSeller(one, place)),
-    suppose: (place: Place | null) => suppose({ key: session.key, place }),
-    reopen: (id: string) => change((one) => reopenDoubt(one, id)),
-  };
+  const edits = editsOf(session, asRead, change, (place) => suppose({ key: session.key, place }));
   return {
     edits,
     evaluation,

@@ -2,19 +2,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Evaluation } from '../../../src/listing/evaluation.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
-import type { Edits } from '../../panel/edits.ts';
-import {
-  corrections,
-  putBack,
-  putBackItem,
-  reopenDoubt,
-  type Session,
-  setDistance,
-  settleDoubt,
-  setValue,
-  startSession,
-  type TypedDistance,
-} from '../../panel/session.ts';
+import { type Edits, editsOf } from '../../panel/edits.ts';
+import { corrections, forAd, type Session, setDistance, startSession, type TypedDistance } from '../../panel/session.ts';
 import type { Core, WorkshopHost } from '../host.ts';
 import { useStore } from '../use-store.tsx';
 import { EXAMPLE } from './ad.ts';
@@ -43,25 +32,15 @@ export function useExample(host: WorkshopHost): OpenExample | null {
       here = false;
     };
   }, [host, store]);
-  const settings = useMemo(() => loaded && { ...loaded.settings, distance: session.distance }, [loaded, session.distance]);
+  const settings = useMemo(() => loaded && forAd(loaded.settings, session), [loaded, session.distance, session.sellerAt]);
   const evaluation = useMemo(
     () => loaded && settings && loaded.core.evaluate(EXAMPLE, settings, corrections(session)),
     [loaded, settings, session],
   );
   const asRead = useMemo(() => loaded && settings && loaded.core.evaluate(EXAMPLE, settings).reading, [loaded, settings]);
   if (loaded === null || settings === null || evaluation === null) return null;
-  const edits: Edits = {
-    session,
-    asRead,
-    set: (correction) => setSession(setValue(session, correction)),
-    putBack: (path) => setSession(putBack(session, path)),
-    putBackItem: (item) => setSession(putBackItem(session, item)),
-    settle: (doubt, choice) => setSession(settleDoubt(session, doubt, choice)),
-    reopen: (doubt) => setSession(reopenDoubt(session, doubt)),
-    // The example stands nowhere: there is no way to it to be reckoned.
-    setSeller: () => undefined,
-    suppose: () => undefined,
-  };
+  // The example stands nowhere: no place is supposed of it.
+  const edits = editsOf(session, asRead, setSession, () => undefined);
   return {
     core: loaded.core,
     session,

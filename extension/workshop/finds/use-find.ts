@@ -6,17 +6,13 @@ import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.t
 import type { Place } from '../../../src/trip/great-circle.ts';
 import type { Message } from '../../../src/words/message.ts';
 import { adKey } from '../../panel/ad-key.ts';
-import type { Edits } from '../../panel/edits.ts';
+import { type Edits, editsOf } from '../../panel/edits.ts';
 import {
   corrections,
   forAd,
   putBack,
-  putBackItem,
-  reopenDoubt,
   type Session,
   setDistance,
-  setSeller,
-  settleDoubt,
   setValue,
   startSession,
   type TypedDistance,
@@ -89,17 +85,8 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
     show({ ...loaded, settings });
     store.settings.change(() => changed, host.now()).then((saved) => setFailed(saved.ok ? null : failureMessage(saved.code)));
   };
-  const edits: Edits = {
-    session: loaded.session,
-    asRead,
-    set: (correction) => change((one) => setValue(one, correction)),
-    putBack: (path) => change((one) => putBack(one, path)),
-    putBackItem: (item) => change((one) => putBackItem(one, item)),
-    settle: (doubt, choice) => change((one) => settleDoubt(one, doubt, choice)),
-    setSeller: (place) => change((one) => setSeller(one, place)),
-    suppose: (supposed) => setLoaded((now) => now && { ...now, supposed }),
-    reopen: (doubt) => change((one) => reopenDoubt(one, doubt)),
-  };
+  const suppose = (supposed: Place | null) => setLoaded((now) => now && { ...now, supposed });
+  const edits = editsOf(loaded.session, asRead, change, suppose);
   return {
     open: {
       find: find.value,
