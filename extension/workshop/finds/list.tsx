@@ -1,5 +1,6 @@
 /** The list of finds: what is looked for, the rows, and what can be done with those that are chosen. */
 import { useState } from 'preact/hooks';
+import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import { useWords } from '../../components/speech.ts';
 import { type FindPage, failureMessage } from '../../store/index.ts';
 import { Example } from '../example/index.tsx';
@@ -36,6 +37,7 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
     (seen) => store.finds.watchList(query, (page) => seen(page.ok ? { ok: true, value: { page: page.value, from } } : page)),
     [store, JSON.stringify(query)],
   );
+  const settings = useLive<Settings>((seen) => store.settings.watch(seen), [store]);
   const choose = (id: string, on: boolean) => {
     const next = new Set(chosen);
     if (on) next.add(id);
@@ -66,6 +68,7 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
           key={JSON.stringify(wanted)}
           page={outcome.value.page}
           from={outcome.value.from}
+          unit={settings?.ok ? settings.value.unit : DEFAULT_SETTINGS.unit}
           chosen={chosen}
           onChoose={choose}
           onStretch={(next) => (next.from === from && next.count === count) || setStretch(next)}

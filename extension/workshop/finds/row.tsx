@@ -1,5 +1,6 @@
 /** One find in the list, in two lines. */
 import { useEffect, useRef } from 'preact/hooks';
+import type { MassUnit } from '../../../src/units/mass.ts';
 import { figure, perWords, poundsIn } from '../../components/figures.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 import type { Find } from '../../store/index.ts';
@@ -11,6 +12,7 @@ export interface RowProps {
   readonly index: number;
   readonly chosen: boolean;
   readonly total: number;
+  readonly unit: MassUnit;
   /** The one row that Tab leads to; `focused` when it is to take the focus now. */
   readonly active: boolean;
   readonly focused: boolean;
@@ -20,7 +22,7 @@ export interface RowProps {
 }
 
 /** Cost per usable pound, price, usable weight, saving. What is not known is left out, never made up. */
-function figures(words: Words, { summary, prices }: Find): string[] {
+function figures(words: Words, { summary, prices }: Find, unit: MassUnit): string[] {
   const { t, say } = words;
   const { perUsable, usable, saving } = summary;
   const asked = prices.at(-1);
@@ -29,12 +31,12 @@ function figures(words: Words, { summary, prices }: Find): string[] {
   parts.push(
     asked ? t('finds_asked', { price: { money: { minor: asked.minor, currency: asked.currency } } }) : t('finds_no_price'),
   );
-  if (usable.likely > 0) parts.push(t('finds_usable', { weight: poundsIn(words, usable.likely, 'lb') }));
+  if (usable.likely > 0) parts.push(t('finds_usable', { weight: poundsIn(words, usable.likely, unit) }));
   if (saving && saving.minor > 0) parts.push(t('finds_saves', { saving: say.money(saving, 'whole') }));
   return parts;
 }
 
-export function Row({ find, index, total, chosen, active, focused, onChoose, onFocus, onKey }: RowProps) {
+export function Row({ find, index, total, unit, chosen, active, focused, onChoose, onFocus, onKey }: RowProps) {
   const words = useWords();
   const { t } = words;
   const link = useRef<HTMLAnchorElement>(null);
@@ -72,7 +74,7 @@ export function Row({ find, index, total, chosen, active, focused, onChoose, onF
         <span class="find-where">{where.filter(Boolean).join(', ')}</span>
       </span>
       <span class="find-figures">
-        <strong>{t(`finds_call_${summary.call}`)}</strong> <span>{figures(words, find).join(' · ')}</span>
+        <strong>{t(`finds_call_${summary.call}`)}</strong> <span>{figures(words, find, unit).join(' · ')}</span>
       </span>
       <span class="find-status">{t(`finds_status_${status}`)}</span>
     </li>

@@ -1,5 +1,6 @@
 /** The rows that are in sight, out of as many as there are. Arrows, Page, Home and End move; Space chooses; Enter, on the link, opens. */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { MassUnit } from '../../../src/units/mass.ts';
 import { useWords } from '../../components/speech.ts';
 import type { Find, FindPage } from '../../store/index.ts';
 import { Row } from './row.tsx';
@@ -9,12 +10,13 @@ export interface RowsProps {
   readonly page: FindPage;
   /** Number of the first row of `page`. */
   readonly from: number;
+  readonly unit: MassUnit;
   readonly chosen: ReadonlySet<string>;
   readonly onChoose: (id: string, chosen: boolean) => void;
   readonly onStretch: (stretch: Stretch) => void;
 }
 
-export function Rows({ page, from, chosen, onChoose, onStretch }: RowsProps) {
+export function Rows({ page, from, unit, chosen, onChoose, onStretch }: RowsProps) {
   const { t } = useWords();
   const box = useRef<HTMLDivElement>(null);
   const [active, setActive] = useState(0);
@@ -47,6 +49,7 @@ export function Rows({ page, from, chosen, onChoose, onStretch }: RowsProps) {
             find={one}
             index={from + offset}
             total={total}
+            unit={unit}
             chosen={chosen.has(one.id)}
             active={from + offset === at}
             focused={moving && from + offset === at}

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Evaluation } from '../../../src/listing/evaluation.ts';
 import type { Correction } from '../../../src/listing/reading.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
+import type { MassUnit } from '../../../src/units/mass.ts';
 import { exponentOf, type Money } from '../../../src/units/money.ts';
 import type { Message } from '../../../src/words/message.ts';
 import { adKey } from '../../panel/ad-key.ts';
@@ -22,6 +23,8 @@ export interface Column {
 export interface Columns {
   /** Null while they load. */
   readonly columns: readonly Column[] | null;
+  /** In which the buyer thinks. */
+  readonly unit: MassUnit;
   /** What could not be opened, said once each. */
   readonly failed: readonly Message[];
 }
@@ -32,7 +35,7 @@ const askedAt = ({ minor, currency }: Money): readonly Correction[] => [
 
 export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns {
   const store = useStore();
-  const [found, setFound] = useState<Columns>({ columns: null, failed: [] });
+  const [found, setFound] = useState<Columns>({ columns: null, unit: DEFAULT_SETTINGS.unit, failed: [] });
   useEffect(() => {
     let here = true;
     const load = async (): Promise<Columns> => {
@@ -56,13 +59,13 @@ export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns 
           },
         ];
       });
-      return { columns, failed: kept.flatMap((one) => (one.ok ? [] : [failureMessage(one.code)])) };
+      return { columns, unit: settings.unit, failed: kept.flatMap((one) => (one.ok ? [] : [failureMessage(one.code)])) };
     };
     load().then(
       (loaded) => here && setFound(loaded),
       (error: unknown) => {
         console.error('Ironsift:', error);
-        if (here) setFound({ columns: [], failed: [failureMessage('unexpected')] });
+        if (here) setFound({ columns: [], unit: DEFAULT_SETTINGS.unit, failed: [failureMessage('unexpected')] });
       },
     );
     return () => {

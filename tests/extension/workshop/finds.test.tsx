@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import { movedBy, ROW, scrolledTo, stretchAt } from '../../../extension/workshop/finds/window.ts';
 import { ad, value } from '../store/making.ts';
-import { clickOn, openWorkshop, press, says, setTo, shown } from './open.tsx';
+import { clickOn, NOW, openWorkshop, press, says, setTo, shown } from './open.tsx';
 
 const CHEAP = ad('4 x 45 lb olympic plates, cast iron, $120 for all, pick up in Elmwick', null, 'Iron plates');
 const DEAR = ad('4 x 45 lb olympic plates, cast iron, $400 for all', null, 'Dear plates');
@@ -24,6 +24,13 @@ describe('the list of finds', () => {
     expect(iron.textContent).toMatch(/Worth the drive.*a usable pound.*asked \$120.*180 lb usable/);
     expect(iron.getAttribute('aria-setsize')).toBe('2');
     expect(document.querySelector('[role=status]')?.textContent).toBe('2 finds');
+  });
+
+  it('weighs in the buyer’s unit', async () => {
+    const { store } = await openWorkshop([CHEAP]);
+    await shown('[data-find]', says('180 lb usable'));
+    value(await store.settings.change(() => ({ unit: 'kg' }), NOW));
+    await shown('[data-find]', says('82 kg usable'));
   });
 
   it('orders, searches and filters', async () => {

@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { expect, it } from 'vitest';
-import { ad } from '../store/making.ts';
-import { go, openWorkshop, says, shown } from './open.tsx';
+import { ad, value } from '../store/making.ts';
+import { go, NOW, openWorkshop, says, shown } from './open.tsx';
 
 const CHEAP = ad('4 x 45 lb olympic plates and 2 x 25 lb, cast iron, $120 for all', null, 'Iron plates');
 const DEAR = ad('4 x 45 lb olympic plates, cast iron, $400 for all', null, 'Dear plates');
@@ -32,6 +32,14 @@ it('puts the same goods in the same row', async () => {
   expect(cells('usable')).toEqual(['180 lb', '230 lb']);
   const rows = [...document.querySelectorAll('.compare tbody tr')].filter(says('25 lb'));
   expect([...(rows[0]?.querySelectorAll('td') ?? [])].map(({ textContent }) => textContent)).toEqual(['none', '2']);
+});
+
+it('weighs in the buyer’s unit', async () => {
+  const { store, finds } = await openWorkshop([DEAR, CHEAP]);
+  value(await store.settings.change(() => ({ unit: 'kg' }), NOW));
+  await go(`#side-by-side/${finds.map(({ id }) => id).join(',')}`);
+  await shown('[data-row="usable"]', says('82 kg'));
+  expect(cells('usable')).toEqual(['82 kg', '104 kg']);
 });
 
 it('makes no figure up for an ad that says too little', async () => {
