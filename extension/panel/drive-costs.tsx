@@ -1,11 +1,10 @@
 /** What the drive costs the buyer: a mile, an hour, tolls, and what the vehicle takes. Kept for every ad. */
 import type { Settings } from '../../src/listing/settings.ts';
-import { MILEAGE_RATES, mileageSource, perMileOf, rateOf } from '../../src/trip/mileage-rates.ts';
 import { MILE_IN_KILOMETRES } from '../../src/units/length.ts';
 import { convert, pounds } from '../../src/units/mass.ts';
-import { ChoiceField } from '../components/choice-field.tsx';
 import { NumberField } from '../components/number-field.tsx';
 import { parseAmount, parseMillimetres, parseNumber } from '../components/parse-input.ts';
+import { PublishedMileage } from '../components/published-mileage.tsx';
 import { useWords } from '../components/speech.ts';
 import type { TypedDistance } from './session.ts';
 
@@ -54,8 +53,6 @@ export function DriveCosts({ settings, unit, onSettings }: Props) {
   const { currency, perMile, hourWorth, tolls, van, longestMm, payloadLb } = settings;
   const perKilometre = unit === 'km';
   const milesIn = perKilometre ? MILE_IN_KILOMETRES : 1;
-  const rates = MILEAGE_RATES.filter((rate) => rate.currency === currency);
-  const published = rateOf(perMile, currency);
   /** Pounds in the buyer's unit of weight. */
   const each = convert(pounds(1), settings.unit).value;
   return (
@@ -69,22 +66,12 @@ export function DriveCosts({ settings, unit, onSettings }: Props) {
           digits={4}
           onValue={(value) => onSettings({ perMile: value * milesIn })}
         />
-        {rates.length > 0 && (
-          <ChoiceField
-            path="settings.perMile.published"
-            label={t('drive_published')}
-            labelShown
-            value={published?.id ?? ''}
-            options={[
-              ...(published ? [] : [{ value: '', words: t('mileage_own') }]),
-              ...rates.map((rate) => ({ value: rate.id, words: say(mileageSource(rate)) })),
-            ]}
-            onChoice={(id) => {
-              const rate = rates.find((one) => one.id === id);
-              if (rate) onSettings({ perMile: perMileOf(rate) });
-            }}
-          />
-        )}
+        <PublishedMileage
+          path="settings.perMile.published"
+          label={t('drive_published')}
+          settings={settings}
+          onPerMile={(value) => onSettings({ perMile: value })}
+        />
         <Amount
           path="settings.hourWorth"
           label={t('drive_per_hour', { currency })}

@@ -1,8 +1,9 @@
 /** Settings that are a choice: units, currency, language, look, and which published cost of a mile. */
 import { useMemo } from 'preact/hooks';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
-import { MILEAGE_RATES, mileageSource, perMileOf, rateOf } from '../../../src/trip/mileage-rates.ts';
+import { MILEAGE_RATES } from '../../../src/trip/mileage-rates.ts';
 import { ChoiceField, type Option } from '../../components/choice-field.tsx';
+import { PublishedMileage } from '../../components/published-mileage.tsx';
 import { useWords } from '../../components/speech.ts';
 import { currencyOptions } from './currencies.ts';
 import { Setting } from './setting.tsx';
@@ -65,28 +66,18 @@ export function Theme({ shown }: { readonly shown: Shown }) {
   return <Choice shown={shown} name="theme" options={options} />;
 }
 
-/** The published costs of a mile in the buyer's currency; nothing where there are none. */
-export function PublishedMileage({ shown }: { readonly shown: Shown }) {
-  const { say, t } = useWords();
+/** A published cost of a mile in place of one's own figure; nothing where there is none in the buyer's currency. */
+export function Mileage({ shown }: { readonly shown: Shown }) {
+  const { t } = useWords();
   const { settings, change } = shown;
-  const rates = MILEAGE_RATES.filter(({ currency }) => currency === settings.currency);
-  const published = rateOf(settings.perMile, settings.currency);
-  if (rates.length === 0) return null;
+  if (!MILEAGE_RATES.some(({ currency }) => currency === settings.currency)) return null;
   return (
     <div class="setting" data-setting="published">
-      <ChoiceField
+      <PublishedMileage
         path="published"
         label={t('settings_published')}
-        labelShown
-        value={published?.id ?? ''}
-        options={[
-          ...(published ? [] : [{ value: '', words: t('mileage_own') }]),
-          ...rates.map((rate) => ({ value: rate.id, words: say(mileageSource(rate)) })),
-        ]}
-        onChoice={(id) => {
-          const rate = rates.find((one) => one.id === id);
-          if (rate) change({ perMile: perMileOf(rate) });
-        }}
+        settings={settings}
+        onPerMile={(perMile) => change({ perMile })}
       />
     </div>
   );

@@ -5,7 +5,7 @@ import { failureMessage } from '../../store/index.ts';
 import type { WorkshopHost } from '../host.ts';
 import type { ScreenProps } from '../screens.ts';
 import { WithStore } from '../use-store.tsx';
-import { Language, PublishedMileage, Theme, Units } from './choices.tsx';
+import { Language, Mileage, Theme, Units } from './choices.tsx';
 import { Exchange } from './exchange.tsx';
 import { FigureSetting } from './figure-setting.tsx';
 import { DEAL, DRIVE, type Figure, GEAR } from './figures.ts';
@@ -38,7 +38,7 @@ function Everything({ host }: { readonly host: WorkshopHost }) {
       </Part>
       <Part name="drive">
         <Home shown={shown} />
-        <PublishedMileage shown={shown} />
+        <Mileage shown={shown} />
         <Figures figures={DRIVE} shown={shown} />
       </Part>
       <Part name="gear">
