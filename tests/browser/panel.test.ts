@@ -1,11 +1,10 @@
 /** The built panel, as it ships, in a real browser: what it shows for pasted ads in every width and both colour schemes. */
-import { mkdir, readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdir } from 'node:fs/promises';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { type Display, type Launched, launchChromium, openPanelInTab, startDisplay, waitForState } from './driver/index.ts';
 
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 const OUT = 'out/panel';
 const WIDTHS = [240, 360, 600];
 const SCHEMES = ['light', 'dark'] as const;
@@ -74,15 +73,6 @@ async function picture(width: number, name: string): Promise<void> {
   await panel.screenshot({ path: `${OUT}/${name}.png` });
 }
 
-async function violations(): Promise<string[]> {
-  await panel.evaluate(await readFile(AXE, 'utf8'));
-  return panel.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-    const found = await axe.run(document);
-    return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
-  });
-}
-
 const settle = (width: number, scheme: string) =>
   panel
     .setViewport({ width, height: 900 })
@@ -100,7 +90,7 @@ describe.each(Object.entries(ADS))('pasted ad "%s"', (name, text) => {
       await openAll();
       await picture(width, `${name}-${width}-${scheme}-open`);
       expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      expect(await violations()).toEqual([]);
+      expect(await violations(panel)).toEqual([]);
     },
   );
 });
@@ -120,7 +110,7 @@ describe('a bundle of which things are sold on', () => {
       await openAll();
       await picture(width, `sold-on-${width}-${scheme}-open`);
       expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      expect(await violations()).toEqual([]);
+      expect(await violations(panel)).toEqual([]);
     },
   );
 });

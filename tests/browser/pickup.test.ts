@@ -1,15 +1,14 @@
 /** The sheet for a pickup and the bench for weighing, on a phone's width and on paper. */
-import { mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { extensionId, launchHeadless } from './driver/index.ts';
 import { extensionWithPage } from './store/extension-with-page.ts';
 import { storePage } from './store/kill.ts';
 
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 const OUT = 'out/test';
 /** Everything that a sheet can hold. */
 const LOT =
@@ -49,15 +48,6 @@ async function open(hash: string, selector: string): Promise<void> {
   await page.waitForSelector(selector);
 }
 
-async function violations(): Promise<string[]> {
-  await page.evaluate(await readFile(AXE, 'utf8'));
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-    const found = await axe.run(document);
-    return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
-  });
-}
-
 /** What Tab stops at: of a group of radio buttons the checked one. */
 const CONTROLS = 'a, button:enabled, input:not([type=radio]:not(:checked)), select, summary';
 
@@ -82,7 +72,7 @@ describe.each(SCREENS)('%s', (name, hash, selector) => {
       await page.evaluate(() => {
         for (const details of document.querySelectorAll('details')) details.open = true;
       });
-      expect(await violations()).toEqual([]);
+      expect(await violations(page)).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       await page.screenshot({ path: `${OUT}/${name}-${width}-${scheme}.png`, fullPage: true });
     },

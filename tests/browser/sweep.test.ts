@@ -1,9 +1,9 @@
 /** Reading every ad of a results page in real Chromium: labels in the page, the list in the real side panel, nothing left at the end. */
-import { mkdir, readFile } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdir } from 'node:fs/promises';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { SweepHead } from '../../extension/platform/sweep-state.ts';
+import { violations } from './axe.ts';
 import { forget, inBackground, snapshot, waitForCapture } from './captured.ts';
 import {
   type Display,
@@ -19,7 +19,6 @@ import {
 import { coloured } from './pixels.ts';
 import { type PageServer, servePages } from './serve-pages.ts';
 
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 const OUT = 'out/test';
 
 let display: Display;
@@ -250,13 +249,7 @@ describe('the list in the panel', () => {
         await rowsIn(panel, 8);
         await panel.screenshot({ path: `${OUT}/sweep-list-${width}-${scheme}.png` });
         expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-        await panel.evaluate(await readFile(AXE, 'utf8'));
-        const found = await panel.evaluate(async () => {
-          const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-          const { violations } = await axe.run(document);
-          return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
-        });
-        expect(found).toEqual([]);
+        expect(await violations(panel)).toEqual([]);
         const small = await panel.$$eval('button, input, select, textarea', (all) =>
           all
             .map((one) => ({

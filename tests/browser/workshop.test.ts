@@ -1,15 +1,14 @@
 /** The Workshop in real Chromium, on the browser's own IndexedDB: ten thousand finds, every width and scheme, and three evenings of a buyer. */
-import { mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
-import { createRequire } from 'node:module';
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
 import { launchHeadless } from './driver/index.ts';
 import { extensionWithPage } from './store/extension-with-page.ts';
 import { storePage } from './store/kill.ts';
 
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 const OUT = 'out/test';
 
 let extension: string;
@@ -37,8 +36,8 @@ async function openPage(path: string, width = 1200): Promise<Page> {
   return page;
 }
 
-/** Judges a text in the panel, in a tab of its own, and keeps it. Gives the call in words. */
-async function keepText(text: string, miles: number | null = null): Promise<string> {
+/** Judges a text in the panel, in a tab of its own. */
+async function judgeText(text: string): Promise<Page> {
   const panel = await openPage('panel.html', 360);
   await panel.waitForSelector('[data-paste]');
   await panel.$eval(
@@ -51,6 +50,12 @@ async function keepText(text: string, miles: number | null = null): Promise<stri
   );
   await panel.click('[data-judge]');
   await panel.waitForSelector('[data-call]');
+  return panel;
+}
+
+/** Judges a text and keeps it. Gives the call in words. */
+async function keepText(text: string, miles: number | null = null): Promise<string> {
+  const panel = await judgeText(text);
   if (miles !== null) {
     const field = await panel.waitForSelector('[data-path="distance"]');
     await field?.type(String(miles));
@@ -62,16 +67,6 @@ async function keepText(text: string, miles: number | null = null): Promise<stri
   const call = await panel.$eval('[data-call] h1', (heading) => heading.textContent ?? '');
   await panel.close();
   return call;
-}
-
-async function violations(page: Page): Promise<readonly string[]> {
-  await page.evaluate(await readFile(AXE, 'utf8'));
-  return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
-    return (await axe.run(document)).violations.map(
-      ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' ')}`,
-    );
-  });
 }
 
 describe('stories', () => {
@@ -118,17 +113,7 @@ describe('stories', () => {
     const words =
       'Selling my late uncle’s garage gym because we are moving: eight rusty 45 lb olympic plates, two 25s, one 7 ft bar that spins well';
     await keepText(`${words}. $500`);
-    const panel = await openPage('panel.html', 360);
-    await panel.waitForSelector('[data-paste]');
-    await panel.$eval(
-      '[data-paste]',
-      (box, text) => {
-        (box as HTMLTextAreaElement).value = text;
-        box.dispatchEvent(new Event('input', { bubbles: true }));
-      },
-      `${words}. Price dropped! $400`,
-    );
-    await panel.click('[data-judge]');
+    const panel = await judgeText(`${words}. Price dropped! $400`);
     await panel.waitForSelector('[data-met]');
     expect(await panel.$eval('[data-met]', (met) => met.textContent ?? '')).toMatch(/Asked \$500 then, \$400 now: 20 % less/);
     expect(await violations(panel)).toEqual([]);
