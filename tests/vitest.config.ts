@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { placeModulesInTests } from '../places.mjs';
+import { placeModulesInTests } from './build/place-lists.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const project = (name: string, rest: object = {}) => ({

@@ -1,4 +1,4 @@
-/** A country's place list as it ships, and back into rows. It is packed by places.mjs: numbers as letters, to be small and quick to read. */
+/** A country's place list as it ships, and back into rows. It is packed by tests/build/place-lists.mjs: numbers as letters, to be small and quick to read. */
 
 export interface Packed {
   /** Two capital letters. */

@@ -11,7 +11,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const PARTS = [
   'build.mjs',
-  'places.mjs',
   'manifest.template.json',
   'package.json',
   'tsconfig.json',

@@ -28,7 +28,7 @@ function versionOf(/** @type {string} */ name) {
 
 /** A file of a package that is beside its package.json. */
 function fileOf(/** @type {string} */ name) {
-  return fileURLToPath(new URL(`./node_modules/${name}/package.json`, import.meta.url));
+  return fileURLToPath(new URL(`../../node_modules/${name}/package.json`, import.meta.url));
 }
 
 /** Letters of a packed number: printable, none that a string or a check of the build would stumble over. */
@@ -123,7 +123,7 @@ const steps = (/** @type {number[]} */ codes) =>
     })
     .join('');
 
-/** One country's list, packed. @returns {import('./src/places/unpack.ts').Packed} */
+/** One country's list, packed. @returns {import('../../src/places/unpack.ts').Packed} */
 export function pack(/** @type {string} */ country) {
   const big = places(country);
   const zips = country === 'us' ? zipCodes() : [];

