@@ -82,6 +82,8 @@ describe('stories', () => {
     // $160 / 230 lb = $0.70 against $330 / 270 lb = $1.22, so 43 % less; equal at 270 × 160 / 230 = $187.
     expect(verdict).toMatch(/“Seller one.*” is the better buy: a usable pound costs 43 % less/);
     expect(verdict).toMatch(/as good at \$187 \(asked \$330\)/);
+    // Black is what a drawing has that no style sheet reaches.
+    expect(await page.$eval('.compare-chart .chart-bar', (bar) => getComputedStyle(bar).fill)).not.toBe('rgb(0, 0, 0)');
     for (const width of [1200, 360]) {
       await page.setViewport({ width, height: 900 });
       await page.screenshot({ path: join(OUT, `side-by-side-${width}.png`) as `${string}.png`, fullPage: true });

@@ -6,6 +6,11 @@ import { type ChartRow, RangeChart } from '../../components/range-chart.tsx';
 import { useWords } from '../../components/speech.ts';
 import type { Column } from './columns.ts';
 
+/** Characters of a title that leave room for the figures beside it at 360 px; the table has it in full. */
+const MOST = 20;
+
+const inShort = (title: string): string => (title.length > MOST ? `${title.slice(0, MOST - 1).trimEnd()}…` : title);
+
 export function CompareChart({ columns, comparison }: { readonly columns: readonly Column[]; readonly comparison: Comparison }) {
   const words = useWords();
   const { say, t } = words;
@@ -33,7 +38,7 @@ export function CompareChart({ columns, comparison }: { readonly columns: readon
     return [
       {
         id: find.id,
-        label: find.title || t('finds_untitled'),
+        label: inShort(find.title || t('finds_untitled')),
         ...value,
         words: { ...written, per: t(`compare_${kind.replace('-', '_')}`) },
         own: index === best,

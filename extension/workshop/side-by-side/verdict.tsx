@@ -1,5 +1,6 @@
 /** Which lot wins, by how much, how sure that is, and what price would make each of the others as good. */
 import { type Comparison, priceToEqual } from '../../../src/compare/index.ts';
+import type { Param } from '../../../src/words/message.ts';
 import { useWords } from '../../components/speech.ts';
 import type { Column } from './columns.ts';
 
@@ -11,6 +12,11 @@ export interface VerdictProps {
 /** Under this the order of the two is as good as open. */
 const SURE = 0.6;
 
+/** Nothing is certain, whatever the ranges say. */
+const NEARLY = 0.99;
+const sureWords = (sure: number): Param =>
+  sure > NEARLY ? { message: { key: 'compare_nearly_sure' } } : { percent: 100 * sure };
+
 export function Verdict({ columns, comparison }: VerdictProps) {
   const { t } = useWords();
   const { best, second, by, sure, kind, values } = comparison;
@@ -18,7 +24,7 @@ export function Verdict({ columns, comparison }: VerdictProps) {
   const next = second === null ? null : columns[second];
   if (!winner || !next || best === null) return <p class="verdict">{t('compare_open')}</p>;
   const name = (column: Column) => column.find.title || t('finds_untitled');
-  const said = { winner: name(winner), next: name(next), by: { percent: 100 * by }, sure: { percent: 100 * sure } };
+  const said = { winner: name(winner), next: name(next), by: { percent: 100 * by }, sure: sureWords(sure) };
   const key = sure < SURE ? 'compare_even' : kind === 'per-pound' ? 'compare_wins_pound' : 'compare_wins_new';
   const target = values[best]?.likely ?? 0;
   const others = columns.flatMap((column, index) => {
