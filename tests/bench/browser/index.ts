@@ -1,0 +1,81 @@
+/** `npm run bench:browser`: what the buyer waits for in a real Chromium, beside an extension that does nothing. Prints; never fails on a slow machine. */
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { launchChromium, launchHeadless, startDisplay } from '../../browser/driver/index.ts';
+import { servePages } from '../../browser/serve-pages.ts';
+import { extensionWithPage } from '../../browser/store/extension-with-page.ts';
+import { coldStart } from './cold-start.ts';
+import { emptyExtension } from './empty-extension.ts';
+import { anHourOfAds } from './memory.ts';
+import { keyPress, shortcutToPaint } from './shortcut.ts';
+import { mainThreadOf } from './sweep.ts';
+import { tenThousand } from './ten-thousand.ts';
+
+const root = process.env.IRONSIFT_ROOT ?? process.cwd();
+const ms = (value: number): string => `${Math.round(value)} ms`;
+const beside = (what: string, ours: number, empty: number): void =>
+  console.log(
+    `${what.padEnd(52)} ${ms(ours).padStart(8)}   empty extension ${ms(empty).padStart(7)}   ratio ${(ours / empty).toFixed(2)}`,
+  );
+const line = (what: string, value: string): void => console.log(`${what.padEnd(52)} ${value.padStart(8)}`);
+
+const folders: string[] = [];
+const made = async (folder: Promise<string>): Promise<string> => {
+  folders.push(await folder);
+  return folder;
+};
+
+const display = await startDisplay();
+const server = await servePages();
+try {
+  const [ours, empty] = [await made(extensionWithPage()), await made(emptyExtension())];
+  const measure = async (extension: string, idle: string, answer: string) => {
+    const launched = await launchChromium({ display, extension });
+    const page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
+    await page.goto(server.address('ad.html'));
+    const figures = {
+      panel: await coldStart(launched.browser, 'panel.html', '[data-state="empty"]'),
+      shortcut: await shortcutToPaint(launched, page, { idle, answer }),
+      key: await keyPress(launched),
+    };
+    await page.goto(server.address('many'));
+    const isOurs = extension === ours;
+    const done = isOurs ? 'document.querySelectorAll("[data-row]").length === 200' : 'document.querySelector("#word")';
+    const thread = await mainThreadOf(launched, page, isOurs ? 'alt+shift+l' : 'alt+shift+u', done);
+    await launched.browser.close();
+    return { ...figures, thread };
+  };
+  const nothing = await measure(empty, '[data-state="empty"]', '#word');
+  const us = await measure(ours, '[data-state="empty"]', '[data-state="answer"]');
+  beside('key pressed to answer painted, panel open', us.shortcut, nothing.shortcut);
+  line('   of that, to have a key pressed', ms(us.key));
+  beside('panel opened to its first screen', us.panel, nothing.panel);
+  beside('200 ads swept: main thread of the page, whole', us.thread.whole, nothing.thread.whole);
+  beside('   of that, in scripts', us.thread.script, nothing.thread.script);
+
+  const profile = await made(mkdtemp(join(tmpdir(), 'ironsift-bench-')));
+  const browser = await launchHeadless({ extension: ours, profile });
+  const other = await launchHeadless({ extension: empty, profile: await made(mkdtemp(join(tmpdir(), 'ironsift-bench-'))) });
+  const page = await coldStart(other, 'workshop.html', 'p');
+  beside('Workshop opened to its first screen, nothing kept', await coldStart(browser, 'workshop.html', '[data-screen] p'), page);
+  const ads = join(root, 'tests/corpus/ads/short');
+  const names = (await readdir(ads)).filter((name) => name.endsWith('.txt')).slice(0, 60);
+  const texts = await Promise.all(names.map(async (name) => (await readFile(join(ads, name), 'utf8')).split('\n=====')[0] ?? ''));
+  const memory = await anHourOfAds(browser, texts);
+  line(
+    'panel after 20 ads, and after 120',
+    `${(memory.early / 1e6).toFixed(1)} MB, ${(memory.late / 1e6).toFixed(1)} MB (${memory.nodes.join(', ')} nodes)`,
+  );
+  const list = await tenThousand(browser);
+  beside('10,000 finds: Workshop opened to first rows', list.first, page);
+  line('   a word typed to its rows', ms(list.letter));
+  line('   scrolled to the last row', ms(list.far));
+  line('   brought in as a file', ms(list.brought));
+  await other.close();
+  await browser.close();
+} finally {
+  await server.close();
+  await display.close();
+  for (const folder of folders) await rm(folder, { recursive: true, force: true });
+}

@@ -1,0 +1,48 @@
+/** From the real key press to the answer on the screen, with the panel beside the page: what the buyer waits for, ad after ad. */
+import { execFile } from 'node:child_process';
+import { setTimeout as wait } from 'node:timers/promises';
+import { promisify } from 'node:util';
+import type { Page } from 'puppeteer-core';
+import { forget } from '../../browser/captured.ts';
+import { type Launched, panelOf, pressShortcut, selectText } from '../../browser/driver/index.ts';
+import { followNow, middle, paintedAt } from './painted.ts';
+
+const run = promisify(execFile);
+
+/** Middle time in ms of so many presses. The first one, which opens the panel, is not among them; xdotool's own start is. */
+export async function shortcutToPaint(
+  launched: Launched,
+  page: Page,
+  selector: { readonly idle: string; readonly answer: string },
+  goes = 15,
+): Promise<number> {
+  const { browser, display } = launched;
+  await selectText(page, '#ad');
+  await pressShortcut(launched, page);
+  const panel = await panelOf(browser);
+  await panel.waitForSelector(selector.answer);
+  const times: number[] = [];
+  for (let go = 0; go < goes; go += 1) {
+    await forget(browser);
+    await panel.reload();
+    await panel.waitForSelector(selector.idle);
+    await followNow(panel, [selector.answer]);
+    await page.bringToFront();
+    await wait(300);
+    const pressed = Date.now();
+    await run('xdotool', ['key', '--clearmodifiers', 'alt+shift+u'], { env: display.env });
+    times.push((await paintedAt(panel, selector.answer)) - pressed);
+  }
+  return middle(times);
+}
+
+/** Middle time in ms that it takes to have a program press a key: in every figure of `shortcutToPaint`. */
+export async function keyPress({ display }: Launched, goes = 7): Promise<number> {
+  const times: number[] = [];
+  for (let go = 0; go < goes; go += 1) {
+    const pressed = performance.now();
+    await run('xdotool', ['key', '--clearmodifiers', 'shift'], { env: display.env });
+    times.push(performance.now() - pressed);
+  }
+  return middle(times);
+}
