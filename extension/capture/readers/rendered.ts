@@ -16,17 +16,24 @@ export function frameDocument(element: Element): Document | null {
   }
 }
 
+/** Walked by its links, not spread out of a live list: a page has thousands of elements. */
+function childrenOf(parent: Node): Node[] {
+  const children: Node[] = [];
+  for (let child = parent.firstChild; child; child = child.nextSibling) children.push(child);
+  return children;
+}
+
 /** What is rendered inside an element: its shadow tree, its slotted nodes, its frame's body, or its children. */
 export function renderedChildren(element: Element, sight: Sight): readonly Node[] {
   const frame = frameDocument(element);
   if (frame) return frame.body ? [frame.body] : [];
   const shadow = sight.shadowRootOf(element);
-  if (shadow) return [...shadow.childNodes];
+  if (shadow) return childrenOf(shadow);
   if (tagOf(element) === 'SLOT') {
     const slotted = (element as HTMLSlotElement).assignedNodes?.({ flatten: true }) ?? [];
     if (slotted.length > 0) return slotted;
   }
-  return [...element.childNodes];
+  return childrenOf(element);
 }
 
 /** The element around a node: through shadow roots to their hosts and through frames to their frame elements. */

@@ -49,9 +49,9 @@ const flowOf = (display: string): Look['flow'] => {
   return 'block';
 };
 
-const laysOf = (style: CSSStyleDeclaration): Look['lays'] => {
-  if (style.display.endsWith('grid')) return 'grid';
-  return style.display.endsWith('flex') && !style.flexDirection.startsWith('column') ? 'across' : 'flow';
+const laysOf = (display: string, style: CSSStyleDeclaration): Look['lays'] => {
+  if (display.endsWith('grid')) return 'grid';
+  return display.endsWith('flex') && !style.flexDirection.startsWith('column') ? 'across' : 'flow';
 };
 
 const keepsOf = (whiteSpace: string): Look['keeps'] => {
@@ -72,17 +72,20 @@ export function computedSight(
     const view = element.ownerDocument.defaultView;
     if (NEVER_SHOWN.has(tag) || !view) return HIDDEN;
     const style = view.getComputedStyle(element);
+    // Each property asked for takes its time, and a page has thousands of elements: none is asked for twice.
+    const { display, visibility } = style;
     const found = element.getAttribute('hidden') === 'until-found';
-    if (style.display === 'none' || (element.hasAttribute('hidden') && !found && style.display === '')) return HIDDEN;
+    if (display === 'none' || (element.hasAttribute('hidden') && !found && display === '')) return HIDDEN;
     if (!found && style.contentVisibility === 'hidden') return HIDDEN;
     if (isOutOfSight(style)) return HIDDEN;
     if (element.getAttribute('aria-hidden') === 'true' && ICON_FONT.test(style.fontFamily)) return HIDDEN;
-    const line = `${style.textDecorationLine} ${style.textDecoration}`;
+    // The shorthand only where the other is not known (jsdom).
+    const line = style.textDecorationLine || style.textDecoration;
     return {
       hidden: false,
-      invisible: style.visibility === 'hidden' || style.visibility === 'collapse',
-      flow: tag === 'LI' ? 'item' : flowOf(style.display),
-      lays: laysOf(style),
+      invisible: visibility === 'hidden' || visibility === 'collapse',
+      flow: tag === 'LI' ? 'item' : flowOf(display),
+      lays: laysOf(display, style),
       struck: tag === 'DEL' || tag === 'S' || tag === 'STRIKE' || line.includes('line-through'),
       keeps: keepsOf(style.whiteSpace),
     };

@@ -3,7 +3,7 @@ import { parentOf } from '../readers/rendered.ts';
 import type { Look, Sight } from '../readers/sight.ts';
 
 export function rememberingSight(sight: Sight): Sight {
-  const looks = new WeakMap<Element, Look>();
+  const looks = new Map<Element, Look>();
   return {
     ...sight,
     // Asking the browser for a closed root takes long; a list's ads are behind one in elements of the page's own making, if at all.
