@@ -81,6 +81,13 @@ describe('a selection', () => {
     await pressShortcut(launched, page);
     expect((await waitForCapture(launched.browser, 'ready')).listing.text).toBe('Two 10 lb plates, $12');
   });
+  it('knows what a style strikes through', async () => {
+    await open('ad-parts.html');
+    await selectText(page, '#struck');
+    await pressShortcut(launched, page);
+    const { text, struck } = (await waitForCapture(launched.browser, 'ready')).listing;
+    expect(struck.map(({ start, end }) => text.slice(start, end))).toEqual(['$200']);
+  });
   it('inside a frame is taken', async () => {
     await open('ad-parts.html');
     await page.evaluate(() => {

@@ -79,14 +79,12 @@ export function computedSight(
     if (!found && style.contentVisibility === 'hidden') return HIDDEN;
     if (isOutOfSight(style)) return HIDDEN;
     if (element.getAttribute('aria-hidden') === 'true' && ICON_FONT.test(style.fontFamily)) return HIDDEN;
-    // The shorthand only where the other is not known (jsdom).
-    const line = style.textDecorationLine || style.textDecoration;
     return {
       hidden: false,
       invisible: visibility === 'hidden' || visibility === 'collapse',
       flow: tag === 'LI' ? 'item' : flowOf(display),
       lays: laysOf(display, style),
-      struck: tag === 'DEL' || tag === 'S' || tag === 'STRIKE' || line.includes('line-through'),
+      struck: tag === 'DEL' || tag === 'S' || tag === 'STRIKE' || style.textDecorationLine.includes('line-through'),
       keeps: keepsOf(style.whiteSpace),
     };
   };
