@@ -29,8 +29,9 @@ export async function mergeFinds(context: Context, file: ExportFile, done: Count
     context,
     file.finds.map(({ find }) => find.id),
   );
-  const newer = file.finds.filter(({ find }, at) => find.changedAt > (known[at]?.at ?? -1));
-  done.count(newer.length, file.finds.length, file.finds.filter((one, at) => newer.includes(one) && known[at]?.row).length);
+  const isNewer = ({ find }: ExportFile['finds'][number], at: number): boolean => find.changedAt > (known[at]?.at ?? -1);
+  const newer = file.finds.filter(isNewer);
+  done.count(newer.length, file.finds.length, file.finds.filter((one, at) => isNewer(one, at) && known[at]?.row).length);
   const revision = await nextRevision(db);
   await db.finds.bulkPut(newer.map(({ find }) => rowOf(find, revision)));
   await db.ads.bulkPut(newer.map(({ ad }) => ad));

@@ -55,7 +55,8 @@ async function mergeShelf({ db }: Context, file: ExportFile, done: Counted): Pro
     const ours: (Record | undefined)[] = await db.table(table).bulkGet(theirs.map(({ id }) => id));
     const tombs = await db.tombs.bulkGet(theirs.map(({ id }) => `${table}/${id}`));
     const newer = theirs.filter(({ changedAt }, at) => changedAt > Math.max(ours[at]?.changedAt ?? -1, tombs[at]?.at ?? -1));
-    done.count(newer.length, theirs.length, newer.filter(({ id }) => ours.some((one) => one?.id === id)).length);
+    const here = new Set(ours.map((one) => one?.id));
+    done.count(newer.length, theirs.length, newer.filter(({ id }) => here.has(id)).length);
     await db.table(table).bulkPut(newer);
   }
   const ours = await db.settings.get('settings');
