@@ -24,3 +24,10 @@ export function axisOver(lowest: number, highest: number): Axis {
 /** Labels near the ends of an axis stay within it; `percent` as `Axis.at` gives it. */
 export const anchorAt = (percent: number): 'start' | 'middle' | 'end' =>
   percent < 10 ? 'start' : percent > 90 ? 'end' : 'middle';
+
+/** Sizes of a chart's writing in px at the usual size of text, as `charts.css` has them in rem. */
+export const WORDS = 12;
+export const TICKS = 11;
+
+/** A length of a drawing that grows with the reader's size of text: px at the usual size, in an element whose own writing is `size` px then. */
+export const grown = (px: number, size = 16): string => `${Number((px / size).toFixed(4))}em`;

@@ -1,5 +1,5 @@
 /** One quantity that falls or rises along another: a line with its band, zero, and what is marked on the way; a table says the same. */
-import { anchorAt, axisOver, axisTo } from './axis.ts';
+import { anchorAt, axisOver, axisTo, grown, TICKS, WORDS } from './axis.ts';
 
 export interface LinePoint {
   readonly x: number;
@@ -57,11 +57,26 @@ export function LineChart({ caption, note, points, marks, heads, writeX, writeY 
       <figcaption>
         <strong>{caption}</strong> {note}
       </figcaption>
-      <svg width="100%" height={floor + 18} aria-hidden="true" focusable="false">
+      <svg width="100%" height={grown(floor + 18)} aria-hidden="true" focusable="false">
         {up.ticks.map((tick) => (
-          <line key={tick} class={tick === 0 ? 'chart-zero' : 'chart-grid'} x1="0" x2="100%" y1={y(tick)} y2={y(tick)} />
+          <line
+            key={tick}
+            class={tick === 0 ? 'chart-zero' : 'chart-grid'}
+            x1="0"
+            x2="100%"
+            y1={grown(y(tick))}
+            y2={grown(y(tick))}
+          />
         ))}
-        <svg x="0" y={top} width="100%" height={PLOT} viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
+        <svg
+          x="0"
+          y={grown(top)}
+          width="100%"
+          height={grown(PLOT)}
+          viewBox="0 0 100 100"
+          preserveAspectRatio="none"
+          aria-hidden="true"
+        >
           <polygon class="chart-band" points={`${path('high')} ${path('low', points.toReversed())}`} />
           <polyline class="chart-edge" points={path('high')} />
           <polyline class="chart-edge" points={path('low')} />
@@ -69,12 +84,18 @@ export function LineChart({ caption, note, points, marks, heads, writeX, writeY 
         </svg>
         {marks.map((mark, row) => (
           <g key={mark.id} data-mark={mark.id}>
-            <line class={`chart-mark chart-mark-${mark.id}`} x1={x(mark.x)} x2={x(mark.x)} y1={row * MARK_ROW + 2} y2={floor} />
-            <circle class={`chart-dot chart-dot-${mark.id}`} cx={x(mark.x)} cy={y(pointAt(points, mark.x).likely)} r="4" />
+            <line
+              class={`chart-mark chart-mark-${mark.id}`}
+              x1={x(mark.x)}
+              x2={x(mark.x)}
+              y1={grown(row * MARK_ROW + 2)}
+              y2={grown(floor)}
+            />
+            <circle class={`chart-dot chart-dot-${mark.id}`} cx={x(mark.x)} cy={grown(y(pointAt(points, mark.x).likely))} r="4" />
             <text
               x={x(mark.x)}
-              dx={across.at(mark.x) > 50 ? -6 : 6}
-              y={row * MARK_ROW + 11}
+              dx={across.at(mark.x) > 50 ? '-0.5em' : '0.5em'}
+              y={grown(row * MARK_ROW + 11, WORDS)}
               text-anchor={across.at(mark.x) > 50 ? 'end' : 'start'}
             >
               {mark.label}
@@ -82,12 +103,12 @@ export function LineChart({ caption, note, points, marks, heads, writeX, writeY 
           </g>
         ))}
         {up.ticks.map((tick) => (
-          <text key={tick} class="chart-tick" x="0" y={y(tick) - 3}>
+          <text key={tick} class="chart-tick" x="0" y={grown(y(tick) - 3, TICKS)}>
             {writeY(tick)}
           </text>
         ))}
         {across.ticks.map((tick) => (
-          <text key={tick} class="chart-tick" x={x(tick)} y={floor + 14} text-anchor={anchorAt(across.at(tick))}>
+          <text key={tick} class="chart-tick" x={x(tick)} y={grown(floor + 14, TICKS)} text-anchor={anchorAt(across.at(tick))}>
             {writeX(tick)}
           </text>
         ))}

@@ -1,5 +1,5 @@
 /** Ranges on one axis from zero, drawn to scale, with a table that says the same to a screen reader. */
-import { anchorAt, axisTo } from './axis.ts';
+import { anchorAt, axisTo, grown, TICKS, WORDS } from './axis.ts';
 import { useWords } from './speech.ts';
 
 export interface ChartRow {
@@ -39,30 +39,36 @@ export function RangeChart({ caption, rows, writeTick }: RangeChartProps) {
   const own = rows.find((row) => row.own);
   return (
     <figure class="chart">
-      <svg width="100%" height={floor + 20} aria-hidden="true" focusable="false">
+      <svg width="100%" height={grown(floor + 20)} aria-hidden="true" focusable="false">
         {ticks.map((tick) => (
-          <line key={tick} class="chart-grid" x1={at(tick)} x2={at(tick)} y1={0} y2={floor + 3} />
+          <line key={tick} class="chart-grid" x1={at(tick)} x2={at(tick)} y1={0} y2={grown(floor + 3)} />
         ))}
-        {own && <line class="chart-own-line" x1={at(own.likely)} x2={at(own.likely)} y1={16} y2={floor} />}
+        {own && <line class="chart-own-line" x1={at(own.likely)} x2={at(own.likely)} y1={grown(16)} y2={grown(floor)} />}
         {rows.map((row, index) => (
           <g key={row.id} class={row.own ? 'chart-row chart-row-own' : 'chart-row'}>
-            <text x="0" y={index * ROW + 13}>
+            <text x="0" y={grown(index * ROW + 13, WORDS)}>
               {row.label}
             </text>
-            <text x="100%" y={index * ROW + 13} text-anchor="end" class="chart-figure">
+            <text x="100%" y={grown(index * ROW + 13, WORDS)} text-anchor="end" class="chart-figure">
               <tspan class="chart-figure-likely">{row.words.likely}</tspan>
               {row.low < row.high && (
-                <tspan class="chart-figure-span" dx="6">
+                <tspan class="chart-figure-span" dx="0.5em">
                   {row.words.span}
                 </tspan>
               )}
             </text>
-            <rect class="chart-bar" x={at(row.low)} y={index * ROW + 19} width={length(row)} height={BAR} rx="1" />
-            <line class="chart-likely" x1={at(row.likely)} x2={at(row.likely)} y1={index * ROW + 16} y2={index * ROW + 32} />
+            <rect class="chart-bar" x={at(row.low)} y={grown(index * ROW + 19)} width={length(row)} height={grown(BAR)} rx="1" />
+            <line
+              class="chart-likely"
+              x1={at(row.likely)}
+              x2={at(row.likely)}
+              y1={grown(index * ROW + 16)}
+              y2={grown(index * ROW + 32)}
+            />
           </g>
         ))}
         {ticks.map((tick) => (
-          <text key={tick} class="chart-tick" x={at(tick)} y={floor + 16} text-anchor={anchorAt(axis.at(tick))}>
+          <text key={tick} class="chart-tick" x={at(tick)} y={grown(floor + 16, TICKS)} text-anchor={anchorAt(axis.at(tick))}>
             {writeTick(tick)}
           </text>
         ))}

@@ -11,7 +11,7 @@ import { Bulk } from './bulk.tsx';
 import { isFiltered, queryOf, type Wanted } from './query.ts';
 import { Rows } from './rows.tsx';
 import { Toolbar, type ToolbarProps } from './toolbar.tsx';
-import { type Stretch, stretchAt } from './window.ts';
+import type { Stretch } from './window.ts';
 
 export interface FindListProps extends ToolbarProps {
   readonly host: WorkshopHost;
@@ -22,7 +22,8 @@ interface Drawn {
   readonly from: number;
 }
 
-const FIRST = stretchAt(0, 800);
+/** Enough for any window until its height is known. */
+const FIRST: Stretch = { from: 0, count: 30 };
 const NONE: ReadonlySet<string> = new Set();
 
 export function FindList({ host, wanted, onWanted }: FindListProps) {

@@ -4,7 +4,10 @@ import type { MassUnit } from '../../../src/units/mass.ts';
 import { useWords } from '../../components/speech.ts';
 import type { Find, FindPage } from '../../store/index.ts';
 import { Row } from './row.tsx';
-import { movedBy, ROW, type Stretch, scrolledTo, stretchAt } from './window.ts';
+import { movedBy, ROW_REM, type Stretch, scrolledTo, stretchAt } from './window.ts';
+
+/** In px, at the reader's size of text. */
+const rowHeight = (): number => ROW_REM * (Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16);
 
 export interface RowsProps {
   readonly page: FindPage;
@@ -22,19 +25,19 @@ export function Rows({ page, from, unit, chosen, onChoose, onStretch }: RowsProp
   const [active, setActive] = useState(0);
   const [moving, setMoving] = useState(false);
   const { total, rows } = page;
-  const height = () => box.current?.clientHeight || 10 * ROW;
-  const look = () => onStretch(stretchAt(box.current?.scrollTop ?? 0, height()));
+  const height = () => box.current?.clientHeight || 10 * rowHeight();
+  const look = () => onStretch(stretchAt(box.current?.scrollTop ?? 0, height(), rowHeight()));
   useEffect(look, []);
   const at = Math.max(0, Math.min(active, total - 1));
   const go = (to: number) => {
     setActive(to);
     setMoving(true);
-    if (box.current) box.current.scrollTop = scrolledTo(to, box.current.scrollTop, height());
+    if (box.current) box.current.scrollTop = scrolledTo(to, box.current.scrollTop, height(), rowHeight());
     look();
   };
   const press = (event: KeyboardEvent, find: Find) => {
     if (event.ctrlKey || event.altKey || event.metaKey) return;
-    const to = movedBy(event.key, at, total, Math.max(1, Math.floor(height() / ROW) - 1));
+    const to = movedBy(event.key, at, total, Math.max(1, Math.floor(height() / rowHeight()) - 1));
     if (to !== null) go(to);
     else if (event.key === ' ') onChoose(find.id, !chosen.has(find.id));
     else return;
@@ -42,7 +45,7 @@ export function Rows({ page, from, unit, chosen, onChoose, onStretch }: RowsProp
   };
   return (
     <div class="find-box" ref={box} onScroll={look} onFocusOut={() => setMoving(false)}>
-      <ul aria-label={t('workshop_finds')} class="find-rows" style={{ height: `${total * ROW}px` }}>
+      <ul aria-label={t('workshop_finds')} class="find-rows" style={{ height: `${total * ROW_REM}rem` }}>
         {rows.map((one, offset) => (
           <Row
             key={one.id}

@@ -1,7 +1,7 @@
 /** Which rows of a long list are drawn: those in sight and some around, so that ten thousand cost no more than fifty. Pure. */
 
-/** Height of one row in px: the style sheet gives rows this height. */
-export const ROW = 66;
+/** Height of one row in rem: the style sheet gives rows this height, so that they grow with the reader's size of text. */
+export const ROW_REM = 4.125;
 /** Rows drawn above and below what is in sight. */
 const AROUND = 15;
 /** Stretches begin at multiples of this, so that scrolling a little asks for nothing new. */
@@ -12,19 +12,19 @@ export interface Stretch {
   readonly count: number;
 }
 
-/** The stretch of rows to draw for a scroll position and height in px. */
-export function stretchAt(scrollTop: number, height: number): Stretch {
-  const first = Math.max(0, Math.floor(scrollTop / ROW) - AROUND);
+/** The stretch of rows to draw for a scroll position, the height of the box and that of a row, all in px. */
+export function stretchAt(scrollTop: number, height: number, row: number): Stretch {
+  const first = Math.max(0, Math.floor(scrollTop / row) - AROUND);
   const from = first - (first % STEP);
-  const last = Math.ceil((Math.max(0, scrollTop) + height) / ROW) + AROUND;
+  const last = Math.ceil((Math.max(0, scrollTop) + height) / row) + AROUND;
   return { from, count: Math.ceil((last - from) / STEP) * STEP };
 }
 
-/** Where to scroll so that a row is in sight; the same place when it is already. */
-export function scrolledTo(row: number, scrollTop: number, height: number): number {
-  const top = row * ROW;
+/** Where to scroll so that row number `nth` is in sight; the same place when it is already. Heights in px, as above. */
+export function scrolledTo(nth: number, scrollTop: number, height: number, row: number): number {
+  const top = nth * row;
   if (top < scrollTop) return top;
-  return top + ROW > scrollTop + height ? Math.max(0, top + ROW - height) : scrollTop;
+  return top + row > scrollTop + height ? Math.max(0, top + row - height) : scrollTop;
 }
 
 /** Where a key leads from row `at` in a list of `total`, of which `seen` fit in sight; null for keys that do not move. */

@@ -16,7 +16,7 @@ export function CompareChart({ columns, comparison }: { readonly columns: readon
   const { say, t } = words;
   const { kind, values, best } = comparison;
   const currency = columns.find(({ evaluation }) => evaluation.worth.allIn)?.evaluation.worth.allIn?.currency ?? 'USD';
-  const share = (value: number) => t('panel_percent', { share: { percent: value * 100 } });
+  const share = (value: number) => t('compare_share', { share: { percent: value * 100 } });
   const rows = columns.flatMap(({ find }, index): ChartRow[] => {
     const value = values[index];
     if (!value) return [];

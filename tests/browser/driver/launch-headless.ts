@@ -3,7 +3,12 @@ import { findBrowser } from './find.ts';
 import { QUIET } from './launch.ts';
 
 /** Chromium without a window, with the extension, on a profile that outlives it. In a process group of its own, so that it can be killed whole. */
-export function launchHeadless(options: { readonly extension: string; readonly profile: string }): Promise<Browser> {
+export function launchHeadless(options: {
+  readonly extension: string;
+  readonly profile: string;
+  /** Size of text that the reader has set, in px; the browser's own is 16. */
+  readonly textSize?: number;
+}): Promise<Browser> {
   const executablePath = findBrowser('chromium');
   if (executablePath === null) throw new Error('no Chromium was found on this machine');
   return puppeteer.launch({
@@ -12,6 +17,6 @@ export function launchHeadless(options: { readonly extension: string; readonly p
     pipe: true,
     userDataDir: options.profile,
     enableExtensions: [options.extension],
-    args: [...QUIET],
+    args: [...QUIET, ...(options.textSize === undefined ? [] : [`--blink-settings=defaultFontSize=${options.textSize}`])],
   });
 }

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
-import { movedBy, ROW, scrolledTo, stretchAt } from '../../../extension/workshop/finds/window.ts';
+import { movedBy, ROW_REM, scrolledTo, stretchAt } from '../../../extension/workshop/finds/window.ts';
 import { ad, value } from '../store/making.ts';
 import { clickOn, NOW, openWorkshop, press, says, setTo, shown } from './open.tsx';
 
@@ -140,10 +140,11 @@ describe('one find', () => {
   });
 });
 
-describe('rows in sight', () => {
-  it('ten thousand rows draw no more than fifty', () => {
+describe.each([16, 32])('rows in sight, at %i px to the rem', (rem) => {
+  const ROW = ROW_REM * rem;
+  it('ten thousand rows draw little more than what is in sight', () => {
     for (let top = 0; top < 10_000 * ROW; top += 777) {
-      const { from, count } = stretchAt(top, 800);
+      const { from, count } = stretchAt(top, 800, ROW);
       expect(count).toBeLessThanOrEqual(60);
       expect(from * ROW).toBeLessThanOrEqual(top);
       expect((from + count) * ROW).toBeGreaterThanOrEqual(top + 800);
@@ -151,9 +152,9 @@ describe('rows in sight', () => {
   });
 
   it('a row is scrolled into sight, no further', () => {
-    expect(scrolledTo(0, 500, 300)).toBe(0);
-    expect(scrolledTo(100, 0, 300)).toBe(101 * ROW - 300);
-    expect(scrolledTo(2, 0, 300)).toBe(0);
+    expect(scrolledTo(0, 500, 300, ROW)).toBe(0);
+    expect(scrolledTo(100, 0, 300, ROW)).toBe(101 * ROW - 300);
+    expect(scrolledTo(2, 0, 5 * ROW, ROW)).toBe(0);
   });
 
   it('keys stay within the list', () => {
