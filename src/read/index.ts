@@ -117,6 +117,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     currency,
     language.code,
     prices.some(({ role }) => role === 'per-kilogram'),
+    totals,
   );
   totals.push(...takeLoneTotals(scan, drafts));
   settleKinds(drafts);

@@ -8,7 +8,7 @@ const BEFORE = new RegExp(
   'dg',
 );
 const AFTER = new RegExp(
-  `(n${UNIT}?|v)[-,]?${MODIFIERS}(k?)[-,:.]?\\((?:[jxU:%]{0,2}(${COUNT})(?:x|e|p|j|t|L|oa?L?|&|k|zz?)?|(?:t?o?)(${COUNT})|a?(p)(?:zz?)?)\\)`,
+  `(n${UNIT}?|v)[-,]?${MODIFIERS}(k?)[-,:.]?\\((?:[jxU:%]{0,2}(${COUNT})(?:x|e|p|j[.]?|t|L|oa?L?|&|k|zz?)?|(?:t?o?)(${COUNT})|a?(p)(?:zz?)?)\\)`,
   'dg',
 );
 
@@ -29,6 +29,9 @@ export function readBrackets(scan: Scan): Quantity[] {
     const bare = end === start && scan.plain[start] === 'n' && group(2) !== null;
     if (bare && at !== null && number >= 15 && isPlateSize(number) && isCount(weight.value) && weight.value <= 20) return false;
     last = to;
+    // "Olympic bars 20 kg (5)": the noun stands before its weight.
+    const named = scan.plain[from - 1] === 'k' && group(2) === null && end > start ? scan.tokens[from - 1]?.term : undefined;
+    const bars = named?.kind?.endsWith('bar') === true && named.plural === true && weight.value >= 5;
     found.push({
       rule: at ? 'count-behind-in-brackets' : 'pair-behind-in-brackets',
       from,
@@ -36,7 +39,7 @@ export function readBrackets(scan: Scan): Quantity[] {
       count: pairs ? number * 2 : number,
       weight: weight.value,
       unit: weight.unit,
-      noun: group(2)?.[0] ?? null,
+      noun: bars ? from - 1 : (group(2)?.[0] ?? null),
     });
     return true;
   });

@@ -1,10 +1,10 @@
 /** A count and a weight joined by a dash or colon: "2 - 45lb", "4-45s", "45 lb plates - 4", "45s: 4", "45 lb = 2", "qty 4: 45 lb", "45 lb qty 2", table cells "45 lb | 4". */
 import type { Quantity } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, isStock, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const COUNT_FIRST = new RegExp(
-  `(?<!(?<!^|l)-)(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?![xn-]|-n)${MODIFIERS}(k?)`,
+  `(?<!(?<!^|l)-)(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?![x-]|-n|(?<=n)n)${MODIFIERS}(k?)`,
   'dg',
 );
 const WEIGHT_FIRST = new RegExp(
@@ -84,7 +84,15 @@ export function readDashes(scan: Scan): Quantity[] {
     const handheld = ['dumbbell', 'kettlebell'].includes(scan.tokens[beside]?.term?.kind ?? 'other');
     if (handheld && count >= 5 && count < weight.value && scan.tokens[from + 1]?.glued) return false;
     const either = bare && isPlateSize(count);
-    found.push({ rule: 'count-dash-weight', from, to, count, weight: weight.value, unit: weight.unit, noun, either });
+    const quantity = { rule: 'count-dash-weight', from, count, weight: weight.value, unit: weight.unit, either };
+    // "2-10s barbell is 7 foot": one bar behind several of a size is the next thing that is named, not what they are.
+    const next = noun === null || count < 2 ? undefined : scan.tokens[noun]?.term;
+    if (next?.kind?.endsWith('bar') && next.plural !== true && 'sv'.includes(scan.plain[end] ?? '_')) {
+      found.push({ ...quantity, to: end, noun: null });
+      for (let i = from; i <= end; i += 1) blank(scan, i);
+      return 'claimed';
+    }
+    found.push({ ...quantity, to, noun });
     return true;
   });
   return found;

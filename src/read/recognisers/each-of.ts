@@ -8,7 +8,9 @@ import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weigh
 
 const MEMBER = `(?:n${UNIT}?|v)(?![xnoejp]|-?[xn])`;
 const BETWEEN = '(?:,?c|,|/)';
-const LIST = `(?:(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}|n(?:l[•-]?n(?![uhqsxf])){2,14})`;
+/** "20s 30s 40s and 50s": with the plural s nothing need stand between. */
+const PLURALS = `(?:ns|v)(?:(?:${BETWEEN})?(?:ns|v)(?![xoejp]|-?[xn](?!s))){1,14}`;
+const LIST = `(?:(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}|${PLURALS}|n(?:l[•-]?n(?![uhqsxf])){2,14})`;
 const PAIRS_FIRST = new RegExp(
   `(?:(${COUNT})-?(?:e?E|eo?|p(?:E|o)|o?E)|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
   'dg',

@@ -41,6 +41,16 @@ const PULLED = /zn(?=k)/dg;
 /** "Min. purchase 100 lb": what a buyer must take at least. */
 const LEAST = /z[.:]?[oU]?n[uh]/dg;
 
+/** "2x10 x 12 ft, 14 boards … $8 each for 2x10": a size that was one of timber is one wherever it stands again. */
+function claimRepeated(scan: Scan): void {
+  const pair = (at: number): string => `${valueAt(scan, at)}x${valueAt(scan, at + 2)}`;
+  const sizes = new Set<string>();
+  const timber = (at: number): boolean =>
+    scan.letters[at] === '_' && scan.plain.slice(at, at + 4) === 'nxnx' && scan.plain.slice(at + 4, at + 6) === 'nf';
+  for (let i = 0; i + 2 < scan.tokens.length; i += 1) if (timber(i)) sizes.add(pair(i));
+  if (sizes.size > 0) findAll(scan, /nxn(?![uhqs])/dg, ({ from }) => sizes.has(pair(from)));
+}
+
 export function claimNoise(scan: Scan): void {
   findAll(scan, PHONE, ({ from, to }) => {
     const lengths: number[] = [];
@@ -130,6 +140,7 @@ export function claimNoise(scan: Scan): void {
       !'uhsk'.includes(scan.plain[to + 1] ?? 'l');
     return lengths > 0 || numbers === 3 || timber;
   });
+  claimRepeated(scan);
   findAll(scan, LIFTS, ({ from }) => scan.tokens[from]?.text !== 'weighs');
   findAll(scan, LIFT_BEHIND, () => true);
   findAll(scan, BENCHED, ({ from, to }) => {

@@ -135,6 +135,8 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
       from = i;
       continue;
     }
+    // "Two single stands" are two.
+    if (scan.tokens[i]?.term?.sense === 'single' && 'nd'.includes(scan.letters[i - 1] ?? '_')) continue;
     if ('nd'.includes(letter) && scan.plain[i - 1] !== '$') {
       const value = valueAt(scan, i);
       if (isCount(value) && value <= 24) {

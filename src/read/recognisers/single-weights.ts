@@ -12,17 +12,19 @@ const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, '
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 /** "20 single dumbbell", "45 lb single plate". */
 const SINGLE = new RegExp(`(n${UNIT}?)(d)${MODIFIERS}(k)`, 'dg');
+/** "One lonely 30", "a lone 45". */
+const LONE = new RegExp(`([da])(m)(n${UNIT}?)(?![nx])`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
 
 /** "Bar 45", and behind the bar's length: "Bar: 7', 45, chrome". */
-const BAR_BARE = /(?<=^|l[•-]?|[,:;.])(k)(?:[-:]?|[-:]?[n_]['f_],)(n)(?=[l,.;]|$)/dg;
+const BAR_BARE = /(?<=^|l[•-]?|[,:;.])(k)(?:[-:]?|[-:]?[n_]['f_],)(n)(?=[l,.;]|$)|(?<![nd][mC]{0,2})(k)\((n)\)/dg;
 const BAR_WEIGHTS = [45, 44, 35, 33, 20, 15];
 
 export function readSingleWeights(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
   const kindAt = (at: number) => scan.tokens[at]?.term?.kind;
-  findAll(scan, BAR_BARE, ({ from, to }) => {
-    const value = valueAt(scan, to);
+  findAll(scan, BAR_BARE, ({ from, to, group }) => {
+    const value = valueAt(scan, group(4)?.[0] ?? to);
     if (kindAt(from) !== 'bar' || value === null || !BAR_WEIGHTS.includes(value)) return false;
     found.push({
       rule: 'bar-weight',
@@ -91,6 +93,15 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const single = scan.tokens[group(2)?.[0] ?? to]?.term?.sense === 'single' && scan.tokens[to]?.term?.plural !== true;
     if (!weight || !single || !isSize(weight.value, weight.unit)) return false;
     found.push({ rule: 'single-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun: to });
+    return true;
+  });
+  findAll(scan, LONE, ({ from, to, group }) => {
+    const [start, end] = group(3) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    const lone =
+      scan.tokens[group(2)?.[0] ?? to]?.term?.sense === 'lone' && (scan.plain[from] === 'a' || valueAt(scan, from) === 1);
+    if (!weight || !lone || !isSize(weight.value, weight.unit)) return false;
+    found.push({ rule: 'lone-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun: null });
     return true;
   });
   findAll(scan, NOUN_WEIGHT, ({ from, to, group }) => {

@@ -5,7 +5,7 @@ import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const COUNT_FIRST = new RegExp(`(${COUNT})x(?:(p)o?)?a?${MODIFIERS}(n${UNIT}?|v|i${UNIT}?|d${UNIT})(?!x)(${MODIFIERS}k)?`, 'dg');
-const WEIGHT_FIRST = new RegExp(`(n${UNIT}?|v)(?:${MODIFIERS}(k))?[-,:(]?x-?(${COUNT})(?![uhq])`, 'dg');
+const WEIGHT_FIRST = new RegExp(`(n${UNIT}?|v)${MODIFIERS}(k?)[-,:(]?x-?(${COUNT})(?![uhq])`, 'dg');
 
 export function readTimes(scan: Scan): Quantity[] {
   const found: Quantity[] = [];

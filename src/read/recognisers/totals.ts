@@ -11,7 +11,7 @@ const SET = new RegExp(`${NUMBER}[mkCac]{0,6}(t)`, 'dg');
 /** The size behind the set: "Langhantelset 80 kg", "bumper set (230 lb)". */
 const SET_FIRST = /([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])/dg;
 const SET_NOUN = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
-const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?[mC]{0,4}(k)`, 'dg');
+const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?(?:n-?[f"])?[mC]{0,4}(k)`, 'dg');
 const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L`, 'dg');
 /** "total with bar about 110 lb", but not "the lot: 20 kg bar, ...". */
 const TOTAL_FIRST = /L[mkoC]{0,2}(?:ca?m?k)?[-:=aoU]{0,3}(n[-.]?[uh]s?)(?:[mC]{0,3}(k))?/dg;

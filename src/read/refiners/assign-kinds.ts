@@ -23,6 +23,19 @@ function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
   return weak ? dominant : kind;
 }
 
+/** Handles of dumbbells that are loaded with plates, as English and German ads call them. */
+const HANDLE = /\bhandles?$|dumbb?ell? bars?$|^griffe?$|kurzhantel ?(?:stangen?|griffe?)$/;
+/** Heaviest plate for a dumbbell's handle, in lb and kg. */
+const HANDLE_PLATE = { lb: 12.5, kg: 5 } as const;
+
+/** "Dumbbell set: 2 handles, 4 x 2.5 kg, 4 x 1.25 kg": plates for the handles, where several of a size are told after them. */
+function isForHandles(scan: Scan, { from, count, weight, unit }: Quantity): boolean {
+  if (weight === null || count === null || count < 3 || weight > HANDLE_PLATE[unit ?? 'lb']) return false;
+  for (let i = from - 1; i >= 0 && from - i < 30 && scan.clause[i] === scan.clause[from]; i -= 1)
+    if (HANDLE.test(scan.tokens[i]?.text ?? '')) return true;
+  return false;
+}
+
 /** The kind of weighed goods that the ad is mostly about: bumpers or dumbbells only when no plates are named. */
 function dominantKind(scan: Scan): Kind {
   const seen = new Map<Kind, number>();
@@ -56,7 +69,7 @@ function behind(scan: Scan, quantity: Quantity): number | null {
     }
     if (scan.clause[i] !== scan.clause[quantity.to] || letter === 'l' || letter === '|') return null;
     if (letter === 'c' || letter === ',' || letter === '/') joined = true;
-    const inList = 'mC,c/()-=xnduhqspetEovi:j.'.includes(letter) || (scan.letters[i] === '_' && 'nduhs'.includes(letter));
+    const inList = 'mC,c/()-=xnduhqspetEovi:j.f"'.includes(letter) || (scan.letters[i] === '_' && 'nduhs'.includes(letter));
     if (!inList) return null;
   }
   return null;
@@ -134,6 +147,8 @@ function ownerOf(scan: Scan, quantity: Quantity, bareOfPlates: boolean): number 
   const article = quantity.rule === 'a-weight' && /^(is|was|it's|its|it)$/.test(scan.tokens[quantity.from - 1]?.text ?? '');
   if ((quantity.rule !== 'weight-alone' && !article) || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_'))
     return null;
+  // "Bench and 60 kg": what comes along with it.
+  if (scan.plain[quantity.from - 1] === 'c' && !bareOfPlates) return null;
   const line = scan.tokens[quantity.from]?.line;
   const reach = bareOfPlates ? 60 : 30;
   for (
@@ -173,7 +188,8 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
     if (found === null && dominant === 'micro' && sizeKind('plate', quantity.weight, quantity.unit) === 'plate')
       return { kind: 'plate', at: quantity.from, assumed: true };
     if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
-    const kind = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);
+    const named = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);
+    const kind = named === 'dumbbell' && isForHandles(scan, quantity) ? 'plate' : named;
     return { kind, at: found, assumed: false };
   });
 }

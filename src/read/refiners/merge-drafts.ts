@@ -58,9 +58,12 @@ function joinCounts(into: Draft, other: Draft, scan: Scan): void {
 
 const WEIGHED = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
 
+/** "Olympic bar, 45 lb. Standard bar, bent": goods of two sleeves. */
+const fitsDiffer = (a: Draft, b: Draft): boolean => !!a.fits && !!b.fits && a.fits.value !== b.fits.value;
+
 /** Two bars, racks or benches are two when each has its own price or its own line of a list. */
 function apart(scan: Scan, a: Draft, b: Draft): boolean {
-  if (a.fits && b.fits && a.fits.value !== b.fits.value && WEIGHED.includes(a.kind)) return true;
+  if (fitsDiffer(a, b)) return true;
   if (WEIGHED.includes(a.kind)) return false;
   if (a.ownPrice && b.ownPrice && a.ownPrice.amount !== b.ownPrice.amount) return true;
   const starts = (item: Draft): boolean => {
@@ -140,7 +143,7 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
     // "Two bars. One is a 45 lb bar …, the other a 35 lb one": each is told.
     const sum = telling.reduce((pieces, { count }) => pieces + (count?.value ?? 0), 0);
     if (!plates && telling.length > 1 && item.ownPrice === null && (title || item.count?.value === sum)) continue;
-    if (!first || (!plates && telling.length !== 1)) {
+    if (!first || (!plates && (telling.length !== 1 || fitsDiffer(first, item)))) {
       kept.push(item);
       continue;
     }

@@ -1,5 +1,6 @@
 /** Gives a unit to weights written without one: from their list, else from the ad's other plates, else from the sizes themselves and the money. */
 import type { MassUnit } from '../../units/mass.ts';
+import type { Total } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
@@ -23,17 +24,26 @@ function lineUnit(scan: Scan, item: Draft): MassUnit | null {
   return null;
 }
 
+/** "100 kg of bumpers, 2 x 20, 2 x 15, 2 x 10, 2 x 5": the unit of a total that the bare weights add up to. */
+function unitOfSum(bare: readonly Draft[], totals: readonly Total[]): MassUnit | null {
+  if (bare.length < 2 || bare.some(({ count }) => count === null)) return null;
+  const sum = bare.reduce((all, { count, weight }) => all + (count?.value ?? 0) * (weight?.value ?? 0), 0);
+  return totals.find(({ weight }) => Math.abs(weight - sum) < 0.5)?.unit ?? null;
+}
+
 export function settleUnits(
   scan: Scan,
   drafts: readonly Draft[],
   currency: string | null,
   language: 'en' | 'de',
   perKilogram = false,
+  totals: readonly Total[] = [],
 ): void {
   const weighed = drafts.filter((item) => item.weight !== null);
   const bare = weighed.filter((item) => item.unit === null);
   if (bare.length === 0) return;
-  for (const item of bare) item.unit = lineUnit(scan, item);
+  const summed = unitOfSum(bare, totals);
+  for (const item of bare) item.unit = summed ?? lineUnit(scan, item);
   const explicit = weighed.filter((item) => item.unit !== null && !item.kind.endsWith('bar'));
   const values = bare.filter((item) => item.unit === null).map((item) => item.weight?.value ?? 0);
   // Dumbbells of 7.5 kg and the like are common where nothing is sold by the pound.

@@ -89,7 +89,7 @@ export const RELATIONS: readonly Entry[] = spelt([
     { code: 'z' },
   ],
   [
-    'tausch gegen|tausche gegen|im tausch gegen|tausch mit|tauschen gegen|tausch gg|passend für|passend zu|passend auf|passt auf|passen auf|passt für|passen für|passt an|passen an|passen auch auf|passen nur auf|passt nur auf|passt zu|passen zu|passt in|passend in|für jede|für jeden|geeignet für|auch geeignet für|kompatibel mit|kompatibel zu|gedacht für|gemacht für|verwendbar für|verwendbar mit|nutzbar für|benötigt|man braucht|braucht man|sie brauchen|du brauchst|für die man|für eure|für deine|für ihre|ideal für|perfekt für|verwenden mit|nutzen mit|halterung für|halter für|ablage für|ablagen für|aufnahme für|aufnahmen für|vorrichtung für',
+    'passend für|passend zu|passend auf|passt auf|passen auf|passt für|passen für|passt an|passen an|passen auch auf|passen nur auf|passt nur auf|passt zu|passen zu|passt in|passend in|für jede|für jeden|geeignet für|auch geeignet für|kompatibel mit|kompatibel zu|gedacht für|gemacht für|verwendbar für|verwendbar mit|nutzbar für|benötigt|man braucht|braucht man|sie brauchen|du brauchst|für die man|für eure|für deine|für ihre|ideal für|perfekt für|verwenden mit|nutzen mit|halterung für|halter für|ablage für|ablagen für|aufnahme für|aufnahmen für|vorrichtung für',
     { code: 'X' },
   ],
   ['für|um|fürs', { code: 'w' }],
@@ -98,6 +98,7 @@ export const RELATIONS: readonly Entry[] = spelt([
     { code: 'U' },
   ],
   ['bis', { code: 'z', sense: 'to' }],
+  ['tausch|tausche|tauschen|eintauschen|zum tausch|tauschbar', { code: 'z', sense: 'trade' }],
   ['auf|am|an|vom|unter|neben|hinter|ans|zum|zur|beim|bei|in|im|ins|an der|von der|aus der', { code: 'z', sense: 'place' }],
   ['je nach|je nachdem|je nach bedarf|je nach größe|je nach gewicht', { code: 'z' }],
   ['zwischen', { code: 'z', sense: 'between' }],

@@ -136,7 +136,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   place('room|garage|bedroom|basement|shed', 'stored-indoors', { sense: 'sizes' }),
   place(
-    'outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
+    'behind the shed|behind the garage|behind the house|behind the barn|beside the shed|outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
     'stored-outdoors',
     { denied: 'stored-indoors' },
   ),
@@ -174,7 +174,7 @@ export const CONDITIONS: readonly Entry[] = [
     'odd',
   ),
   [
-    "mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|dont match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
+    "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|dont match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
     { code: 'm', condition: 'mismatched' },
   ],
 ];

@@ -51,7 +51,7 @@ export const RELATIONS: readonly Entry[] = [
   ['pull|pulled|pulling', { code: 'z', sense: 'pull' }],
   ['purchase|minimum purchase|minimum order|minimum|min order|smallest order', { code: 'z', sense: 'least' }],
   [
-    'lumber|timber|board|boards|stud|studs|tubing|tube|tubes|sheet|sheets|profile|footprint|steel tubing|rug|carpenter|4x4|square tubing|square tube|frame|beam|beams|sheets of',
+    'lumber|timber|board|boards|joist|joists|rafter|decking|stud|studs|tubing|tube|tubes|sheet|sheets|profile|footprint|steel tubing|rug|carpenter|4x4|square tubing|square tube|frame|beam|beams|sheets of',
     { code: 'z', sense: 'sizes' },
   ],
   ['update|updated|edit|no wait|scratch that|make that|price drop alert|bump', { code: 'z', sense: 'update' }],
