@@ -1,9 +1,12 @@
 /** axe over the screens; colours are not drawn here and are looked at in real browsers. */
 import 'fake-indexeddb/auto';
 import axe from 'axe-core';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { ad, PLATES } from '../store/making.ts';
 import { clickOn, openWorkshop, shown } from './open.tsx';
+
+// The checker takes its time over a page of a hundred fields.
+vi.setConfig({ testTimeout: 90_000 });
 
 async function violations(): Promise<readonly string[]> {
   const { violations: found } = await axe.run(document.body, { rules: { 'color-contrast': { enabled: false } } });
