@@ -10,6 +10,7 @@ import { readConditions } from './recognisers/conditions.ts';
 import { readDashes } from './recognisers/dashes.ts';
 import { readEachOf } from './recognisers/each-of.ts';
 import { readLaterCounts } from './recognisers/later-counts.ts';
+import { readLeftOver } from './recognisers/left-over.ts';
 import { readLists } from './recognisers/lists.ts';
 import { readLonePrices } from './recognisers/lone-prices.ts';
 import { readMarked } from './recognisers/marked.ts';
@@ -27,11 +28,13 @@ import { readSideBySide } from './recognisers/side-by-side.ts';
 import { readSingleWeights } from './recognisers/single-weights.ts';
 import { readBareSizes, readNamedSizes } from './recognisers/sleeve-sizes.ts';
 import { readTables } from './recognisers/tables.ts';
+import { takeBack } from './recognisers/taken-back.ts';
 import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
 import { readWeighedLots } from './recognisers/weighed-lots.ts';
 import { readWeightCounts } from './recognisers/weight-counts.ts';
+import { amendedDoubts } from './refiners/amended-doubts.ts';
 import { NOTHING } from './refiners/asked.ts';
 import { settleAsking } from './refiners/asking.ts';
 import { attachConditions, settleConditions } from './refiners/attach-conditions.ts';
@@ -50,6 +53,7 @@ import { pageDoubts } from './refiners/page-doubts.ts';
 import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
 import { recallGoods } from './refiners/recall.ts';
+import { renewPrices } from './refiners/renewed-prices.ts';
 import { settleBareBars } from './refiners/same-bar.ts';
 import { settleOrder } from './refiners/settle-order.ts';
 import { settleUnits } from './refiners/settle-units.ts';
@@ -101,7 +105,8 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const totals = [...readWeighedLots(scan), ...readTotals(scan)];
   readNounCounts(scan);
   const noted = [...table.quantities, ...QUANTITIES.flatMap((recognise) => recognise(scan))].sort((a, b) => a.from - b.from);
-  const quantities = multiplySets(scan, settleOrder(readLaterCounts(scan, most(noted))));
+  const counted = settleOrder(readLaterCounts(scan, most(noted)));
+  const quantities = multiplySets(scan, takeBack(scan, readLeftOver(scan, counted)));
   totals.push(...readSubtotals(scan, quantities));
   const asks = written.some(({ role }) => !['former', 'saving', 'delivery', 'deposit', 'other'].includes(role));
   const prices = most(priceSets(scan, pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)])));
@@ -132,6 +137,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   markSold(scan, drafts, struck);
   spreadSold(scan, drafts);
   recallGoods(scan, drafts);
+  renewPrices(scan, prices, drafts);
   const asked = settleAsking(scan, prices, drafts, totals);
   const merged = implySet(mergeDrafts(scan, drafts), totals);
   settleConditions(merged);
@@ -139,6 +145,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const wanted = isWanted(scan, asked.amount !== null);
   const aboutThisTrade = isOfTrade(scan, quantities, totals, wanted);
   const live = wanted || !aboutThisTrade ? [] : merged.filter((item) => !item.sold);
+  const sold = merged.filter((item) => item.sold);
   const named = nameDrafts(live);
   const money = currency ?? language.currency;
   return {
@@ -146,7 +153,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     language: language.code,
     asking: finishAsking(scan, wanted ? NOTHING : asked, prices, currency),
     items: named.map(({ id, item }) => finishItem(scan, id, item, money)),
-    sold: nameDrafts(merged.filter((item) => item.sold)).map(({ id, item }) => finishItem(scan, id, item, money)),
+    sold: nameDrafts(sold).map(({ id, item }) => finishItem(scan, id, item, money)),
     statedTotal: aboutThisTrade ? finishTotal(scan, totals, live) : null,
     place: readPlace(text),
     distance: null,
@@ -154,7 +161,11 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     wanted,
     terms: readTerms(scan),
     doubts: aboutThisTrade
-      ? [...raiseDoubts(scan, named, asked, totals, money), ...pageDoubts(listing, text.length, LONGEST_AD)]
+      ? [
+          ...raiseDoubts(scan, named, asked, totals, money),
+          ...amendedDoubts(scan, named, sold, asked, money),
+          ...pageDoubts(listing, text.length, LONGEST_AD),
+        ]
       : [],
   };
 }

@@ -22,6 +22,8 @@ export interface Quantity extends Place {
   readonly partitive?: boolean;
   /** Count and weight could be the other way round (a bare "10x5"). */
   readonly either?: boolean;
+  /** The count that the seller gave before and took back, where it may have been that of other goods. */
+  readonly was?: number;
   /** One of a list whose members share a count or a noun. */
   readonly list?: number;
 }

@@ -73,6 +73,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
   if (
+    !isRepriced(scan, at) &&
     (fitted || tokenBefore(scan, at)?.text !== 'on') &&
     (ABOUT.includes(tokenBefore(scan, at)?.text ?? '') || tokenBefore(scan, at)?.term?.sense === 'place') &&
     ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')
@@ -99,6 +100,10 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     return true;
   return false;
 }
+
+/** "Dropping the rack to $250", "price drop on the bench: $60". */
+const isRepriced = (scan: Scan, at: number): boolean =>
+  /^[zA:]\$n/.test(scan.plain.slice(at + 1, at + 4)) && (scan.plain[at + 1] !== 'z' || scan.tokens[at + 1]?.term?.sense === 'to');
 
 /** "Bar is bent so I'm chucking it, not included": left out later in the clause, with no other goods or numbers between. */
 function isLeftOutLater(scan: Scan, at: number): boolean {

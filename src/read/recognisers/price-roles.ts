@@ -25,6 +25,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
   const word = lead === undefined ? '' : (scan.tokens[price.from - (before.length - before.lastIndexOf(lead))]?.text ?? '');
   if (price.rule === 'price-now') return 'asking';
+  if (isStruck(scan, price)) return 'former';
   if (isPerDistance(scan, price.to)) return 'delivery';
   if (/b[:aU]?$/.test(before)) return 'former';
   if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
@@ -87,7 +88,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (
     // "$150 for both or $100 for the rack": another price begins with "or".
     !/^(?:or|oder)$/.test(scan.tokens[price.from - 1]?.text ?? '') &&
-    /\b(?:all|both) ?(?:two|three|four|five|six|seven|eight|\d+)?\b[^.]{0,12}[:=-]?$/.test(
+    /\b(?:all|both|beides?) ?(?:two|three|four|five|six|seven|eight|\d+)?\b[^.]{0,12}[:=-]?$/.test(
       wordsBefore(scan, price.from)
         .split(/[.;\n]/)
         .at(-1) ?? '',
@@ -108,6 +109,13 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
 }
+
+/** What a price becomes that another one takes the place of: a former price of the lot, but no former price when it was a unit's. */
+export const takenRole = ({ role }: Price): PriceRole => (role === 'asking' || role === 'all' ? 'former' : 'other');
+
+/** "~~$350~~ $300": struck through by hand. */
+const isStruck = (scan: Scan, { from, to }: Price): boolean =>
+  [from - 2, from - 1, to + 1, to + 2].every((at) => scan.tokens[at]?.text === '~');
 
 /** Unit of weight that the words before a price give it for: "das Kilo 1,50 €", "pro kg: 1,20 €", "Kilopreis 2 €". */
 function weightPriced(scan: Scan, at: number, before: string): 'lb' | 'kg' | null {

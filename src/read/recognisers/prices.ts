@@ -3,7 +3,7 @@ import type { Price } from '../mention.ts';
 import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { linePrices } from './line-prices.ts';
 import { centsCurrency, currencyOf } from './price-currency.ts';
-import { roleOf } from './price-roles.ts';
+import { roleOf, takenRole } from './price-roles.ts';
 
 const SIGNED = /(\$\.?:?)([ni])¤?(?:-\$?(n)(?![x\-uhfsk]))?(\$(?!n))?/dg;
 const BEHIND = /([nid])¤?(?:([-zc])(n))?\.?-?¤?(\$)/dg;
@@ -22,6 +22,8 @@ const PER_WEIGHT = /(n)(?=r[uh])/dg;
 /** "500 now". */
 const NOW = /([ni])(?=A[.,;!l)])/dg;
 const FOR_ALL = /([ni])(?=L|wap)/dg;
+/** "Rest 90", "rest is 240". */
+const FOR_REST = /z[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 
 const thousands = (scan: Scan, at: number): number =>
@@ -97,7 +99,7 @@ export function readPrices(scan: Scan): Price[] {
       !now &&
       !told &&
       !all &&
-      !/price|ask|sell|want|take|reduc|for|buy|looking|let|is|call/.test(scan.tokens[from]?.text ?? '')
+      !/price|ask|sell|want|take|reduc|for|buy|looking|let|is|call|make|down/.test(scan.tokens[from]?.text ?? '')
     )
       return false;
     push('price-told', at, to, at, group(2)?.[0] ?? null, null, true);
@@ -156,6 +158,11 @@ export function readPrices(scan: Scan): Price[] {
     push('price-for-all', from, to, from, null, null, true);
     return 'claimed';
   });
+  findAll(scan, FOR_REST, ({ from, to }) => {
+    if (scan.tokens[from]?.term?.sense !== 'rest' || (valueAt(scan, to) ?? 0) < 10) return false;
+    push('price-for-rest', to, to, to, null, null, true);
+    return 'claimed';
+  });
   findAll(scan, BEFORE_TERMS, ({ from, to }) => {
     if ((valueAt(scan, from) ?? 0) < 10) return false;
     push('price-before-terms', from, to, from, null, null, true);
@@ -176,6 +183,8 @@ export function readPrices(scan: Scan): Price[] {
       found.some((other) => other.amount < price.amount && other.amount >= 0.2 * price.amount)
     )
       price.role = 'former';
+    if (next && isTakenBack(scan, price, next)) price.role = takenRole(price);
+    if (next && price.role === 'asking' && next.amount < price.amount && isLowered(scan, price, next)) price.role = 'former';
     // "$1,000 $780": the first of two prices side by side is crossed out.
     if (
       next &&
@@ -188,6 +197,23 @@ export function readPrices(scan: Scan): Price[] {
       price.role = 'former';
   }
   return found;
+}
+
+/** "$200, actually $180", "I want 200 no make it 180": the second takes the place of the first. */
+const isTakenBack = (scan: Scan, price: Price, next: Price): boolean =>
+  next.from - price.to <= 6 &&
+  ['asking', 'all', 'each', 'pair', 'per-pound', 'per-kilogram'].includes(price.role) &&
+  scan.tokens.slice(price.to + 1, next.from).some(({ term }) => term?.sense === 'retract' || term?.sense === 'retract-maybe');
+
+/** "$350 -> $300", "von 300 € auf 250 € reduziert". */
+function isLowered(scan: Scan, price: Price, next: Price): boolean {
+  const between = scan.tokens.slice(price.to + 1, next.from).map(({ text }) => text);
+  if (/^(?:[-=]+ ?>+|>+|→|➔|➜|⇒)$/.test(between.join(' '))) return true;
+  return (
+    between.length === 1 &&
+    /^(?:to|auf)$/.test(between[0] ?? '') &&
+    /^(?:from|von)$/.test(scan.tokens[price.from - 1]?.text ?? '')
+  );
 }
 
 /** Whether the token between two amounts makes a range of them: "40-50 €", "40 bis 50 €", "zwischen 40 und 50 €". */

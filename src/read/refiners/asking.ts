@@ -30,7 +30,8 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   // "I'd sell just the plates for $900" is a choice beside the price of all.
   const parts = priced.filter((price) => price.role === 'asking' && isForPart(scan, price));
   const dearer = priced.some((price) => !parts.includes(price) && parts.every((part) => part.amount < price.amount));
-  const sure = dearer ? priced.filter((price) => !parts.includes(price)) : priced;
+  const whole = dearer ? priced.filter((price) => !parts.includes(price)) : priced;
+  const sure = withoutSold(scan, whole, drafts);
   const weak = prices.filter((price) => price.role === 'former' && price.weak);
   const asks = sure.length > 0 ? sure : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
   const byDefault = prices.some(({ role }) => role === 'default');
@@ -46,6 +47,18 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const items = itemised(scan, covers, live);
   const sums: Sums = { scan, asks, distinct, covers, live, totals, weighed, perWeight, weight, items };
   return askedForAll(sums) ?? askedByGoods(sums) ?? askedByWeight(sums) ?? askedByItem(sums) ?? askedSingly(sums);
+}
+
+/** "Bench $75 - SOLD", "SOLD rack $200": the price went with the goods; "bench is gone, $380" is the price of the rest. */
+function withoutSold(scan: Scan, prices: readonly Price[], drafts: readonly Draft[]): readonly Price[] {
+  const gone = new Set<Price>();
+  for (const { price, drafts: goods } of coverPrices(scan, prices, drafts)) {
+    if (price.from < 0 || goods.length === 0 || !goods.every(({ sold }) => sold)) continue;
+    const ends = goods.flatMap(({ places }) => places.flatMap(({ to }) => (to < price.from ? to : [])));
+    const between = ends.length > 0 ? scan.letters.slice(Math.max(...ends) + 1, price.from) : [];
+    if (!between.includes('Y')) gone.add(price);
+  }
+  return gone.size < prices.length ? prices.filter((price) => !gone.has(price)) : prices;
 }
 
 /** Each line of goods with its price: they add up, unless a price of its own stands for all. */

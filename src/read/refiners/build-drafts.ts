@@ -110,6 +110,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
           partitive: quantity.partitive === true || isTradedAway(scan, quantity.from),
           either: quantity.either === true,
           list: quantity.list ?? null,
+          ...(quantity.was === undefined ? {} : { was: quantity.was }),
         },
       ),
     );

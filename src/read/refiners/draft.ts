@@ -39,6 +39,8 @@ export interface Draft {
   /** Made up from a set's usual composition. */
   implied: boolean;
   list: number | null;
+  /** The count before the seller corrected one that may be that of other goods. */
+  was?: number;
   /** Tells one piece from others of its kind (see labelled.ts). */
   label?: string;
   /** Names goods again that the ad counts elsewhere (see recall.ts). */

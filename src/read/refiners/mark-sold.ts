@@ -1,7 +1,7 @@
 /** Goods that the ad says are gone: "45s are sold", "SOLD - curl bar", or struck through on the page. */
 import type { Span } from '../../listing/page-listing.ts';
-import { type Scan, valueAt } from '../text/scan.ts';
-import { type Draft, firstToken } from './draft.ts';
+import type { Scan } from '../text/scan.ts';
+import type { Draft } from './draft.ts';
 
 const inside = (spans: readonly Span[], start: number, end: number): boolean =>
   spans.some((span) => start >= span.start && end <= span.end);
@@ -15,28 +15,28 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
       item.sold = true;
   }
   for (let at = 0; at < scan.plain.length; at += 1) {
-    if (scan.plain[at] !== 'Y' || /N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
+    // Used up where only some of the goods are sold (see left-over.ts).
+    if (scan.letters[at] !== 'Y' || /N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
     // "was 4, sold one" leaves the rest.
     if (/^[nd][.,;!)l]/.test(scan.plain.slice(at + 1, at + 3))) continue;
     const clause = scan.clause[at];
     const inClause = drafts.filter((item) => item.places.some(({ from }) => scan.clause[from] === clause));
-    if (/^[nd]&/.test(scan.plain.slice(at + 1, at + 3))) {
-      takeOff(scan, inClause, at);
-      continue;
-    }
     const ends = (item: Draft): number =>
       Math.max(...item.places.filter(({ from }) => scan.clause[from] === clause).map(({ to }) => to));
     const before = inClause.filter((item) => ends(item) < at).sort((a, b) => ends(b) - ends(a));
-    const goods = before.length > 0 ? together(scan, before, ends, at) : inClause;
+    const goods = before.length > 0 ? together(scan, before, ends, at) : inClause.filter((item) => isSaidBehind(scan, item, at));
     for (const item of goods) item.sold = true;
   }
 }
 
-/** "Six 45s, sold two of them": four are left of those told before. */
-function takeOff(scan: Scan, inClause: readonly Draft[], at: number): void {
-  const last = inClause.filter((item) => firstToken(item) < at).at(-1);
-  const gone = valueAt(scan, at + 1) ?? 0;
-  if (last?.count && last.count.value > gone) last.count = { ...last.count, value: last.count.value - gone };
+/** "SOLD: rack and bench", but "Sold the rack so I'm selling the rest: bench $75". */
+function isSaidBehind(scan: Scan, item: Draft, at: number): boolean {
+  const from = Math.min(
+    ...item.places.flatMap((place) => (place.from > at && scan.clause[place.from] === scan.clause[at] ? place.from : [])),
+  );
+  return !scan.tokens
+    .slice(at + 1, Number.isFinite(from) ? from : at + 1)
+    .some(({ text, term }) => term?.sense === 'rest' || /^(?:selling|still|available|asking|verkaufe|gebe)$/.test(text));
 }
 
 /** The goods right before the word, and with "are" those that a list joins to them ("45s and 35s are sold", but "45s $60, 25s SOLD"). */
@@ -50,10 +50,13 @@ function together(scan: Scan, before: readonly Draft[], ends: (item: Draft) => n
       .map(({ text }) => text)
       .join(' '),
   );
+  const bare = /^(?:sold|gone|verkauft|weg)$/.test(scan.tokens[at]?.text ?? '');
   for (const item of before.slice(1)) {
     const next = goods[goods.length - 1];
-    if (!next || !plural) break;
+    if (!next) break;
     const between = scan.letters.slice(ends(item) + 1, Math.min(...next.places.map(({ from }) => from)));
+    // "Bench and bar SOLD" needs no "are".
+    if (!plural && !(bare && between.includes('c') && goods.length === 1) && !(goods.length > 1 && bare)) break;
     if (between.some((letter) => !',c/a&'.includes(letter)) || between.length > 3) break;
     goods.push(item);
   }

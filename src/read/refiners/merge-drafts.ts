@@ -180,7 +180,11 @@ export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
       .map(({ text }) => text)
       .join(' ');
     if (/\b(other|another|extra|more|second|last|some)\b/.test(before)) continue;
-    const alike = drafts.filter((item) => !item.sold && item.kind === gone.kind && item.weight?.value === gone.weight?.value);
+    // "Dumbbells gone" are all of them, of whatever weight.
+    const any = gone.weight === null && gone.count === null && gone.total === null;
+    const alike = drafts.filter(
+      (item) => !item.sold && item.kind === gone.kind && (any || item.weight?.value === gone.weight?.value),
+    );
     for (const item of alike) item.sold = true;
   }
 }

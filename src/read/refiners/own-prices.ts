@@ -65,12 +65,15 @@ function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Draft 
   return null;
 }
 
+const isPlain = (item: Draft): boolean => !item.weight && !item.count && !item.total;
+
+const isAlike = (item: Draft, other: Draft): boolean =>
+  isPlate(item.kind) ? isPlate(other.kind) : item.kind === other.kind && (item.kind === 'dumbbell' || item.kind === 'kettlebell');
+
 /** "4 x 20, 4 x 10. The 10s are $15 each": a price behind goods named again speaks of those alone. */
 function spoken(all: readonly Draft[]): readonly Draft[] {
-  // "Plates: 25 lb $25": the plain noun is what is told behind it.
-  const plain = (item: Draft): boolean => isPlate(item.kind) && !item.weight && !item.count && !item.total;
-  const told = all.some((item) => isPlate(item.kind) && item.weight);
-  const group = told ? all.filter((item) => !plain(item)) : all;
+  // "Plates: 25 lb $25", "dumbbells 2x50 $80": the plain noun is what is told behind it.
+  const group = all.filter((item) => !isPlain(item) || !all.some((other) => other.weight && isAlike(item, other)));
   const last = group.at(-1);
   return last?.again && group.some((item) => !item.again) ? [last] : group;
 }

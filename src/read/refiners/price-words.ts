@@ -6,7 +6,8 @@ import type { Scan } from '../text/scan.ts';
 export function isForPart(scan: Scan, price: Price): boolean {
   for (let i = price.from - 1; i >= Math.max(0, price.from - 8) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
     if (scan.tokens[i]?.term?.sense === 'only') return true;
-    if (!'amCkwnduhs:-=c'.includes(scan.plain[i] ?? 'l')) return false;
+    const verb = /^(?:is|are|now|ist|jetzt)$/.test(scan.tokens[i]?.text ?? '');
+    if (!verb && !'amCkwnduhs:-=c'.includes(scan.plain[i] ?? 'l')) return false;
   }
   return false;
 }

@@ -70,3 +70,18 @@ export function asked(text: string): string[] {
     ...reading.items.flatMap((item) => line(item.id, item.ownPrice)),
   ];
 }
+
+/** The whole offer in one line: "380 lot | 1 bar =80, 4 plate 45 lb", with the own price behind "=". "?" is what the ad does not say. */
+export function offer(text: string): string {
+  const { asking, items } = readText(text);
+  const lines = items.map(({ kind, count, unitWeight, totalWeight, ownPrice }) => {
+    const weight = unitWeight ? ` ${unitWeight.value.value} ${unitWeight.value.unit}` : '';
+    const total = totalWeight && !count ? ` (${totalWeight.value.value} ${totalWeight.value.unit})` : '';
+    return `${count?.value ?? '?'} ${kind.value}${weight}${total}${ownPrice ? ` =${inMajor(ownPrice.value)}` : ''}`;
+  });
+  const unit = asking.unitAmount ? ` of ${inMajor(asking.unitAmount.value)}` : '';
+  return `${asking.amount ? inMajor(asking.amount.value) : '?'} ${asking.basis}${unit} | ${lines.join(', ')}`;
+}
+
+/** Ids of the doubts of an ad. */
+export const doubts = (text: string): string[] => readText(text).doubts.map(({ id }) => id);

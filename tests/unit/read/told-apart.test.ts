@@ -12,7 +12,7 @@ const TOLD: readonly (readonly [string, ...string[]])[] = [
   ['2 barbells. One is straight. The other is bent. $90 for both bars', '1 bar ? <told-apart>', '1 bar ? <told-apart>'],
   ['two bars, an olympic bar and a curl bar', '1 bar ? <noun>', '1 curl-bar ? <noun>'],
   ['Four 15 kg discs. One 15 kg disc with a crack.', '4 plate 15 kg <count-weight>'],
-  ['Six 45 lb plates, sold two of them', '4 plate 45 lb <count-weight>'],
+  ['Six 45 lb plates, sold two of them', '4 plate 45 lb <count-weight-left>'],
   ['3 x 45 lb plates (was 4, sold one)', '3 plate 45 lb <count-times-weight>'],
   ['one of my three bars', '1 bar ? <noun>'],
   // Not told apart.

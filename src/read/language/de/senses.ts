@@ -103,6 +103,18 @@ export const RELATIONS: readonly Entry[] = spelt([
   ['je nach|je nachdem|je nach bedarf|je nach größe|je nach gewicht', { code: 'z' }],
   ['zwischen', { code: 'z', sense: 'between' }],
   [
+    'update|updates|edit|nachtrag|aktualisierung|aktualisiert|preisupdate|preis update|preisänderung|neuer stand',
+    { code: 'z', sense: 'update' },
+  ],
+  [
+    'nein halt|halt nein|ach nein|nein warte|warte nein|nein sorry|nee|nee halt|quatsch|korrektur|berichtigung|korrigiere|korrigiert|verzählt|habe mich verzählt|hab mich verzählt|falsch gezählt|vertippt|hab mich vertippt|habe mich vertippt|tippfehler|schreibfehler|ich meine|ich meinte|meine natürlich|meinte natürlich|gemeint sind|gemeint ist|gemeint waren|muss heißen|soll heißen|sollte heißen',
+    { code: 'z', sense: 'retract' },
+  ],
+  ['allein|alleine', { code: 'z', sense: 'only' }],
+  ['sorry|äh|ähm|falsch', { code: 'z', sense: 'retract-maybe' }],
+  ['rest|der rest|den rest|für den rest|rest nur|rest für|rest zusammen', { code: 'z', sense: 'rest' }],
+  ['wenn weg|bis weg|wenn verkauft|muss weg|müssen weg|alles muss weg|soll weg|sollen weg', { code: 'z' }],
+  [
     'wiegt|wiegen|wiegt ca|gewicht|eigengewicht|gewicht ca|gewicht beträgt|hat|gewicht der stange|stangengewicht|gewicht stange|leergewicht|ist',
     { code: 'z', sense: 'weighs' },
   ],

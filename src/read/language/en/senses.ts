@@ -4,12 +4,13 @@ import type { Entry } from '../../text/terms.ts';
 export const PRICES: readonly Entry[] = [
   ['per', { code: 'r' }],
   ['take|takes', { code: 'A', sense: 'take' }],
+  ['make it|no make it|no call it', { code: 'A', sense: 'retract' }],
   [
-    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it",
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it|down to|now only|dropping to|lowering to|reducing to|new asking price|new asking price is",
     { code: 'A' },
   ],
   [
-    'then|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before',
+    'then|old price|former price|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before',
     { code: 'F' },
   ],
   ['was|were', { code: 'F', sense: 'stays' }],
@@ -54,7 +55,20 @@ export const RELATIONS: readonly Entry[] = [
     'lumber|timber|board|boards|joist|joists|rafter|decking|stud|studs|tubing|tube|tubes|sheet|sheets|profile|footprint|steel tubing|rug|carpenter|4x4|square tubing|square tube|frame|beam|beams|sheets of',
     { code: 'z', sense: 'sizes' },
   ],
-  ['update|updated|edit|no wait|scratch that|make that|price drop alert|bump', { code: 'z', sense: 'update' }],
+  ['update|updated|edit|edited|price drop alert|price update|addendum|bump', { code: 'z', sense: 'update' }],
+  [
+    'no wait|wait no|no sorry|scratch that|strike that|make that|no make that|i mean|i meant|i meant to say|meant to say|should say|should read|should have said|correction|typo|oops|whoops|my mistake|my bad|miscounted|i miscounted|recounted|i recounted|counted wrong',
+    { code: 'z', sense: 'retract' },
+  ],
+  ['sorry|actually', { code: 'z', sense: 'retract-maybe' }],
+  [
+    "the rest|for the rest|rest of it|rest of the stuff|rest is|the rest is|rest for|the remainder|remaining items|remaining stuff|what's left|whats left|what is left|everything left|all that's left|whatever is left",
+    { code: 'z', sense: 'rest' },
+  ],
+  [
+    "if gone|if it's gone|if they're gone|if sold|until gone|till gone|until it's gone|until sold|till sold|when gone|once sold|once gone|when sold|be gone|to be gone|gone by|gone today|gone this week|gone this weekend|need gone|needs gone|want gone|want it gone|want them gone|gone tonight|gone tomorrow|gone asap|gone fast",
+    { code: 'z' },
+  ],
   [
     'will split|can split|could split|would split|may split|happy to split|willing to split|split up|split into|split them|split it|gone off|plate loaded|bar none|if you take|if you buy|when you buy|if you want|if you need|take at least',
     { code: 'z' },
@@ -82,7 +96,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'Q' },
   ],
   [
-    'sold|gone|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|pending|spoken for|no longer available|are gone|is gone|already gone|went to the scrapper|went to the dump|went to scrap|was scrapped|got scrapped|threw it out|threw them out|sold out|sale pending|spf|pending pickup',
+    'sold|gone|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|pending|spoken for|no longer available|are gone|is gone|already gone|went to the scrapper|went to the dump|went to scrap|was scrapped|got scrapped|threw it out|threw them out|sold out|sale pending|spf|pending pickup|been claimed|is claimed|are claimed|has been claimed|have been claimed|has been picked up|have been picked up|found a home|found a new home|someone took|somebody took|someone bought|somebody bought|someone grabbed|somebody grabbed',
     { code: 'Y' },
   ],
   [
@@ -108,7 +122,7 @@ export const RELATIONS: readonly Entry[] = [
   ['per line|per row|for the row|for the line|a line|a row', { code: 'z', sense: 'per-line' }],
   ['toward|towards', { code: 'z', sense: 'toward' }],
   ['works out to|working out to|works out at|that works out to|which works out to|which is', { code: 'z', sense: 'works-out' }],
-  ['just the|only the|sell just|sell only', { code: 'z', sense: 'only' }],
+  ['just the|only the|sell just|sell only|alone|by itself|on its own', { code: 'z', sense: 'only' }],
   ['worth of|worth of the|worth', { code: 'b' }],
   ['for', { code: 'w' }],
   ['or', { code: 'z', sense: 'or' }],
