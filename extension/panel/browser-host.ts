@@ -22,7 +22,7 @@ import {
 } from '../platform/index.ts';
 import type { Host } from './host.ts';
 import { keepHost, keepMany } from './keep-host.ts';
-import { loadSettings, saveSettings } from './kept-settings.ts';
+import { loadSettings, saveSettings, watchSettings } from './kept-settings.ts';
 import type { SweepHost } from './sweep/sweep-host.ts';
 
 const keeping = keepHost((address) => void openWorkshop(address));
@@ -54,6 +54,7 @@ export const browserHost = (): Host => ({
   saveEdits,
   loadSettings,
   saveSettings,
+  watchSettings,
   sweep,
   keeping,
 });

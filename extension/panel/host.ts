@@ -28,6 +28,8 @@ export interface Host {
   readonly saveEdits: (ad: string, edits: unknown) => Promise<void>;
   readonly loadSettings: () => Promise<Settings>;
   readonly saveSettings: (settings: Settings) => Promise<void>;
+  /** Calls back with the settings whenever another page, such as the Workshop, has changed them. Returns the stop. */
+  readonly watchSettings: (seen: (settings: Settings) => void) => () => void;
   readonly sweep: SweepHost;
   readonly keeping: KeepHost;
 }

@@ -26,3 +26,21 @@ export async function saveSettings(settings: Settings): Promise<void> {
   if (!saved.ok) throw new Error(`settings: ${saved.code}`);
   known = settings;
 }
+
+/** Follows what is stored, by whichever page; in a window without a store nothing comes. */
+export function watchSettings(seen: (settings: Settings) => void): () => void {
+  let stop: (() => void) | null = null;
+  let wanted = true;
+  void opened().then((store) => {
+    if (!wanted || !store.ok) return;
+    stop = store.value.settings.watch((outcome) => {
+      if (!outcome.ok) return;
+      known = outcome.value;
+      seen(outcome.value);
+    });
+  });
+  return () => {
+    wanted = false;
+    stop?.();
+  };
+}

@@ -1,4 +1,4 @@
-/** The buyer's settings, loaded once; until then, and where nothing is stored, the defaults. */
+/** The buyer's settings, followed live; until they are there, and where nothing is stored, the defaults. */
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { DEFAULT_SETTINGS, type Settings } from '../../src/listing/settings.ts';
 import type { Host } from './host.ts';
@@ -14,21 +14,41 @@ export function useSettings(host: Host): { readonly settings: Settings; readonly
   const now = useRef(settings);
   /** Changes made before the stored settings were there: they join them then, and overwrite nothing else. */
   const early = useRef<Partial<Settings> | null>({});
+  /** Writes of this page that are under way, and what was seen of the stored settings meanwhile: it may be older than what is shown. */
+  const writing = useRef(0);
+  const seenMeanwhile = useRef<Settings | null>(null);
   const show = (next: Settings) => {
     now.current = next;
     setSettings(next);
   };
+  /** What another page changed; the same again draws nothing anew. */
+  const follow = (next: Settings) => {
+    if (early.current) return;
+    if (writing.current > 0) seenMeanwhile.current = next;
+    else if (JSON.stringify(next) !== JSON.stringify(now.current)) show(next);
+  };
+  const save = async (changed: Settings) => {
+    writing.current += 1;
+    await host.saveSettings(changed).catch(report);
+    writing.current -= 1;
+    const seen = seenMeanwhile.current;
+    if (writing.current > 0 || seen === null) return;
+    seenMeanwhile.current = null;
+    follow(seen);
+  };
   useEffect(() => {
     let here = true;
+    let stop: (() => void) | null = null;
     host.loadSettings().then(
       (loaded) => {
         if (!here) return;
+        stop = host.watchSettings(follow);
         const waiting = early.current ?? {};
         early.current = null;
         if (Object.keys(waiting).length === 0) return show(loaded);
         const joined = { ...loaded, ...waiting };
         show(joined);
-        host.saveSettings(joined).catch(report);
+        void save(joined);
       },
       (error: unknown) => {
         early.current = null;
@@ -37,12 +57,13 @@ export function useSettings(host: Host): { readonly settings: Settings; readonly
     );
     return () => {
       here = false;
+      stop?.();
     };
   }, [host]);
   const keep = useCallback(
     (changed: Settings) => {
       if (early.current) early.current = { ...early.current, ...changesIn(now.current, changed) };
-      else host.saveSettings(changed).catch(report);
+      else void save(changed);
       show(changed);
     },
     [host],

@@ -70,3 +70,30 @@ test('with keys alone: home, then the seller out of several, and the drive is co
   );
   await panel.screenshot({ path: `${OUT}/places-drive.png` });
 });
+
+test('home set in the Workshop with keys alone is the open panel’s home too', async () => {
+  const settings = await launched.browser.newPage();
+  await settings.goto(panel.url().replace(/panel\.html.*/, 'workshop.html#settings'));
+  const field = '[data-path="home"]';
+  await settings.waitForSelector(field);
+  await settings.focus(field);
+  await settings.keyboard.down('Control');
+  await settings.keyboard.press('a');
+  await settings.keyboard.up('Control');
+  await settings.keyboard.type(
+    `${frequent}, ${cities.find(({ country, name }) => country === 'US' && name === frequent)?.adminCode}`,
+  );
+  await settings.waitForSelector(`${field}[aria-expanded="true"]`);
+  await settings.keyboard.press('Enter');
+  await settings.waitForSelector('[data-drop="home"]');
+  expect(await violations(settings)).toEqual([]);
+  await settings.screenshot({ path: `${OUT}/places-settings.png` });
+  await panel.bringToFront();
+  await panel.waitForFunction(
+    (selector, name) => (document.querySelector(selector) as HTMLInputElement | null)?.value.startsWith(name ?? '?'),
+    {},
+    HOME,
+    frequent,
+  );
+  await settings.close();
+});

@@ -1,0 +1,43 @@
+/** The buyer's settings in an open panel: followed when the Workshop changes them, and never undone by what is being written here. */
+import { act } from 'preact/test-utils';
+import { expect, test } from 'vitest';
+import { evaluate } from '../../../src/evaluate.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
+import { mount, ready, type } from './fixtures/mount.tsx';
+
+const AD = { title: '', text: 'Olympic plates:\n4 x 45 lb\n2 x 25 lb\n$180 for everything' };
+const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 0)));
+
+async function open() {
+  const panel = mount(ready(AD), evaluate);
+  await settle();
+  const [follow] = panel.host.watchSettings.mock.lastCall as unknown as [(settings: Settings) => void];
+  return {
+    ...panel,
+    stored: (settings: Settings) => act(async () => follow(settings)),
+    last: () => panel.judge.mock.lastCall?.[1],
+  };
+}
+
+test('what the Workshop changes is judged by at once', async () => {
+  const panel = await open();
+  await panel.stored({ ...DEFAULT_SETTINGS, margin: 0.4 });
+  expect(panel.last()?.margin).toBe(0.4);
+});
+
+test('the same settings again judge nothing anew', async () => {
+  const panel = await open();
+  const times = panel.judge.mock.calls.length;
+  await panel.stored(structuredClone(DEFAULT_SETTINGS));
+  expect(panel.judge.mock.calls).toHaveLength(times);
+});
+
+test('what is stored while a change is being written does not undo it', async () => {
+  const panel = await open();
+  panel.host.saveSettings.mockImplementation(() => new Promise(() => undefined));
+  await type('[data-path="settings.perMile"]', '0.5');
+  await settle();
+  expect(panel.host.saveSettings).toHaveBeenCalled();
+  await panel.stored(structuredClone(DEFAULT_SETTINGS));
+  expect(panel.last()?.perMile).toBe(0.5);
+});
