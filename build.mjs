@@ -21,6 +21,7 @@ import {
   remoteAddresses,
   together,
 } from './tests/build/checks.mjs';
+import { brokenLanguages } from './tests/build/languages.mjs';
 import { CREDIT } from './tests/build/place-lists.mjs';
 
 const ROOT = dirname(fileURLToPath(import.meta.url));
@@ -169,6 +170,7 @@ export async function build({ watching = false } = {}) {
     const found = [
       missingPaths,
       missingMessages,
+      brokenLanguages,
       bannedCalls,
       remoteAddresses,
       ...(watching ? [] : [(/** @type {Files} */ built) => overBudget(built, budgets)]),

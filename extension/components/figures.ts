@@ -1,7 +1,8 @@
 /** Money ranges in words, with no more digits than the range is known to. */
 import type { MoneyRange, Rate } from '../../src/listing/evaluation.ts';
-import { convert, type MassUnit, pounds } from '../../src/units/mass.ts';
+import { convert, type MassUnit, pounds, type Weight } from '../../src/units/mass.ts';
 import { inMajor, type Money } from '../../src/units/money.ts';
+import type { Figures } from '../../src/words/write-figures.ts';
 import type { Words } from './speech.ts';
 
 const WHOLE_FROM = 20;
@@ -34,7 +35,11 @@ export function likelyAndSpan(words: Words, range: MoneyRange): string {
 export const perWords = ({ t }: Words, rate: Rate): string => t(`panel_per_${rate.per}`);
 
 /** Pounds in the buyer's unit, whole from 20 up. */
-export function poundsIn(words: Words, value: number, unit: MassUnit): string {
-  const weight = convert(pounds(value), unit).value;
-  return words.t(`panel_weight_${unit}`, { value: words.say.number(weight, Math.abs(weight) >= WHOLE_FROM ? 0 : 1) });
+export function poundsIn({ say }: Words, value: number, unit: MassUnit): string {
+  const weight = convert(pounds(value), unit);
+  return say.weight(weight, Math.abs(weight.value) >= WHOLE_FROM ? 0 : 1);
 }
+
+/** Weights of one unit, one after the other, as the buyer's own decimal sign allows: "46.2, 44.8" or "46,2; 44,8". */
+export const weightsWritten = ({ number, decimal }: Pick<Figures, 'number' | 'decimal'>, weights: readonly Weight[]): string =>
+  weights.map(({ value }) => number(value)).join(decimal === ',' ? '; ' : ', ');

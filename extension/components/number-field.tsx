@@ -1,6 +1,8 @@
 /** A number edited in place. Every good value counts at once; a bad one gets a message at the field, and the last good one keeps counting. */
 import type { ComponentChildren } from 'preact';
 import { useId, useState } from 'preact/hooks';
+import type { Decimal } from './parse-input.ts';
+import { useWords } from './speech.ts';
 
 export interface NumberFieldProps {
   readonly path: string;
@@ -8,7 +10,7 @@ export interface NumberFieldProps {
   readonly labelShown?: boolean;
   readonly value: number | null;
   readonly write: (value: number) => string;
-  readonly parse: (text: string) => number | null;
+  readonly parse: (text: string, decimal: Decimal) => number | null;
   /** Both ends are allowed. */
   readonly low: number;
   readonly high: number;
@@ -27,10 +29,11 @@ export interface NumberFieldProps {
 
 export function NumberField(props: NumberFieldProps) {
   const id = useId();
+  const { decimal } = useWords().say;
   const [draft, setDraft] = useState<string | null>(null);
   const [complains, setComplains] = useState(false);
   const good = (text: string): number | null => {
-    const value = props.parse(text);
+    const value = props.parse(text, decimal);
     return value !== null && value >= props.low && value <= props.high ? value : null;
   };
   const mayStand = (text: string): boolean => good(text) !== null || (text.trim() === '' && props.onEmpty !== undefined);

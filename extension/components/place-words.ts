@@ -23,13 +23,12 @@ export const placeOf = (candidate: Candidate): Place => ({
 export function placeDetail({ t, say }: Words, one: Candidate, all: readonly Candidate[], unit: DistanceUnit): string {
   const countries = new Set(all.map(({ country }) => country));
   const away = one.km === null ? null : { value: unit === 'km' ? one.km : one.km / MILE_IN_KILOMETRES, unit };
-  return [
+  const parts = [
     one.near !== null && one.by === 'name' ? t('places_near', { place: one.near }) : '',
     countries.size > 1 ? one.country : '',
-    away === null ? '' : t('places_away', { distance: `${say.number(away.value, 0)} ${away.unit}` }),
-  ]
-    .filter((part) => part !== '')
-    .join(', ');
+    away === null ? '' : t('places_away', { distance: { distance: away } }),
+  ];
+  return say.list(parts.filter((part) => part !== ''));
 }
 
 /** As many as a list under a field shows. */

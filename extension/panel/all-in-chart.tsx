@@ -28,7 +28,7 @@ export function AllInChart({ evaluation: { worth, trip, reading } }: { readonly 
     (part): SplitPart => ({
       ...part,
       figure: figure(words, part.amount, { ...allIn, likely: part.amount }),
-      share: t('working_percent', { percent: words.say.number((part.amount / whole) * 100, 0) }),
+      share: words.say.percent((part.amount / whole) * 100),
     }),
   );
   return parts.length < 2 ? null : <SplitBar caption={t('working_all_in_chart')} parts={parts} />;

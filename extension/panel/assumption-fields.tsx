@@ -4,7 +4,7 @@ import type { Step } from '../../src/listing/evaluation.ts';
 import { isCell, type SettingPath } from '../../src/listing/setting-path.ts';
 import { exactly, type Range } from '../../src/units/range.ts';
 import { NumberField } from '../components/number-field.tsx';
-import { parseAmount } from '../components/parse-input.ts';
+import { type Decimal, parseAmount } from '../components/parse-input.ts';
 import { useWords } from '../components/speech.ts';
 import { digitsOf, inFields, type Units } from './step-words.ts';
 
@@ -45,8 +45,8 @@ function unitKey({ unit }: Step, units: Units): string {
 function Figure({ path, step, units, allows, onRange }: Props) {
   const { say, t } = useWords();
   // What the settings refuse stays in the field, with the reason, as every number does that can't be read.
-  const parse = (text: string): number | null => {
-    const value = parseFigure(text);
+  const parse = (text: string, decimal: Decimal): number | null => {
+    const value = parseFigure(text, decimal);
     return value !== null && allows(exactly(value)) ? value : null;
   };
   return (
@@ -108,4 +108,4 @@ function Ends({ path, step, units, allows, onRange }: Props) {
   );
 }
 
-const parseFigure = (text: string): number | null => parseAmount(text.replace(/\s*%$/, ''));
+const parseFigure = (text: string, decimal: Decimal): number | null => parseAmount(text.replace(/\s*%$/, ''), decimal);

@@ -43,7 +43,7 @@ export function itemParts(words: Words, item: Item, before: Item | null): KnownP
 
 /** What else is known of it: "fits 50 mm sleeves, 52 mm hole, cast, light rust". */
 export function itemDetails(words: Words, item: Item): string {
-  const { t } = words;
+  const { say, t } = words;
   const facts: string[] = [];
   if (item.fits) facts.push(t(`panel_fits_${item.fits.value}`));
   if (item.boreMm) facts.push(t('panel_detail_bore', { value: { mm: item.boreMm.value } }));
@@ -55,5 +55,5 @@ export function itemDetails(words: Words, item: Item): string {
   if (item.material) facts.push(t(`panel_material_${item.material.value}`));
   for (const condition of item.conditions) facts.push(t(`panel_condition_${keyTail(condition.value)}`));
   if (item.ownPrice) facts.push(t('panel_detail_own_price', { price: { money: item.ownPrice.value } }));
-  return facts.join(', ');
+  return say.list(facts);
 }

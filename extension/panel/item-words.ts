@@ -22,7 +22,7 @@ export function nameAll(words: Words, items: readonly Item[]): string {
     const known = weights.get(kind) ?? [];
     weights.set(kind, weight === null || known.includes(weight) ? known : [...known, weight]);
   }
-  return [...weights].map(([kind, known]) => [kind, ...known].join(', ')).join('; ');
+  return [...weights].map(([kind, known]) => words.say.list([kind, ...known])).join('; ');
 }
 
 export function nameOf(words: Words, items: readonly Item[], id: string | null): string | null {

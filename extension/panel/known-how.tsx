@@ -17,14 +17,14 @@ const BASES: readonly Basis[] = ['stated', 'measured', 'implied', 'assumed'];
 
 /** "stated: count, weight · assumed: sleeve", or "all stated". Values set by the buyer are left to `SetByYou`. */
 export function useKnownHow(parts: readonly KnownPart[]): string {
-  const { t } = useWords();
+  const { say, t } = useWords();
   const { session } = useEdits();
   const untouched = parts.filter((part) => part.fact && correctionAt(session, part.path) === undefined);
   const [first, ...others] = new Set(untouched.map((part) => part.fact?.basis));
   if (first && others.length === 0 && untouched.length > 1) return t(`panel_basis_all_${first}`);
   return BASES.flatMap((basis) => {
     const names = untouched.filter((part) => part.fact?.basis === basis).map((part) => part.name);
-    return names.length > 0 ? [t(`panel_basis_${basis}`, { what: names.join(', ') })] : [];
+    return names.length > 0 ? [t(`panel_basis_${basis}`, { what: say.list(names) })] : [];
   }).join(' · ');
 }
 

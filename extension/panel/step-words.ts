@@ -70,11 +70,11 @@ export function resultWords(words: Words, step: Step, units: Units): string {
     case 'mi':
       return ends((value) => t('panel_distance_value', { distance: { distance: { value, unit: units.distance } } }), shown);
     case 'mph':
-      return ends((value) => t(`working_speed_${units.distance}`, { speed: say.number(value, 0) }), shown);
+      return ends((value) => say.unit(value, units.distance === 'mi' ? 'mph' : 'kmh', 0), shown);
     case 'mm':
-      return ends((value) => t('working_mm', { mm: say.number(value, 1) }));
+      return ends((value) => say.unit(value, 'mm', 1));
     case 'fraction':
-      return ends((value) => t('working_percent', { percent: say.number(value, 2) }), shown);
+      return ends((value) => say.percent(value, 2), shown);
     default:
       return ends((value) => say.number(value));
   }

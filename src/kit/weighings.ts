@@ -36,13 +36,13 @@ const BLANK_BEFORE_UNIT = new RegExp(`(\\d)[ \\t]+(${UNIT})(?=$|[\\s,;])`, 'gi')
 const unitOf = (word: string): MassUnit => (/^k/i.test(word) ? 'kg' : 'lb');
 
 /**
- * A comma is the decimal sign where semicolons part the weights, and where every comma of the line stands between digits with one digit
- * behind it ("20,3 19,8"); otherwise it parts weights.
+ * Decimals with points. A comma between digits is the decimal sign where semicolons part the weights, where every comma of the line stands
+ * between digits with one digit behind it ("20,3 19,8"), and where it is the writer's own and no point is there; otherwise it parts weights.
  */
-function withPoints(line: string): string {
+export function withPoints(line: string, decimal: '.' | ',' = '.'): string {
   const commas = [...line.matchAll(/,/g)].length;
-  const decimal = [...line.matchAll(/\d,\d(?!\d)/g)].length;
-  const isDecimal = line.includes(';') || (commas > 0 && commas === decimal && !line.includes('.'));
+  const tenths = [...line.matchAll(/\d,\d(?!\d)/g)].length;
+  const isDecimal = line.includes(';') || (commas > 0 && (decimal === ',' || commas === tenths) && !line.includes('.'));
   return isDecimal ? line.replace(/(\d),(?=\d)/g, '$1.') : line;
 }
 
@@ -50,7 +50,7 @@ function withPoints(line: string): string {
  * Every weight of a text, in `unit` unless one is written behind it (which then holds for that weight). "45:" at the head of a line gives
  * the face value for that line; otherwise it is `face`, and without one nothing is held against it. What can't be read is given back, never dropped in silence.
  */
-export function readWeighings(text: string, face: Weight | null, unit: MassUnit): Weighings {
+export function readWeighings(text: string, face: Weight | null, unit: MassUnit, decimal: '.' | ',' = '.'): Weighings {
   const read: Weighing[] = [];
   const misread: Misread[] = [];
   for (const [index, whole] of text.split(/\r?\n/).entries()) {
@@ -59,7 +59,7 @@ export function readWeighings(text: string, face: Weight | null, unit: MassUnit)
     const own = head?.[1] === undefined ? null : Number(head[1].replace(',', '.'));
     const headUnit = head?.[2] === undefined ? (face?.unit ?? unit) : unitOf(head[2]);
     const ofLine = own === null || own <= 0 ? face : { value: own, unit: headUnit };
-    const rest = withPoints(whole.slice(head?.[0].length ?? 0)).replace(BLANK_BEFORE_UNIT, '$1$2');
+    const rest = withPoints(whole.slice(head?.[0].length ?? 0), decimal).replace(BLANK_BEFORE_UNIT, '$1$2');
     for (const part of rest.split(/[\s,;]+/).filter((one) => one !== '')) {
       const token = TOKEN.exec(part);
       const weight: Weight = { value: Number(token?.[1]), unit: token?.[2] === undefined ? unit : unitOf(token[2]) };

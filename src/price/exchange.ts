@@ -55,7 +55,7 @@ export function exchangeSteps({ asking }: Reading, price: Price | null, settings
   const from = currencyOf(asking);
   const rate = from === null ? null : rateFrom(from, settings);
   if (from === null || rate === null || price === null) return [];
-  const params = { from, rate: String(rate), own: settings.currency };
+  const params = { from, rate: { number: rate, digits: 6 }, own: settings.currency };
   return [
     {
       id: 'exchange',

@@ -23,7 +23,9 @@ export function sourceOf(cell: RateCell | LearnedRate | null): Message | null {
   if (cell === null) return null;
   const words = wordsFor(cell);
   const source = words === null ? cell.source : { message: words };
-  return cell.date === '' ? message('step_rate_undated', { source }) : message('step_rate_source', { source, date: cell.date });
+  return cell.date === ''
+    ? message('step_rate_undated', { source })
+    : message('step_rate_source', { source, date: { day: cell.date } });
 }
 
 /** Rates are the buyer's, in the buyer's currency. */

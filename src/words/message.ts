@@ -3,9 +3,10 @@ import type { Distance } from '../units/length.ts';
 import type { Weight } from '../units/mass.ts';
 import type { Money } from '../units/money.ts';
 
-export type Param =
-  | string
+/** What a locale writes in its own way. A bare number is written to two decimals. */
+export type Figure =
   | number
+  | { readonly number: number; readonly digits: number }
   | { readonly money: Money }
   /** Price per pound or kilogram. */
   | { readonly rate: Money; readonly per: 'lb' | 'kg' }
@@ -13,8 +14,12 @@ export type Param =
   | { readonly mm: number }
   | { readonly degrees: number }
   | { readonly distance: Distance }
-  | { readonly percent: number }
-  | { readonly message: Message };
+  /** Of 100; whole unless `digits` says otherwise. */
+  | { readonly percent: number; readonly digits?: number }
+  /** A date as "2026-05-31". */
+  | { readonly day: string };
+
+export type Param = string | Figure | { readonly message: Message };
 
 export interface Message {
   readonly key: string;

@@ -48,7 +48,7 @@ describe('a turn', () => {
     // Chances under a tenth are not asked about.
     expect(open.map(({ id, to, at }) => [id, to, Number(at.toFixed(3))])).toContainEqual(['bore', 'ask', 0.1]);
     expect(open.map(({ says }) => say(says))).toContain(
-      'This turns to “Ask before you drive” if the chance of wrong holes is more than 10 %.',
+      'This turns to “Ask before you drive” if the chance of wrong holes is more than 10%.',
     );
   });
 

@@ -7,12 +7,10 @@ export interface HistoryProps {
   readonly find: Find;
   /** Milliseconds since 1970. */
   readonly now: number;
-  readonly locale: string;
 }
 
-export function History({ find, now, locale }: HistoryProps) {
+export function History({ find, now }: HistoryProps) {
   const { t, say } = useWords();
-  const day = (at: number) => new Intl.DateTimeFormat(locale, { dateStyle: 'medium' }).format(at);
   return (
     <div class="history">
       <h3>{t('finds_history')}</h3>
@@ -20,7 +18,7 @@ export function History({ find, now, locale }: HistoryProps) {
       {find.prices.length > 0 && (
         <ol class="plain-list">
           {find.prices.map(({ at, minor, currency }) => (
-            <li key={at}>{t('finds_price_on', { day: day(at), price: say.money({ minor, currency }) })}</li>
+            <li key={at}>{t('finds_price_on', { day: say.day(at), price: say.money({ minor, currency }) })}</li>
           ))}
         </ol>
       )}

@@ -71,7 +71,7 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
         <p>
           <a href={addressOf('pickup', find.id)}>{t('pickup_open')}</a>
         </p>
-        <History find={find} now={host.now()} locale={host.locale} />
+        <History find={find} now={host.now()} />
         <Notes key={find.id} find={find} host={host} />
       </section>
       <div class="one-find-answer">

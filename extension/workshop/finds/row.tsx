@@ -45,7 +45,8 @@ export function Row({ find, index, total, unit, chosen, active, focused, onChoos
   }, [focused]);
   const { summary, status } = find;
   const title = find.title || t('finds_untitled');
-  const where = [summary.place, summary.distance && t('panel_distance_value', { distance: { distance: summary.distance } })];
+  const away = summary.distance && t('panel_distance_value', { distance: { distance: summary.distance } });
+  const where = [summary.place ?? '', away ?? ''].filter((part) => part !== '');
   return (
     <li
       class={chosen ? 'find-row find-chosen' : 'find-row'}
@@ -71,7 +72,7 @@ export function Row({ find, index, total, unit, chosen, active, focused, onChoos
         >
           {title}
         </a>
-        <span class="find-where">{where.filter(Boolean).join(', ')}</span>
+        <span class="find-where">{words.say.list(where)}</span>
       </span>
       <span class="find-figures">
         <strong>{t(`finds_call_${summary.call}`)}</strong> <span>{figures(words, find, unit).join(' · ')}</span>

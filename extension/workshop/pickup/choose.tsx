@@ -37,7 +37,11 @@ export function Choose() {
                 {title || t('finds_untitled')}
               </a>
               <span class="quiet">
-                {[summary.place, asked && say.money({ minor: asked.minor, currency: asked.currency })].filter(Boolean).join(', ')}
+                {say.list(
+                  [summary.place ?? '', asked ? say.money({ minor: asked.minor, currency: asked.currency }) : ''].filter(
+                    (part) => part !== '',
+                  ),
+                )}
               </span>
             </li>
           );

@@ -2,6 +2,7 @@
 import { readWeighings } from '../../../src/kit/weighings.ts';
 import type { Item } from '../../../src/listing/reading.ts';
 import { convert, type MassUnit } from '../../../src/units/mass.ts';
+import { weightsWritten } from '../../components/figures.ts';
 import { ListField } from '../../components/list-field.tsx';
 import { useWords } from '../../components/speech.ts';
 import { useEdits } from '../../panel/edits.ts';
@@ -14,13 +15,13 @@ export interface WeighedProps {
 }
 
 export function Weighed({ item, name, unit: own }: WeighedProps) {
-  const { t } = useWords();
+  const { say, t } = useWords();
   const { set, putBack } = useEdits();
   const path = `${item.id}.weighed`;
   const face = item.unitWeight?.value ?? null;
   const unit = item.weighed?.value[0]?.unit ?? face?.unit ?? own;
   const parsed = (text: string): string | null => {
-    const { read, misread } = readWeighings(text, face, unit);
+    const { read, misread } = readWeighings(text, face, unit, say.decimal);
     if (misread.length > 0 || read.length === 0) return null;
     return read.map(({ weight }) => Math.round(convert(weight, unit).value * 100) / 100).join(', ');
   };
@@ -28,7 +29,7 @@ export function Weighed({ item, name, unit: own }: WeighedProps) {
     <ListField
       path={path}
       label={t('pickup_weighed', { item: name, unit })}
-      value={item.weighed?.value.map(({ value }) => value).join(', ') ?? ''}
+      value={item.weighed ? weightsWritten(say, item.weighed.value) : ''}
       isGood={(text) => parsed(text) !== null}
       onText={(text) => set({ path, value: parsed(text), unit, basis: 'measured' })}
       onEmpty={() => putBack(path)}

@@ -98,7 +98,6 @@ function OneCaptured({ price, rates, onUse }: OneProps) {
   const { settings } = rates;
   const per = perUnitOf(price, settings);
   const { category, title, address, pounds, shipping, at } = price;
-  const day = new Intl.DateTimeFormat(rates.locale, { dateStyle: 'medium' }).format(at);
   return (
     <>
       {address && IS_PAGE.test(address) ? (
@@ -117,7 +116,7 @@ function OneCaptured({ price, rates, onUse }: OneProps) {
             ? []
             : [`${likely(words, moneyOf(exactly(per.fresh), category, settings))} ${perWords(words, category, settings)}`]),
           ...(shipping === null ? [] : [t('rates_captured_shipping', { price: { money: shipping } })]),
-          day,
+          say.day(at),
         ].join(' · ')}
       </span>
       {per === null ? (

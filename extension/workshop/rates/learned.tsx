@@ -78,7 +78,7 @@ function OneLearned({ rates, category }: { readonly rates: Rates; readonly categ
           {prices.slice(0, MOST_LISTED).map(({ find, perUnit, ageDays, far: isFar }, index) => (
             <li key={`${find.id} ${index}`} data-far={isFar ? '' : undefined}>
               <a href={addressOf('finds', find.id)}>{find.title || t('finds_untitled')}</a>{' '}
-              {t('rates_behind_one', { price: likely(words, moneyOf(exactly(perUnit), category, settings)), n: ageDays })}
+              {t('rates_behind_each', { price: likely(words, moneyOf(exactly(perUnit), category, settings)), n: ageDays })}
               {isFar && <> {t('rates_behind_far')}</>}
             </li>
           ))}

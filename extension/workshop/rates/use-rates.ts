@@ -19,7 +19,6 @@ export interface Rates {
   readonly captured: readonly CapturedPrice[];
   /** The day that a cell gets which is edited now: "2026-05-31". */
   readonly date: string;
-  readonly locale: string;
   readonly failed: StoreCode | null;
   readonly change: (step: (settings: Settings) => Partial<Settings>) => void;
   readonly putCaptured: (price: CapturedPrice) => void;
@@ -51,7 +50,6 @@ export function useRates(host: WorkshopHost): Rates | null {
     ...taught,
     captured: captured.ok ? captured.value : [],
     date,
-    locale: host.locale,
     failed: failed ?? unread ?? null,
     change: (step) => void store.settings.change(step, host.now()).then(tell),
     putCaptured: (price) => void store.rates.captured.put(price, host.now()).then(tell),

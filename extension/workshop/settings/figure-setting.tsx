@@ -1,12 +1,13 @@
 /** A setting that is one number. */
 import { NumberField } from '../../components/number-field.tsx';
 import { useWords } from '../../components/speech.ts';
-import { digitsOf, type Figure, factorOf, parserOf, standardOf, unitKey } from './figures.ts';
+import { digitsOf, type Figure, factorOf, parserOf, standardOf, standardWords, unitKey } from './figures.ts';
 import { Setting } from './setting.tsx';
 import type { Shown } from './use-settings.ts';
 
 export function FigureSetting({ figure, shown }: { readonly figure: Figure; readonly shown: Shown }) {
-  const { say, t } = useWords();
+  const words = useWords();
+  const { say, t } = words;
   const { settings } = shown;
   const put = (value: number | null) => shown.change((now) => figure.write(value, now));
   const { name, quantity, low, high } = figure;
@@ -18,7 +19,7 @@ export function FigureSetting({ figure, shown }: { readonly figure: Figure; read
   return (
     <Setting
       name={name}
-      standard={standard === null ? t('settings_none') : `${write(standard * factor)} ${unit}`}
+      standard={standardWords(words, figure, settings) ?? t('settings_none')}
       isOwn={value !== standard}
       onPutBack={() => put(standard)}
     >

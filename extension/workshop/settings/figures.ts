@@ -2,7 +2,9 @@
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import { MILE_IN_KILOMETRES } from '../../../src/units/length.ts';
 import { POUND_IN_KILOGRAMS } from '../../../src/units/mass.ts';
-import { parseAmount, parseMillimetres, parseNumber } from '../../components/parse-input.ts';
+import { exponentOf } from '../../../src/units/money.ts';
+import { type Decimal, parseAmount, parseMillimetres, parseNumber } from '../../components/parse-input.ts';
+import type { Words } from '../../components/speech.ts';
 
 /** What a number is: it decides the unit in which it is shown and how it may be typed. */
 export type Quantity = 'money' | 'money-per-mile' | 'speed' | 'mm' | 'weight' | 'percent' | 'days';
@@ -87,9 +89,9 @@ export const digitsOf = (quantity: Quantity): number => {
   return quantity === 'weight' || quantity === 'mm' ? 1 : 2;
 };
 
-export const parserOf = (quantity: Quantity): ((text: string) => number | null) => {
+export const parserOf = (quantity: Quantity): ((text: string, decimal: Decimal) => number | null) => {
   if (quantity === 'mm') return parseMillimetres;
-  if (quantity === 'percent') return (text) => parseNumber(text.replace(/\s*%\s*$/, ''));
+  if (quantity === 'percent') return (text, decimal) => parseNumber(text.replace(/\s*%\s*$/, ''), decimal);
   return quantity === 'money' || quantity === 'money-per-mile' ? parseAmount : parseNumber;
 };
 
@@ -103,3 +105,20 @@ export function unitKey(quantity: Quantity, { unit }: Settings): string {
 }
 
 export const standardOf = (figure: Figure): number | null => figure.read(DEFAULT_SETTINGS);
+
+/** The default in words, in the buyer's units: "15%", "45 lb", "$0.67 a mile". Null where there is none. */
+export function standardWords({ say, t }: Words, figure: Figure, settings: Settings): string | null {
+  const standard = standardOf(figure);
+  if (standard === null) return null;
+  const { quantity } = figure;
+  const value = standard * factorOf(quantity, settings);
+  const digits = digitsOf(quantity);
+  const metric = settings.unit === 'kg';
+  const amount = { minor: value * 10 ** exponentOf(settings.currency), currency: settings.currency };
+  if (quantity === 'money') return say.money(amount);
+  if (quantity === 'money-per-mile') return t(`working_per_${metric ? 'km' : 'mi'}`, { rate: say.money(amount, 'fine') });
+  if (quantity === 'percent') return say.percent(value, digits);
+  if (quantity === 'weight') return say.unit(value, settings.unit, digits);
+  if (quantity === 'speed') return say.unit(value, metric ? 'kmh' : 'mph', digits);
+  return say.unit(value, quantity, digits);
+}

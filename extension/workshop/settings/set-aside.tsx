@@ -17,7 +17,7 @@ function written(value: unknown): string {
 }
 
 export function SetAside({ host }: { readonly host: WorkshopHost }) {
-  const { t } = useWords();
+  const { say, t } = useWords();
   const store = useStore();
   const { complaint, checked } = useComplaint();
   const [records, setRecords] = useState<readonly Aside[]>([]);
@@ -64,7 +64,7 @@ export function SetAside({ host }: { readonly host: WorkshopHost }) {
                 table: record.table,
                 key: record.key,
                 why: record.why,
-                day: new Intl.DateTimeFormat(host.locale, { dateStyle: 'medium' }).format(record.at),
+                day: say.day(record.at),
               })}{' '}
               <button type="button" class="bare" data-save onClick={() => download('set-aside', record)}>
                 {t('settings_aside_export')}

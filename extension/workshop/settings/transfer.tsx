@@ -50,12 +50,12 @@ export function Transfer({ host }: { readonly host: WorkshopHost }) {
         </div>
         {complaint && <p role="alert">{complaint}</p>}
       </div>
-      <Import host={host} />
+      <Import />
     </>
   );
 }
 
-function Import({ host }: { readonly host: WorkshopHost }) {
+function Import() {
   const { say, t } = useWords();
   const id = useId();
   const store = useStore();
@@ -105,7 +105,7 @@ function Import({ host }: { readonly host: WorkshopHost }) {
       <span id={`${id}-why`} class="setting-why">
         {t('settings_import_why')}
       </span>
-      {looked && <Look looked={looked} locale={host.locale} onTake={() => void take(looked)} onLeave={() => setLooked(null)} />}
+      {looked && <Look looked={looked} onTake={() => void take(looked)} onLeave={() => setLooked(null)} />}
       {told && <p role={told.bad ? 'alert' : 'status'}>{told.words}</p>}
     </div>
   );
@@ -113,18 +113,16 @@ function Import({ host }: { readonly host: WorkshopHost }) {
 
 interface LookProps {
   readonly looked: Looked;
-  readonly locale: string;
   readonly onTake: () => void;
   readonly onLeave: () => void;
 }
 
-function Look({ looked: { preview }, locale, onTake, onLeave }: LookProps) {
-  const { t } = useWords();
+function Look({ looked: { preview }, onTake, onLeave }: LookProps) {
+  const { say, t } = useWords();
   const { exportedAt, finds, others, settings, added, replaced, kept } = preview;
-  const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(exportedAt);
   return (
     <div data-preview role="status">
-      <p>{t('settings_preview_of', { day })}</p>
+      <p>{t('settings_preview_of', { day: say.day(exportedAt, true) })}</p>
       <ul class="plain-list">
         <li>{t('settings_preview_finds', { n: finds })}</li>
         <li>{t('settings_preview_others', { n: others })}</li>

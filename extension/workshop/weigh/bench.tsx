@@ -43,7 +43,7 @@ export function Bench({ host, settings, first }: BenchProps) {
   const [face, setFace] = useState(USUAL[settings.unit].face);
   const [bar, setBar] = useState(USUAL[settings.unit].bar);
   const [done, setDone] = useState<string | null>(null);
-  const { read, misread } = useMemo(() => readWeighings(text, { value: face, unit }, unit), [text, face, unit]);
+  const { read, misread } = useMemo(() => readWeighings(text, { value: face, unit }, unit, say.decimal), [text, face, unit, say]);
   const plates = useMemo(() => platesOf(read), [read]);
   const pairing = useMemo(() => pairUp(plates, inPounds({ value: bar, unit })), [plates, bar, unit]);
   const write = (next: string) => {
@@ -54,7 +54,7 @@ export function Bench({ host, settings, first }: BenchProps) {
   const fromKit = async () => {
     const owned = checked(await store.kit.owned.all());
     if (owned === null) return;
-    const kit = ownedAsText(owned);
+    const kit = ownedAsText(owned, say);
     if (kit === '') return setDone(t('weigh_kit_unweighed'));
     // Below what stands there: nothing that was typed is lost.
     write([text.trimEnd(), kit].filter((one) => one !== '').join('\n'));

@@ -64,6 +64,7 @@ function OfFind({ host, settings, find }: OfFindProps) {
       weight: unitWeight?.value ?? null,
       weighed: weighed?.value ?? [],
     })),
+    say,
   );
   return (
     <>

@@ -2,17 +2,25 @@
 import type { Weighing } from '../../../src/kit/weighings.ts';
 import { isPlate } from '../../../src/listing/reading.ts';
 import { inPounds, type Weight } from '../../../src/units/mass.ts';
+import type { Figures } from '../../../src/words/write-figures.ts';
 import type { Outcome, Owned, Store } from '../../store/index.ts';
 
-const written = ({ value, unit }: Weight): string => `${Math.round(value * 100) / 100} ${unit}`;
+type Writing = Pick<Figures, 'number' | 'decimal'>;
+
+// The sign of the unit, not the locale's word for it: this is read again.
+const written = ({ number }: Writing, { value, unit }: Weight): string => `${number(value)} ${unit}`;
 
 /** "45 lb: 46.2 lb, 44.8 lb", a line for each entry of the kit that has been weighed; empty when none has. */
 type Plates = Pick<Owned, 'kind' | 'weight'> & { readonly weighed: readonly Weight[] };
 
-export const ownedAsText = (owned: readonly Plates[]): string =>
+export const ownedAsText = (owned: readonly Plates[], writing: Writing): string =>
   platesOf(owned)
     .flatMap(({ weight, weighed }) =>
-      weight && weighed.length > 0 ? [`${written(weight)}: ${weighed.map(written).join(', ')}`] : [],
+      weight && weighed.length > 0
+        ? [
+            `${written(writing, weight)}: ${weighed.map((one) => written(writing, one)).join(writing.decimal === ',' ? '; ' : ', ')}`,
+          ]
+        : [],
     )
     .join('\n');
 

@@ -13,22 +13,21 @@ export interface PairListProps {
 }
 
 /** Pounds in the buyer's unit to the hundredth, as scales for plates show at best. */
-const weighed = ({ say, t }: Words, value: number, unit: MassUnit): string =>
-  t(`panel_weight_${unit}`, { value: say.number(convert(pounds(value), unit).value, 2) });
+const weighed = ({ say }: Words, value: number, unit: MassUnit): string => say.weight(convert(pounds(value), unit));
 
 /** Face values need no hundredths but for 1.25 and 2.5. */
 const faceIn = ({ say }: Words, face: number, unit: MassUnit): string => say.number(convert(pounds(face), unit).value, 2);
 
 export function PairList({ pairing, pairs, asGiven, unit }: PairListProps) {
   const words = useWords();
-  const { say, t } = words;
+  const { t } = words;
   const { worst, worstShare, alone } = pairing;
   return (
     <>
       <section aria-labelledby="pairs-heading" class="pairs">
         <h2 id="pairs-heading">{t('weigh_pairs')}</h2>
         <p class="pairs-worst" role="status">
-          {t('weigh_worst', { worst: weighed(words, worst, unit), share: say.number(100 * worstShare, 1) })}{' '}
+          {t('weigh_worst', { worst: weighed(words, worst, unit), share: { percent: 100 * worstShare, digits: 1 } })}{' '}
           {asGiven > worst && t('weigh_worst_as_given', { worst: weighed(words, asGiven, unit) })}
         </p>
         <ol class="plain-list">
@@ -72,7 +71,7 @@ export function PairList({ pairing, pairs, asGiven, unit }: PairListProps) {
 
 /** What to do with a pair, and why that way round, in two sentences. */
 function pairWords(words: Words, { face, letter, left, right, difference, against }: ChalkedPair, unit: MassUnit): string {
-  const { t } = words;
+  const { say, t } = words;
   const name = (of: { readonly face: number; readonly letter: string }) => `${faceIn(words, of.face, unit)} ${of.letter}`;
   const what = t('weigh_pair', {
     pair: name({ face, letter }),
@@ -84,7 +83,7 @@ function pairWords(words: Words, { face, letter, left, right, difference, agains
   if (difference === 0) return `${what} ${t('weigh_pair_even')}`;
   const side = difference > 0 ? 'left' : 'right';
   const over = weighed(words, Math.abs(difference), unit);
-  const most = against.slice(0, 3).map(name).join(', ');
+  const most = say.list(against.slice(0, 3).map(name));
   const why =
     against.length === 0 ? t(`weigh_pair_${side}_alone`, { over }) : t(`weigh_pair_${side}_against`, { over, pairs: most });
   return `${what} ${why}`;

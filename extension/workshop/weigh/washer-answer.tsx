@@ -15,8 +15,7 @@ export interface WasherAnswerProps {
 export function WasherAnswer({ offer, wanted, isWeighed, currency, fits }: WasherAnswerProps) {
   const { say, t } = useWords();
   const { stack, forBoth, cost, bought } = offer;
-  const weight = (value: number): string =>
-    t(`panel_weight_${wanted.unit}`, { value: say.number(convert(pounds(value), wanted.unit).value, 3) });
+  const weight = (value: number): string => say.weight(convert(pounds(value), wanted.unit), 3);
   const money = (minor: number) => ({ money: { minor: Math.round(minor), currency } });
   return (
     <div class="washer-answer" role="status">

@@ -34,7 +34,7 @@ describe('cautions in the panel', () => {
   test('what a bar would do under load is folded away, and its load is the buyer’s', async () => {
     const panel = open();
     expect(find<HTMLDetailsElement>('.load').open).toBe(false);
-    expect(text('[data-estimate]')).toContain('100 % as stiff');
+    expect(text('[data-estimate]')).toContain('100% as stiff');
     await type('[data-path=loadLb]', '405');
     await leave('[data-path=loadLb]');
     expect(saved(panel).loadLb).toBe(405);

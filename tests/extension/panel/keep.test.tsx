@@ -55,7 +55,7 @@ describe('keeping an ad', () => {
     const { keeping } = await open(keepHost([{ find: KEPT, how: 'words', likeness: 0.9 }]));
     const met = text('[data-met]');
     expect(met).toContain('You kept this ad before, under another address: “Plates of spring”.');
-    expect(met).toMatch(/Asked \$250 then, \$\d+ now: \d+ % less\. Known for 12 days\. Status: asked\./);
+    expect(met).toMatch(/Asked \$250 then, \$\d+ now: \d+% less\. Known for 12 days\. Status: asked\./);
     expect(document.querySelector('[data-met] b')).toBeNull();
     await click('[data-take]');
     expect(keeping.refresh.mock.lastCall?.[0]).toBe('old');

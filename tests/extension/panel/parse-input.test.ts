@@ -17,9 +17,10 @@ describe('numbers as typed', () => {
     ['2-1/2', 2.5],
     ['3/4', 0.75],
     ['1.125', 1.125],
+    ['1,20,300', 120_300],
   ])('"%s" is %d', (typed, value) => expect(parseNumber(typed)).toBe(value));
 
-  test.each(['', ' ', '-5', '4x', '1/0', '1.2.3', '1,20,300', '4 5', 'Infinity', '1e3', '0x10', '..', ','])(
+  test.each(['', ' ', '-5', '4x', '1/0', '1.2.3', '1,2,300', '4 5', 'Infinity', '1e3', '0x10', '..', ','])(
     '"%s" is no number',
     (typed) => expect(parseNumber(typed)).toBeNull(),
   );

@@ -94,7 +94,7 @@ describe('an assumption', () => {
       iron: { used: { low: 0.2, likely: 0.3, high: 0.4, source: 'own', date: '2026-05-31' } },
     });
     expect(settingsSchema.safeParse(lastSaved(panel)).success).toBe(true);
-    expect(text(usedIron)).toContain('$0.30 ($0.20 to $0.40) a poundYour own figure (2026-05-31)');
+    expect(text(usedIron)).toContain('$0.30 ($0.20 to $0.40) a poundYour own figure (May 31, 2026)');
     expect(text('.call-line')).not.toBe(before);
     await click('[data-put-back="rates.iron.used"]');
     expect(lastSaved(panel)?.rates).toEqual({});
@@ -224,9 +224,9 @@ describe('the charts', () => {
     ]);
     expect(new Set(parts.map((part) => part.getAttribute('fill'))).size).toBe(3);
     expect([...document.querySelectorAll('.chart-key li')].map((line) => line.textContent)).toEqual([
-      'Plates, 45 lb $175 91 %',
-      'Straight bar $5.00 3 %',
-      'Drive $12.00 6 %',
+      'Plates, 45 lb $175 91%',
+      'Straight bar $5.00 3%',
+      'Drive $12.00 6%',
     ]);
   });
 

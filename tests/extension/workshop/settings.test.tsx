@@ -42,7 +42,7 @@ describe('settings', () => {
       for (const input of inputs) expect(input.labels?.[0]?.textContent).not.toBe('');
     }
     expect(document.body.textContent).not.toMatch(/\[settings_/);
-    expect((await shown('[data-setting=margin]')).textContent).toContain('Default: 15 %.');
+    expect((await shown('[data-setting=margin]')).textContent).toContain('Default: 15%.');
     const described = (await field('margin')).getAttribute('aria-describedby') ?? '';
     expect(document.getElementById(described)?.textContent).toContain('worth the trouble');
   });

@@ -18,8 +18,8 @@ it('says which wins, by how much, how sure, and the price that makes the loser e
   await side(DEAR, CHEAP);
   const verdict = document.querySelector('.verdict')?.textContent ?? '';
   // $400 / 180 lb against $120 / 230 lb: 76 % less; $400 would have to be 180 × 120 / 230 = $93.
-  expect(verdict).toMatch(/“Iron plates” is the better buy: a usable pound costs 77 % less than with “Dear plates”/);
-  expect(verdict).toContain('The chance that this order holds is over 99 %.');
+  expect(verdict).toMatch(/“Iron plates” is the better buy: a usable pound costs 77% less than with “Dear plates”/);
+  expect(verdict).toContain('The chance that this order holds is over 99%.');
   expect(verdict).toMatch(/“Dear plates” would be as good at \$93 \(asked \$400\)/);
   expect(document.querySelector('[data-best]')?.textContent).toContain('Iron plates');
 });

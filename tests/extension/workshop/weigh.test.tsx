@@ -3,6 +3,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { entriesFor, ownedAsText } from '../../../extension/workshop/weigh/owned-weighings.ts';
 import { readWeighings } from '../../../src/kit/weighings.ts';
 import { pounds } from '../../../src/units/mass.ts';
+import { figuresOf } from '../../../src/words/write-figures.ts';
 import { ad, value } from '../store/making.ts';
 import { clickOn, go, openWorkshop, says, setTo, shown } from './open.tsx';
 
@@ -21,7 +22,7 @@ describe('pairing', () => {
     await setTo(await text(), '46.2 44.8 45.1 45.9');
     await shown('#weigh-misread', says('4 weighings read'));
     // 46.2 with 45.9 and 45.1 with 44.8, heavy on opposite sides: 0.3 lb over two plates and the bar, 0.3 / (45 + 89.9).
-    await shown('.pairs-worst', says('At worst the two sides differ by 0.3 lb; of any load it is at most 0.2 %'));
+    await shown('.pairs-worst', says('At worst the two sides differ by 0.3 lb; of any load it is at most 0.2%'));
     await shown('.pairs-worst', says('as you wrote them down it would be 1.4 lb'));
     const pairs = [...document.querySelectorAll('[data-pair]')].map(({ textContent }) => textContent ?? '');
     expect(pairs).toHaveLength(2);
@@ -104,7 +105,16 @@ describe('weighings and the kit', () => {
       ['b', 3, [46, 46.5, 47]],
       ['new', 1, [25.1]],
     ]);
-    expect(ownedAsText([])).toBe('');
+    const plates = [{ kind: 'plate' as const, weight: pounds(45), weighed: [pounds(46.25), pounds(44.8)] }];
+    for (const [tag, text] of [
+      ['en', '45 lb: 46.25 lb, 44.8 lb'],
+      ['de', '45 lb: 46,25 lb; 44,8 lb'],
+    ] as const) {
+      const writing = figuresOf(tag);
+      expect(ownedAsText(plates, writing)).toBe(text);
+      expect(readWeighings(text, null, 'kg', writing.decimal).read.map(({ weight }) => weight)).toEqual(plates[0]?.weighed);
+    }
+    expect(ownedAsText([], figuresOf('en'))).toBe('');
   });
 });
 

@@ -133,7 +133,7 @@ describe('a learned rate', () => {
   it('says in the working how many finds stand behind it', () => {
     const { worth } = evaluate(listingFromText('Olympic plates 4 x 45 lb, $100'), settings({ learned }));
     const step = worth.steps.find(({ id }) => id === 'used-rate:iron');
-    expect(step?.source && english()(step.source)).toMatch(/^Learned from 7 finds, worth 6\.\d fresh ones \(2026-11\)$/);
+    expect(step?.source && english()(step.source)).toMatch(/^Learned from 7 finds, worth 6\.\d fresh ones \(Nov 2026\)$/);
     const lone = evaluate(
       listingFromText('Olympic plates 4 x 45 lb, $100'),
       settings({ learned: learnRates([find(0.7)], DEFAULT_SETTINGS, '') }),

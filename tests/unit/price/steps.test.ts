@@ -17,10 +17,10 @@ const sources = (settings: Settings): Record<string, string> =>
 describe('the source of a rate', () => {
   it('is told of the used and of the new figure apart', () =>
     expect(sources(DEFAULT_SETTINGS)).toEqual({
-      'used-rate:iron': 'Common practice, no source (2026-01)',
-      'new-price:iron': 'Common practice, no source (2026-01)',
-      'used-rate:rack': 'Assumption (2026-01)',
-      'new-price:rack': 'Common practice, no source (2026-01)',
+      'used-rate:iron': 'Common practice, no source (Jan 2026)',
+      'new-price:iron': 'Common practice, no source (Jan 2026)',
+      'used-rate:rack': 'Assumption (Jan 2026)',
+      'new-price:rack': 'Common practice, no source (Jan 2026)',
     }));
 
   it("is the buyer's own, in the buyer's words where there are any", () => {
@@ -33,7 +33,7 @@ describe('the source of a rate', () => {
     };
     expect(sources({ ...DEFAULT_SETTINGS, rates })).toMatchObject({
       'used-rate:iron': 'Your own figure',
-      'new-price:iron': 'the shop at the weir (2026-05)',
+      'new-price:iron': 'the shop at the weir (May 2026)',
     });
   });
 });
