@@ -16,6 +16,14 @@ export const moneySchema = z.object({ minor, currency });
 export const STATUSES = ['new', 'asked', 'going', 'bought', 'gone'] as const;
 export type Status = (typeof STATUSES)[number];
 
+export const MOST_OFFERS = 200;
+export const offerSchema = z.object({
+  kind: z.enum(KINDS),
+  weight: z.nullable(z.object({ value: z.number().check(z.nonnegative()), unit: z.enum(['lb', 'kg']) })),
+  pieces: z.int().check(z.positive()),
+});
+export type Offer = z.infer<typeof offerSchema>;
+
 /** The evaluation in the few figures that a list shows and sorts by. */
 export const summarySchema = z.object({
   call: z.enum(['go', 'haggle', 'ask', 'leave']),
@@ -35,6 +43,8 @@ export const summarySchema = z.object({
   observed: z.optional(
     z.array(z.object({ category: z.enum(RATE_CATEGORIES), perUnit: z.number().check(z.positive()), currency })),
   ),
+  /** Sound pieces that it offers, to hold against what a kit lacks. Finds of before have none until they are judged again. */
+  offers: z.optional(z.array(offerSchema).check(z.maxLength(MOST_OFFERS))),
 });
 export type Summary = z.infer<typeof summarySchema>;
 

@@ -1,7 +1,9 @@
 /** An evaluation in the few figures that a list shows. */
+
+import { offersOf } from '../kit/fills.ts';
 import type { Evaluation } from '../listing/evaluation.ts';
 import { observedPrices } from '../price/observed.ts';
-import type { Summary } from './record.ts';
+import { MOST_OFFERS, type Summary } from './record.ts';
 
 /** Money in minor units, weight in pounds; the saving is likely new delivered less likely all-in of the lot. */
 export function summarise(evaluation: Evaluation): Summary {
@@ -26,5 +28,6 @@ export function summarise(evaluation: Evaluation): Summary {
     place: reading.place?.value.slice(0, 500) ?? null,
     distance: trip?.distance ?? reading.distance?.value ?? null,
     observed: observedPrices(evaluation),
+    offers: offersOf(evaluation).slice(0, MOST_OFFERS),
   };
 }

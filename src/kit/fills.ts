@@ -1,7 +1,7 @@
 /** What an ad would fill of a kit's open needs. */
 import type { Evaluation } from '../listing/evaluation.ts';
-import type { Item } from '../listing/reading.ts';
-import { inPounds } from '../units/mass.ts';
+import type { Item, Kind } from '../listing/reading.ts';
+import { inPounds, type Weight } from '../units/mass.ts';
 import type { Need } from './needs.ts';
 import { fillsNeed, isPlateKind } from './same-thing.ts';
 
@@ -23,6 +23,19 @@ export function soundPieces(item: Item, { flags, worth }: Evaluation): number {
     .reduce((sum, { pounds }) => sum + (each > 0 ? Math.round(pounds / each) : count), 0);
   return Math.max(0, Math.floor(count) - lost);
 }
+
+/** What an ad offers of things that can be used, by its items: kind, weight of one, and sound pieces. */
+export interface Offered {
+  readonly kind: Kind;
+  readonly weight: Weight | null;
+  readonly pieces: number;
+}
+
+export const offersOf = (evaluation: Evaluation): Offered[] =>
+  evaluation.reading.items.flatMap((item): Offered[] => {
+    const pieces = soundPieces(item, evaluation);
+    return pieces === 0 ? [] : [{ kind: item.kind.value, weight: item.unitWeight?.value ?? null, pieces }];
+  });
 
 export interface Fill {
   /** The item's id. */

@@ -20,7 +20,7 @@ export interface Need {
   /** Pieces, not pairs. */
   readonly pieces: number;
   /** Why: a key's tail of the strings. */
-  readonly because: 'heavy' | 'steps' | 'micro' | 'pull-height' | 'drop' | 'gym';
+  readonly because: 'heavy' | 'steps' | 'micro' | 'pull-height' | 'drop' | 'gym' | 'own';
 }
 
 /** Pairs of the plates under the heaviest, by unit: with them every step of the smallest of these (both sides) can be loaded. */

@@ -12,11 +12,11 @@ export interface OwnedThing extends Thing {
   readonly paid: number | null;
 }
 
-export interface KitState {
+export interface KitState<N extends Need = Need, T extends OwnedThing = OwnedThing> {
   /** Needs with the pieces that are still lacking, those with none left out. */
-  readonly open: readonly Need[];
+  readonly open: readonly N[];
   /** What is owned beyond the needs, with the pieces that are over. */
-  readonly surplus: readonly OwnedThing[];
+  readonly surplus: readonly T[];
   /** Minor units. */
   readonly spent: number;
   /** Of the budget; below zero when it was overspent; null without a budget. */
@@ -24,9 +24,13 @@ export interface KitState {
 }
 
 /** `budget` in minor units, for the whole kit. Pieces count one by one: an odd plate waits for its mate. */
-export function kitState(needs: readonly Need[], owned: readonly OwnedThing[], budget: number | null): KitState {
+export function kitState<N extends Need, T extends OwnedThing>(
+  needs: readonly N[],
+  owned: readonly T[],
+  budget: number | null,
+): KitState<N, T> {
   const lacking = needs.map((need) => ({ need, pieces: need.pieces }));
-  const surplus: OwnedThing[] = [];
+  const surplus: T[] = [];
   for (const thing of owned) {
     if (!(Number.isInteger(thing.pieces) && thing.pieces >= 0))
       throw new RangeError(`kitState: ${thing.pieces} is no number of pieces`);

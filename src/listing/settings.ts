@@ -29,6 +29,28 @@ const learnedCell = z
   .object({ ...cellShape, finds: z.int().check(z.nonnegative()), effective: atLeastZero, currency })
   .check(inOrder);
 
+const weight = z.object({ value: positive.check(z.lte(5000)), unit: z.enum(['lb', 'kg']) });
+
+/** What the buyer said of lifting, money and room: what the kit is reckoned from. */
+const kitFigures = z.object({
+  /** The best lift, bar included, and the smallest jump, both sides together. */
+  best: weight,
+  jump: weight,
+  /** Snatches and cleans are done. */
+  olympicLifts: z.boolean(),
+  /** Plates that are bought; "mixed" is a bar and bumpers in kilograms with plates in pounds. */
+  plates: z.enum(['lb', 'kg', 'mixed']),
+  /** Cap for the whole kit in major units; null for none. */
+  budget: z.nullable(atLeastZero),
+  /** Both collars together; null when none are used or they weigh next to nothing. */
+  collars: z.nullable(weight),
+  /** Length of one sleeve that takes plates, in mm; null when it isn't known. */
+  sleeveLengthMm: z.nullable(positive),
+  /** Height of the rack's floor and room for a platform, in mm; null while nobody measured. */
+  platform: z.nullable(z.object({ rackFloorMm: positive, widthMm: positive, depthMm: positive })),
+});
+export type KitFigures = z.infer<typeof kitFigures>;
+
 export const placeSchema = z.object({
   name: z.string().check(z.maxLength(200)),
   /** Degrees north and east. */
@@ -89,6 +111,8 @@ export const settingsSchema = z.object({
       )
       .check(z.maxLength(100)),
   ),
+  /** Null while no kit was set up: then `need` sets no limit. */
+  kit: z.nullable(kitFigures),
   /** One-way distance to the seller, when typed. */
   distance: z.nullable(z.object({ value: atLeastZero, unit: z.enum(['mi', 'km']) })),
   /** Where the buyer sets out, and where the seller of the ad in hand lives: the distance comes from them when none is typed or stated. */
@@ -143,6 +167,7 @@ export const DEFAULT_SETTINGS: Settings = {
   sleeveMm: 50,
   otherSleeveMm: null,
   need: null,
+  kit: null,
   distance: null,
   home: null,
   sellerAt: null,
