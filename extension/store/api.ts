@@ -1,7 +1,8 @@
 /** The store as its users see it. Every call settles with an `Outcome`; `ok` of a write means that it is on disk. Times are milliseconds since 1970. */
 
 import type { AgainHow } from '../../src/again/index.ts';
-import type { Find, Status } from '../../src/finds/record.ts';
+import type { Find, Offer, Status } from '../../src/finds/record.ts';
+import type { Thing } from '../../src/kit/same-thing.ts';
 import type { CallKind, Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Kind } from '../../src/listing/reading.ts';
@@ -39,6 +40,8 @@ export interface ListQuery {
   readonly calls?: readonly CallKind[];
   /** Only finds that have one of these. */
   readonly kinds?: readonly Kind[];
+  /** Only finds that offer something of these; what was never judged for it is left out. Everything when left out, nothing when empty. */
+  readonly fills?: readonly Thing[];
   /** Only finds in whose title, place or notes every word (or its beginning) stands, in any case. */
   readonly words?: string;
   /** First row wanted, from 0, and how many at most. */
@@ -81,6 +84,10 @@ export interface Finds {
   setStatus(id: string, status: Status, now: number): Promise<Outcome<Find>>;
   remove(id: string, now: number): Promise<Outcome<Removal>>;
   undo(token: string): Promise<Outcome<Find>>;
+  /** Finds kept before there was a word of what they offer, in no order. */
+  withoutOffers(): Promise<Outcome<readonly string[]>>;
+  /** Adds what finds offer, all at once. It does not make them newer, for the ad is the same. Those that are gone are passed over. */
+  putOffers(offers: ReadonlyMap<string, readonly Offer[]>): Promise<Outcome<null>>;
   /** What can be undone, the latest removal first. */
   removals(): Promise<Outcome<readonly Removal[]>>;
   /** Deletes for good what was removed before a time; gives how many. */

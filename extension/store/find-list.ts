@@ -3,6 +3,7 @@
  * indexes, measured, and any filter comes free. Only the rows that are shown are checked.
  */
 import type { Find } from '../../src/finds/record.ts';
+import { fillsNeed, type Thing } from '../../src/kit/same-thing.ts';
 import { inMiles } from '../../src/units/length.ts';
 import { POUND_IN_KILOGRAMS } from '../../src/units/mass.ts';
 import type { FindPage, ListQuery, Order } from './api.ts';
@@ -54,7 +55,16 @@ const before =
     return one.row.id < other.row.id === descending ? 1 : -1;
   };
 
-function fits({ words, statuses, calls, kinds }: ListQuery): (row: FindRow) => boolean {
+/** Something of it is wanted. A damaged row stays in, and is found out when it is shown. */
+function offersOne(find: Find, wanted: readonly Thing[]): boolean {
+  try {
+    return find.summary.offers?.some((offer) => wanted.some((one) => fillsNeed(offer, one))) ?? false;
+  } catch {
+    return true;
+  }
+}
+
+function fits({ words, statuses, calls, kinds, fills }: ListQuery): (row: FindRow) => boolean {
   const beginnings = wordsIn(words ?? '').map((word) => ` ${word}`);
   const ofStatus = statuses?.length ? new Set<string>(statuses) : null;
   const ofCall = calls?.length ? new Set<string>(calls) : null;
@@ -63,6 +73,7 @@ function fits({ words, statuses, calls, kinds }: ListQuery): (row: FindRow) => b
     (!ofStatus || ofStatus.has(row.status)) &&
     (!ofCall || ofCall.has(row.find?.summary?.call)) &&
     (!ofKind || (row.find?.summary?.kinds?.some((kind) => ofKind.has(kind)) ?? false)) &&
+    (!fills || offersOne(row.find, fills)) &&
     beginnings.every((beginning) => row.words.includes(beginning));
 }
 
@@ -77,7 +88,7 @@ export function pageOf(rows: readonly FindRow[], query: ListQuery, damage: Damag
 const MOST_OPENING = 500;
 
 /** The list as it is first opened: the latest changes of everything. */
-const isOpening = ({ order, descending, words, statuses, calls, kinds, from, count }: ListQuery): boolean =>
+const isOpening = ({ order, descending, words, statuses, calls, kinds, fills, from, count }: ListQuery): boolean =>
   count <= MOST_OPENING &&
   order === 'changed' &&
   descending &&
@@ -85,7 +96,8 @@ const isOpening = ({ order, descending, words, statuses, calls, kinds, from, cou
   !words?.trim() &&
   !statuses?.length &&
   !calls?.length &&
-  !kinds?.length;
+  !kinds?.length &&
+  !fills;
 
 /**
  * The opening page by the browser's own index, before all rows are in memory: at ten thousand finds that is a few milliseconds

@@ -51,7 +51,7 @@ const later = (find: Find, now: number): number => Math.max(now, find.changedAt 
 
 export function findWrites(
   context: Context,
-): Pick<Finds, 'keep' | 'refresh' | 'update' | 'setStatus' | 'remove' | 'undo' | 'purge'> {
+): Pick<Finds, 'keep' | 'refresh' | 'putOffers' | 'update' | 'setStatus' | 'remove' | 'undo' | 'purge'> {
   const { db } = context;
 
   const change = (id: string, now: number, step: (find: Find) => Find) =>
@@ -81,6 +81,16 @@ export function findWrites(
         const changed = taken(findSchema, { ...find, ...fromAd(ad), prices, metAt, changedAt: later(find, now) });
         await putFind(db, changed, taken(adSchema, { id, listing: ad.listing, edits: ad.edits }));
         return changed;
+      }),
+
+    putOffers: (offers) =>
+      writing(context, PARTS, async (damage) => {
+        for (const [id, given] of offers) {
+          const row = await db.finds.get(id);
+          const find = row && soundFind(row, damage);
+          if (find) await putRow(db, taken(findSchema, { ...find, summary: { ...find.summary, offers: given } }));
+        }
+        return null;
       }),
 
     update: (id, given, now) => change(id, now, (find) => ({ ...find, ...given })),

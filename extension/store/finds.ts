@@ -52,6 +52,8 @@ export function findsOf(context: Context): Finds {
         return { find, listing: ad.listing, edits: ad.edits };
       }),
     list: (query) => reading(context, (damage) => listed(query, damage)),
+    withoutOffers: () =>
+      reading(context, async () => (await rows()).flatMap(({ id, find }) => (find?.summary?.offers ? [] : [id]))),
     watchList: (query, seen) => following(context, (damage) => listed(query, damage), seen),
     watch: (id, seen) => following(context, (damage) => oneFind(db, id, damage), seen),
     watchCounts: (seen) => following(context, () => counts(db), seen),

@@ -1,6 +1,6 @@
 /** The store of the extension: finds, kit, rates and settings in IndexedDB, shared by all pages of the extension. */
 
-export { type Find, type PricePoint, STATUSES, type Status, type Summary } from '../../src/finds/record.ts';
+export { type Find, type Offer, type PricePoint, STATUSES, type Status, type Summary } from '../../src/finds/record.ts';
 export type {
   AdToKeep,
   BadFile,

@@ -34,6 +34,10 @@ export const ownedSchema = z.object({
   sleeveMm: millimetres,
   lengthMm: millimetres,
   note: text(2000),
+  /** Thickness of a plate where it sits on the sleeve. */
+  thicknessMm: z.optional(millimetres),
+  /** For all pieces; what came with a find has none of its own: it was paid with the find. */
+  paid: z.optional(z.nullable(moneySchema)),
   changedAt: moment,
 });
 export type Owned = z.infer<typeof ownedSchema>;
@@ -44,6 +48,8 @@ export const needSchema = z.object({
   pieces,
   weight: z.nullable(weight),
   note: text(2000),
+  /** The buyer's own word: it stays when the list follows other figures. With 0 pieces: taken off the list. */
+  own: z.optional(z.boolean()),
   changedAt: moment,
 });
 export type Need = z.infer<typeof needSchema>;

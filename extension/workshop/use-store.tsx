@@ -25,7 +25,7 @@ export function WithStore({ host, children }: { readonly host: WorkshopHost; rea
     };
   }, [host]);
   const store = opened?.ok ? opened.value : null;
-  useEffect(() => (store ? learning(store, host) : undefined), [store, host]);
+  useEffect(() => (store ? following(store, host) : undefined), [store, host]);
   useEffect(() => store?.settings.watch((seen) => seen.ok && applyTheme(seen.value.theme)), [store]);
   if (opened === null) return <p class="quiet">{t('workshop_opening')}</p>;
   if (!opened.ok) return <p role="alert">{say(failureMessage(opened.code))}</p>;
@@ -37,16 +37,16 @@ export function WithStore({ host, children }: { readonly host: WorkshopHost; rea
   );
 }
 
-/** The going rate follows the finds while a screen is open. */
-function learning(store: Store, host: WorkshopHost): Stop {
-  let stop: Stop | null = null;
+/** The going rate follows the finds, and what is lacking the kit, while a screen is open. */
+function following(store: Store, host: WorkshopHost): Stop {
+  const stops: Stop[] = [];
   let wanted = true;
-  import('../store/learning.ts').then(({ keepLearning }) => {
-    if (wanted) stop = keepLearning(store, host.now);
-  });
+  const start = (follow: (store: Store, clock: () => number) => Stop) => void (wanted && stops.push(follow(store, host.now)));
+  import('../store/learning.ts').then(({ keepLearning }) => start(keepLearning));
+  import('../store/kit-need.ts').then(({ keepFollowingKit }) => start(keepFollowingKit));
   return () => {
     wanted = false;
-    stop?.();
+    for (const stop of stops) stop();
   };
 }
 
