@@ -6,6 +6,10 @@ import type { Find, Outcome, Owned, Status, Store } from '../store/index.ts';
 /** Ids of what came with a find: they lead back to it, so that taking it back needs no other record. */
 const beginningOf = (find: string): string => `${find}/`;
 
+/** The find that a thing of the kit came with; null for what was there before or was added by hand. */
+export const foundIn = (finds: readonly Find[], { id }: Pick<Owned, 'id'>): Find | null =>
+  finds.find((find) => id.startsWith(beginningOf(find.id))) ?? null;
+
 /** Its goods as the kit keeps them. What is to be sold on, or counts for nothing, does not get there. */
 export const ownedFrom = (find: Pick<Find, 'id' | 'title'>, { items }: Pick<Reading, 'items'>): Omit<Owned, 'changedAt'>[] =>
   items.filter(isKept).map((item: Item) => ({
@@ -57,10 +61,10 @@ export async function takeBack(store: Store, find: string, { status, paid }: Bef
   return failed ?? { ok: true, value: null };
 }
 
-type Failed = Extract<Outcome<never>, { readonly ok: false }>;
+export type Failed = Extract<Outcome<never>, { readonly ok: false }>;
 
 /** Does one after the other, up to the first that fails. */
-async function firstFailure(works: readonly (() => Promise<Outcome<unknown>>)[]): Promise<Failed | null> {
+export async function firstFailure(works: readonly (() => Promise<Outcome<unknown>>)[]): Promise<Failed | null> {
   for (const work of works) {
     const outcome = await work();
     if (!outcome.ok) return outcome;

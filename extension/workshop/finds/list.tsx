@@ -5,9 +5,11 @@ import { useWords } from '../../components/speech.ts';
 import { type FindPage, failureMessage } from '../../store/index.ts';
 import { Example } from '../example/index.tsx';
 import type { WorkshopHost } from '../host.ts';
+import { useCompleteOffers } from '../kit/complete-offers.ts';
 import { useLive } from '../use-live.ts';
 import { useStore } from '../use-store.tsx';
 import { Bulk } from './bulk.tsx';
+import { FillsKit, useLacking } from './fills-kit.tsx';
 import { isFiltered, queryOf, type Wanted } from './query.ts';
 import { Rows } from './rows.tsx';
 import { Toolbar, type ToolbarProps } from './toolbar.tsx';
@@ -32,7 +34,9 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
   const [stretch, setStretch] = useState<Stretch>(FIRST);
   const [chosen, setChosen] = useState(NONE);
   const { from, count } = stretch;
-  const query = queryOf(wanted, from, count);
+  const lacking = useLacking();
+  const judging = useCompleteOffers(host, wanted.fillsKit);
+  const query = queryOf(wanted, lacking ?? [], from, count);
   const outcome = useLive<Drawn>(
     // The page says where it begins: until the next one is there, the rows of the last are drawn where they belong.
     (seen) => store.finds.watchList(query, (page) => seen(page.ok ? { ok: true, value: { page: page.value, from } } : page)),
@@ -46,7 +50,7 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
     setChosen(next);
   };
   const chooseAll = async () => {
-    const all = await store.finds.list(queryOf(wanted, 0, Number.MAX_SAFE_INTEGER));
+    const all = await store.finds.list(queryOf(wanted, lacking ?? [], 0, Number.MAX_SAFE_INTEGER));
     if (all.ok) setChosen(new Set(all.value.rows.map(({ id }) => id)));
   };
   const change = (next: Wanted) => {
@@ -57,8 +61,10 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
   return (
     <>
       <Toolbar wanted={wanted} onWanted={change} />
+      {wanted.fillsKit && <FillsKit lacking={lacking} />}
       <p class="quiet" role="status">
         {outcome?.ok && t('finds_count', { n: total })}
+        {judging && ` ${t('kit_judging')}`}
       </p>
       {outcome && !outcome.ok && <p role="alert">{say(failureMessage(outcome.code))}</p>}
       {outcome?.ok && total === 0 && <p>{t(isFiltered(wanted) ? 'finds_none_such' : 'finds_none')}</p>}

@@ -38,6 +38,15 @@ export function Toolbar({ wanted, onWanted }: ToolbarProps) {
       {filter('status', options(STATUSES, 'finds_status_'))}
       {filter('call', options(CALLS, 'finds_call_'))}
       {filter('kind', options(KINDS, 'panel_kind_'))}
+      <label class="tick">
+        <input
+          type="checkbox"
+          data-path="fills-kit"
+          checked={wanted.fillsKit}
+          onChange={(event) => onWanted({ ...wanted, fillsKit: event.currentTarget.checked })}
+        />
+        {t('kit_fills_filter')}
+      </label>
       <ChoiceField
         path="order"
         label={t('finds_by_order')}

@@ -1,15 +1,15 @@
 /** The finds that stand side by side, judged as they are kept. */
 import { useEffect, useState } from 'preact/hooks';
+import type { NamedNeed } from '../../../src/kit/need-list.ts';
 import type { Evaluation } from '../../../src/listing/evaluation.ts';
 import type { Correction } from '../../../src/listing/reading.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
 import { exponentOf, type Money } from '../../../src/units/money.ts';
 import type { Message } from '../../../src/words/message.ts';
-import { adKey } from '../../panel/ad-key.ts';
-import { corrections, forAd, startSession } from '../../panel/session.ts';
-import { unpackEdits } from '../../panel/stored-edits.ts';
+import { judgedAsKept } from '../../panel/judged-as-kept.ts';
 import { type Find, failureMessage } from '../../store/index.ts';
+import { openNeeds } from '../../store/kit-need.ts';
 import type { WorkshopHost } from '../host.ts';
 import { useStore } from '../use-store.tsx';
 
@@ -25,6 +25,8 @@ export interface Columns {
   readonly columns: readonly Column[] | null;
   /** In which the buyer thinks. */
   readonly unit: MassUnit;
+  /** What the kit lacks; null where none was set up. */
+  readonly open: readonly NamedNeed[] | null;
   /** What could not be opened, said once each. */
   readonly failed: readonly Message[];
 }
@@ -35,37 +37,34 @@ const askedAt = ({ minor, currency }: Money): readonly Correction[] => [
 
 export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns {
   const store = useStore();
-  const [found, setFound] = useState<Columns>({ columns: null, unit: DEFAULT_SETTINGS.unit, failed: [] });
+  const [found, setFound] = useState<Columns>({ columns: null, unit: DEFAULT_SETTINGS.unit, open: null, failed: [] });
   useEffect(() => {
     let here = true;
     const load = async (): Promise<Columns> => {
-      const [kept, stored, { evaluate }] = await Promise.all([
+      const [kept, stored, open, { evaluate }] = await Promise.all([
         Promise.all(ids.map((id) => store.finds.get(id))),
         store.settings.load(host.now()),
+        openNeeds(store, host.now()),
         host.core(),
       ]);
       const settings = stored.ok ? stored.value.settings : DEFAULT_SETTINGS;
       const columns = kept.flatMap((one): Column[] => {
         if (!one.ok) return [];
-        const { find, listing, edits } = one.value;
-        const session = unpackEdits(startSession(adKey(listing), listing), edits, evaluate(listing, settings).reading.doubts);
-        const own = forAd(settings, session);
-        const said = corrections(session);
-        return [
-          {
-            find,
-            evaluation: evaluate(listing, own, said),
-            at: (price) => evaluate(listing, own, [...said, ...askedAt(price)]),
-          },
-        ];
+        const { evaluation, withMore } = judgedAsKept(evaluate, one.value, settings);
+        return [{ find: one.value.find, evaluation, at: (price) => withMore(askedAt(price)) }];
       });
-      return { columns, unit: settings.unit, failed: kept.flatMap((one) => (one.ok ? [] : [failureMessage(one.code)])) };
+      return {
+        columns,
+        unit: settings.unit,
+        open: open.ok ? open.value : null,
+        failed: kept.flatMap((one) => (one.ok ? [] : [failureMessage(one.code)])),
+      };
     };
     load().then(
       (loaded) => here && setFound(loaded),
       (error: unknown) => {
         console.error('Ironsift:', error);
-        if (here) setFound({ columns: [], unit: DEFAULT_SETTINGS.unit, failed: [failureMessage('unexpected')] });
+        if (here) setFound({ columns: [], unit: DEFAULT_SETTINGS.unit, open: null, failed: [failureMessage('unexpected')] });
       },
     );
     return () => {

@@ -22,7 +22,7 @@ export default function SideBySide({ host, rest }: ScreenProps) {
 
 function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: readonly string[] }) {
   const { say, t } = useWords();
-  const { columns, unit, failed } = useColumns(host, ids);
+  const { columns, unit, open, failed } = useColumns(host, ids);
   if (ids.length < 2) {
     return (
       <p>
@@ -43,7 +43,7 @@ function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: rea
         <>
           <Verdict columns={columns} comparison={comparison} />
           <CompareChart columns={columns} comparison={comparison} />
-          <CompareTable columns={columns} unit={unit} best={comparison.best} />
+          <CompareTable columns={columns} unit={unit} open={open} best={comparison.best} />
           <button type="button" class="no-print" onClick={() => print()}>
             {t('compare_print')}
           </button>

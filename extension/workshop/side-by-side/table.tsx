@@ -1,10 +1,13 @@
 /** Two to five finds, a column each, the same questions in the same rows. */
 import type { ComponentChildren } from 'preact';
+import { filledBy } from '../../../src/kit/filled-by.ts';
+import type { NamedNeed } from '../../../src/kit/need-list.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
 import { likelyAndSpan, perWords, poundsIn } from '../../components/figures.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 import { groupFlags } from '../../panel/flags.tsx';
 import { itemName, keyTail } from '../../panel/item-words.ts';
+import { filledName } from '../kit/thing-words.ts';
 import { addressOf } from '../route.ts';
 import type { Column } from './columns.ts';
 import { offeredRows, piecesIn } from './offered.ts';
@@ -57,6 +60,17 @@ function figures(words: Words, columns: readonly Column[], unit: MassUnit): Row[
   ];
 }
 
+/** What each lot would fill of what the kit lacks: "2 of 4 × Plates, 45 lb; Straight bar". */
+function fills(words: Words, columns: readonly Column[], open: readonly NamedNeed[] | null): Row[] {
+  const { t } = words;
+  if (open === null) return [];
+  const cells = columns.map(({ evaluation }) => {
+    const filled = filledBy(evaluation, open);
+    return filled.length === 0 ? t('kit_fills_nothing') : filled.map((one) => filledName(words, one)).join('; ');
+  });
+  return [{ id: 'fills', label: t('kit_fills_row'), cells }];
+}
+
 function lists(words: Words, columns: readonly Column[]): Row[] {
   const { say, t } = words;
   const list = (lines: readonly string[], none: string) =>
@@ -98,15 +112,22 @@ function lists(words: Words, columns: readonly Column[]): Row[] {
 export function CompareTable({
   columns,
   unit,
+  open,
   best,
 }: {
   readonly columns: readonly Column[];
   readonly unit: MassUnit;
+  readonly open: readonly NamedNeed[] | null;
   readonly best: number | null;
 }) {
   const words = useWords();
   const { t } = words;
-  const rows = [...figures(words, columns, unit), ...offered(words, columns), ...lists(words, columns)];
+  const rows = [
+    ...figures(words, columns, unit),
+    ...fills(words, columns, open),
+    ...offered(words, columns),
+    ...lists(words, columns),
+  ];
   return (
     <div class="compare-box">
       <table class="compare">

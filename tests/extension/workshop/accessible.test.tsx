@@ -3,7 +3,7 @@ import 'fake-indexeddb/auto';
 import axe from 'axe-core';
 import { expect, it, vi } from 'vitest';
 import { ad, PLATES } from '../store/making.ts';
-import { clickOn, openWorkshop, shown } from './open.tsx';
+import { clickOn, go, openWorkshop, shown } from './open.tsx';
 
 // The checker takes its time over a page of a hundred fields.
 vi.setConfig({ testTimeout: 90_000 });
@@ -30,4 +30,16 @@ it('finds with the example', async () => {
   await openWorkshop([]);
   await shown('[data-example] .call');
   expect(await violations()).toEqual([]);
+});
+
+it('the kit, before and after it is set up, its loads and its platform', async () => {
+  await openWorkshop([], '#kit');
+  await clickOn(await shown('[data-set-up]'));
+  await shown('[data-need]');
+  expect(await violations()).toEqual([]);
+  for (const part of ['loads', 'platform']) {
+    await go(`#kit/${part}`);
+    await shown(`[data-part=${part}] h2`);
+    expect(await violations()).toEqual([]);
+  }
 });

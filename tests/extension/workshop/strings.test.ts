@@ -16,7 +16,7 @@ const LOCALE = 'extension/_locales/en';
 const keysIn = (part: string): string[] => Object.keys(JSON.parse(readFileSync(join(LOCALE, part), 'utf8')));
 const known = new Set(readdirSync(LOCALE).flatMap(keysIn));
 
-const PARTS = ['workshop', 'finds', 'compare', 'keep', 'pickup', 'weigh', 'message', 'bought'];
+const PARTS = ['kit', 'workshop', 'finds', 'compare', 'keep', 'pickup', 'weigh', 'message', 'bought'];
 const named = [...code.matchAll(new RegExp(`'((?:${PARTS.join('|')})_\\w+)'`, 'g'))].map(([, key = '']) => key);
 const beginnings = [...code.matchAll(new RegExp(`[\`']((?:${PARTS.join('|')})_\\w*_)(?:\\$\\{|')`, 'g'))].map(
   ([, key = '']) => key,
@@ -42,4 +42,4 @@ describe.each(PARTS)('%s.json', (part) => {
 
 /** Named by a value alone: a screen, a row of the comparison, what lots are measured by. */
 const VARYING =
-  /^workshop_|^weigh_(?:washer_(?:wanted|tolerance|weighed|each)|\w+In)$|^pickup_\w+Mm$|^compare_(?:call|asked|all_in|usable|per_pound|per_new|new|most|drive)$/;
+  /^workshop_|^kit_(?:best|jump)(?:_unit)?$|^weigh_(?:washer_(?:wanted|tolerance|weighed|each)|\w+In)$|^pickup_\w+Mm$|^compare_(?:call|asked|all_in|usable|per_pound|per_new|new|most|drive)$/;

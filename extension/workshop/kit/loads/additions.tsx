@@ -1,0 +1,57 @@
+/** The kept finds that would help the loads most; reckoned when it is opened. */
+import { useState } from 'preact/hooks';
+import type { Load } from '../../../../src/kit/loads.ts';
+import type { LoadedBar, OwnedPlates } from '../../../../src/kit/plates.ts';
+import type { MassUnit, Weight } from '../../../../src/units/mass.ts';
+import { useWords } from '../../../components/speech.ts';
+import type { WorkshopHost } from '../../host.ts';
+import { addressOf } from '../../route.ts';
+import { useCompleteOffers } from '../complete-offers.ts';
+import { gapWords } from './total-words.ts';
+import { useAdditions } from './use-additions.ts';
+
+export interface AdditionsProps {
+  readonly host: WorkshopHost;
+  readonly plates: readonly OwnedPlates[];
+  readonly loads: readonly Load[];
+  readonly bar: LoadedBar;
+  readonly best: Weight;
+  readonly unit: MassUnit;
+}
+
+export function Additions({ host, plates, loads, bar, best, unit }: AdditionsProps) {
+  const words = useWords();
+  const { t } = words;
+  const [open, setOpen] = useState(false);
+  const judging = useCompleteOffers(host, open);
+  const found = useAdditions(open && !judging, plates, loads, bar, best);
+  return (
+    <section aria-labelledby="kit-additions" class="no-print">
+      <h2 id="kit-additions">{t('kit_additions')}</h2>
+      {open ? (
+        <div role="status">
+          {(judging || found.best === null) && <p class="quiet">{t('kit_judging')}</p>}
+          {!judging && found.seen < found.all && (
+            <p class="quiet">{t('kit_additions_so_far', { seen: found.seen, all: found.all })}</p>
+          )}
+          {found.best?.length === 0 && found.seen === found.all && <p>{t('kit_additions_none')}</p>}
+          <ul class="kit-list">
+            {found.best?.map(({ find, added, gap }) => (
+              <li key={find.id} class="kit-line" data-addition={find.id}>
+                <a class="kit-name" href={addressOf('finds', find.id)}>
+                  {find.title || t('finds_untitled')}
+                </a>
+                <span>{t('kit_adds', { n: added })}</span>
+                <span>{gapWords(words, gap, unit) ?? t('kit_no_gap')}</span>
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : (
+        <button type="button" data-additions onClick={() => setOpen(true)}>
+          {t('kit_additions_look')}
+        </button>
+      )}
+    </section>
+  );
+}

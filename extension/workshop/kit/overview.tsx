@@ -1,0 +1,58 @@
+/** What is needed and owned, and what the rest costs. Before anything is set up: the few figures that the list follows from. */
+
+import { Announcer } from '../../components/announcer.tsx';
+import { useWords } from '../../components/speech.ts';
+import type { WorkshopHost } from '../host.ts';
+import { Answer } from './answer.tsx';
+import { Figures } from './figures.tsx';
+import { Money } from './money.tsx';
+import { Needs } from './needs.tsx';
+import { OwnedList } from './owned.tsx';
+import { forgetKit, saveFigures } from './save.ts';
+import { countedName } from './thing-words.ts';
+import type { OpenKit } from './use-kit.ts';
+
+export function Overview({ host, kit }: { readonly host: WorkshopHost; readonly kit: OpenKit }) {
+  const words = useWords();
+  const { t } = words;
+  const { figures, status, write } = kit;
+  if (figures === null || status === null) {
+    return (
+      <>
+        <p>{t('kit_start')}</p>
+        <Figures kit={kit} />
+        <p>
+          <button
+            type="button"
+            class="strong"
+            data-set-up
+            onClick={() => void write((store, now) => saveFigures(store, {}, now))}
+          >
+            {t('kit_set_up')}
+          </button>
+        </p>
+        <OwnedList host={host} kit={kit} />
+      </>
+    );
+  }
+  const lacking = status.open.map((need) => countedName(words, need));
+  return (
+    <>
+      <Answer kit={kit} figures={figures} status={status} />
+      <Announcer text={lacking.length === 0 ? t('kit_complete') : t('kit_lacks_short', { what: lacking.join('; ') })} />
+      <Needs kit={kit} status={status} />
+      <OwnedList host={host} kit={kit} />
+      <Money kit={kit} figures={figures} status={status} />
+      <section aria-labelledby="kit-figures">
+        <h2 id="kit-figures">{t('kit_figures')}</h2>
+        <Figures kit={kit} />
+        <p>
+          <button type="button" class="bare" data-forget onClick={() => void write(forgetKit)}>
+            {t('kit_forget')}
+          </button>{' '}
+          <span class="quiet">{t('kit_forget_why')}</span>
+        </p>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,225 @@
+import 'fake-indexeddb/auto';
+import { act } from 'preact/test-utils';
+import { describe, expect, it, vi } from 'vitest';
+import { pounds } from '../../../src/units/mass.ts';
+import { ad, PLATES, value } from '../store/making.ts';
+import { clickOn, go, openWorkshop, says, setTo, shown } from './open.tsx';
+
+type Opened = Awaited<ReturnType<typeof openWorkshop>>;
+const field = (path: string) => shown<HTMLInputElement>(`[data-path="${path}"]`);
+const HEAVY = '[data-need="default/plate/45lb"]';
+const lacking = (count: number) => shown(`${HEAVY}[data-lacking="${count}"]`);
+
+async function setUp(ads: Parameters<typeof openWorkshop>[0] = []): Promise<Opened> {
+  const made = await openWorkshop(ads, '#kit');
+  await clickOn(await shown('[data-set-up]'));
+  await shown(HEAVY);
+  return made;
+}
+
+async function addOwned(kind: string, weight: string | null, pieces: string, paid: string | null = null) {
+  const details = (await field('new.kind')).closest('details');
+  if (details) details.open = true;
+  await setTo(await field('new.kind'), kind);
+  if (weight) await setTo(await field('new.weight'), weight);
+  await setTo(await field('new.pieces'), pieces);
+  if (paid) await setTo(await field('new.paid'), paid);
+  await clickOn(await shown('[data-done=new]'));
+}
+
+/** Waits until something is gone. */
+async function gone(selector: string) {
+  for (let tries = 0; tries < 300 && document.querySelector(selector); tries += 1) {
+    await act(() => new Promise((resolve) => setTimeout(resolve, 10)));
+  }
+  expect(document.querySelector(selector)).toBeNull();
+}
+
+/** The setting once it fits: it follows a moment later. */
+const needOnce = ({ store }: Opened, fits: (need: readonly { pieces: number }[] | null) => boolean) =>
+  vi.waitFor(async () => expect(value(await store.settings.load(1)).settings.need).toSatisfy(fits), 3000);
+
+describe('needs and owned', () => {
+  it('a kit that nobody set up sets no limit, also with something owned', async () => {
+    const made = await openWorkshop([], '#kit');
+    await shown('[data-set-up]');
+    await addOwned('plate', '45', '2');
+    await shown('[data-owned]');
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    expect(value(await made.store.settings.load(1)).settings).toMatchObject({ need: null, kit: null });
+  });
+
+  it('is set up by one press, follows the figures, and keeps what the buyer set', async () => {
+    const made = await setUp();
+    // 315 × 1.1 = 346.5, less 45 and 105: 196.5 / 90, so three pairs.
+    await lacking(6);
+    await needOnce(made, (need) => need?.[0]?.pieces === 6);
+    await setTo(await field('best'), '405');
+    await lacking(8);
+    await setTo(await field('default/plate/45lb.pieces'), '10');
+    await lacking(10);
+    await setTo(await field('best'), '225');
+    await needOnce(made, (need) => need?.[0]?.pieces === 10);
+    await clickOn(await shown('[data-reset]'));
+    await lacking(4);
+    expect(document.body.textContent).not.toMatch(/\[\w+_\w+\]|\{\w+\}/);
+  });
+
+  it('what is owned is no longer lacking; removed and undone', async () => {
+    const made = await setUp();
+    await addOwned('plate', '45', '4', '150');
+    await lacking(2);
+    await shown('[data-owned]', says('Paid $150'));
+    await needOnce(made, (need) => need?.[0]?.pieces === 2);
+    await clickOn(await shown('[data-owned] [data-remove]'));
+    await lacking(6);
+    await clickOn(await shown('[data-undo]'));
+    await lacking(2);
+    await clickOn(await shown('[data-owned] [data-edit]'));
+    await setTo(await field('edit.pieces'), '8');
+    await clickOn(await shown('[data-done=edit]'));
+    await lacking(0);
+    await shown('[data-surplus]', says('2 × Plates, 45 lb'));
+  });
+
+  it('a plate without a weight is asked about, a need is added, taken off and brought back', async () => {
+    await setUp();
+    await clickOn(await shown('[data-add-need]'));
+    await shown('[role=alert]', says('Say what one weighs'));
+    await setTo(await field('new-need.weight'), '35');
+    await clickOn(await shown('[data-add-need]'));
+    await shown('[data-need]', says('Plates, 35 lb'));
+    await clickOn(await shown('[data-remove="default/bench"]'));
+    await shown('[data-undo]');
+    await gone('[data-need="default/bench"]');
+    await clickOn(await shown('[data-undo]'));
+    await shown('[data-need="default/bench"]');
+  });
+
+  it('says in words when the money does not do, and when nothing is lacking', async () => {
+    const made = await setUp();
+    await setTo(await field('budget'), '100');
+    await shown('[data-fit=short]', says(/short by \$[\d,]+ at the going rate/));
+    await setTo(await field('budget'), '20000');
+    await shown('[data-fit=fits]');
+    for (const need of value(await made.store.kit.needs.all())) {
+      const thing = { weighed: [], boreMm: null, shaftMm: null, sleeveMm: null, lengthMm: null, note: '', own: undefined };
+      const { kind, pieces, weight } = need;
+      value(await made.store.kit.owned.put({ ...thing, id: need.id, kind, pieces, weight }, 5));
+    }
+    await shown('[data-headline]', says('Your kit is complete'));
+    await needOnce(made, (need) => need?.length === 0);
+  });
+
+  it('counts what was paid for a find once', async () => {
+    const made = await setUp([ad(PLATES)]);
+    const find = made.finds[0];
+    const { buy } = await import('../../../extension/workshop/bought.ts');
+    const reading = ad(PLATES).evaluation.reading;
+    if (find) value(await buy(made.store, find, reading, { minor: 14_000, currency: 'USD' }, 9e11));
+    await lacking(2);
+    await shown('[data-money=spent]', says('$140'));
+    await shown('[data-owned]', says('paid $140 in all'));
+  });
+
+  it('forgets the kit: no limit again, what is owned stays', async () => {
+    const made = await setUp();
+    await addOwned('bar', null, '1');
+    await shown('[data-owned]');
+    await clickOn(await shown('[data-forget]'));
+    await shown('[data-set-up]');
+    await needOnce(made, (need) => need === null);
+    await vi.waitFor(async () => expect(value(await made.store.kit.needs.all())).toEqual([]));
+    await shown('[data-owned]');
+  });
+});
+
+describe('loads', () => {
+  it('says what to do without plates; then every load, the gap, the odd plate, and each side of a target', async () => {
+    await setUp();
+    await go('#kit/loads');
+    await shown('[data-headline]', says('No plates yet'));
+    await go('#kit');
+    await addOwned('plate', '45', '5');
+    await shown('[data-owned]');
+    await go('#kit/loads');
+    // 45, 135, 225 up to 315: the widest step is 90 lb.
+    await shown('[data-headline]', says('3 different loads up to 315 lb'));
+    await shown('[data-gap]', says('Widest gap: 90 lb, from 45 lb to 135 lb'));
+    await shown('[data-odd]', says('One plate has no mate'));
+    await setTo(await field('target'), '225');
+    await shown('[data-load=exact]', says('225 lb: on each side 2 × 45 lb'));
+    await setTo(await field('target'), '230');
+    await shown('[data-load=under]', says('225 lb'));
+    await setTo(await field('collars'), '5');
+    await setTo(await field('target'), '230');
+    await shown('[data-load=exact]', says('230 lb'));
+    expect(document.querySelectorAll('[data-total]')).toHaveLength(3);
+  });
+
+  it('says which kept find would help, also one kept before anybody asked what it offers', async () => {
+    const { store, finds } = await setUp([ad(PLATES, null, 'Heavy'), ad('2 x 10 lb olympic plates, $20', null, 'Small')]);
+    for (const { id } of finds) value(await store.finds.putOffers(new Map([[id, []]])));
+    await go('#kit/loads');
+    await clickOn(await shown('[data-additions]'));
+    await shown('[role=status]', says('None of your finds adds a load'));
+    expect(value(await store.finds.withoutOffers())).toEqual([]);
+    await go('#kit');
+    value(await store.finds.putOffers(new Map([[finds[0]?.id ?? '', [{ kind: 'plate', weight: pounds(45), pieces: 4 }]]])));
+    await go('#kit/loads');
+    await clickOn(await shown('[data-additions]'));
+    await shown('[data-addition]', says(/Heavy.*2 new loads.*Widest gap/s));
+  });
+});
+
+describe('platform', () => {
+  it('says whether it comes out flush, what to buy, how it is cut, and that two turn it', async () => {
+    const made = await setUp();
+    await go('#kit/platform');
+    await setTo(await field('rackFloorMm'), '2 1/4 in');
+    await shown('[data-flush]', says(/flush|shim/));
+    await shown('[data-shopping]', says('wood screws'));
+    await shown('[data-sheet] svg');
+    await shown('[data-two]', says('Two people'));
+    await setTo(await field('rackFloorMm'), '12');
+    await shown('[data-flush=false]', says('too high'));
+    const kept = async () => value(await made.store.settings.load(1)).settings.kit?.platform?.rackFloorMm;
+    await vi.waitFor(async () => expect(await kept()).toBe(12));
+    expect(document.body.textContent).not.toMatch(/\[\w+_\w+\]|\{\w+\}/);
+  });
+});
+
+describe('finds that fill the kit', () => {
+  const BENCH = 'Flat bench, sturdy, $60';
+
+  it('are listed by a tick, and side by side say what they fill', async () => {
+    const { finds } = await setUp([ad(PLATES, null, 'Plates'), ad(BENCH, null, 'Bench'), ad('Couch, comfy, $60', null, 'Couch')]);
+    await clickOn(await shown('[data-remove="default/bench"]'));
+    await gone('[data-need="default/bench"]');
+    await go('#finds');
+    await shown('[role=status]', says('3 finds'));
+    await clickOn(await field('fills-kit'));
+    await shown('[role=status]', says('1 find'));
+    await shown('[data-find]', says('Plates'));
+    await go(`#side-by-side/${finds[0]?.id},${finds[1]?.id}`);
+    const row = await shown('[data-row=fills]');
+    expect([...row.querySelectorAll('td')].map(({ textContent }) => textContent)).toEqual(['4 of 6 × Plates, 45 lb', 'nothing']);
+  });
+
+  it('without a kit the list says where to set one up', async () => {
+    await openWorkshop([ad(PLATES)], '#finds');
+    await shown('[data-find]');
+    await clickOn(await field('fills-kit'));
+    await shown('[data-no-needs]', says('No kit is set up yet'));
+  });
+});
+
+it('everything has a label', async () => {
+  await setUp();
+  for (const hash of ['#kit', '#kit/loads', '#kit/platform']) {
+    await go(hash);
+    await shown('.kit input');
+    for (const one of document.querySelectorAll<HTMLInputElement>('main input, main select'))
+      expect((one.labels?.[0]?.textContent ?? '').trim()).not.toBe('');
+  }
+});
