@@ -1,6 +1,6 @@
 /** Whether a thing fills a need: the same kind, and for plates and bars the same weight. */
 import type { Kind } from '../listing/reading.ts';
-import { sameFace } from '../price/mates.ts';
+import { sameFace } from '../price/same-face.ts';
 import { inPounds, type Weight } from '../units/mass.ts';
 
 /** What is needed, owned or found, one piece of it. */

@@ -6,6 +6,7 @@ import { categoryOf } from './categories.ts';
 import { conditionFactor } from './condition.ts';
 import type { Fit } from './fit.ts';
 import { pricesOf } from './rates.ts';
+import { sameFace } from './same-face.ts';
 
 /** Sound plates of one line, with their number and face value in pounds where the ad gives them. */
 export interface Mates {
@@ -14,9 +15,6 @@ export interface Mates {
   readonly pieces: number | null;
   readonly unit: number | null;
 }
-
-/** Face values that are the same plate: within rounding. In pounds. */
-export const sameFace = (a: number, b: number): boolean => Math.abs(a - b) <= 0.005 * Math.max(a, b);
 
 const keyOf = ({ item, unit, fit }: Mates): string => `${item.kind.value} ${unit?.toFixed(2)} ${fit.sleeveMm}`;
 

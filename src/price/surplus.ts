@@ -2,7 +2,7 @@
 import type { Item } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import { inPounds } from '../units/mass.ts';
-import { sameFace } from './mates.ts';
+import { sameFace } from './same-face.ts';
 
 /** Usable plates of one line: `gain` is what a pound is worth more when it is kept than when it is sold on, in minor units. */
 export interface Kept {
