@@ -1,9 +1,10 @@
 /** All ads of a page: how far the reading is, the tools, the rows, and what to do with those that are ticked. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { PageListing } from '../../../src/listing/page-listing.ts';
-import { useWords, type Words } from '../../components/speech.ts';
+import { useWords } from '../../components/speech.ts';
 import { arrange } from './arrange.ts';
 import { KeepBar } from './keep-bar.tsx';
+import { isRunning, listWords } from './list-words.ts';
 import type { Row } from './rows.ts';
 import type { SweepHost, Swept } from './sweep-host.ts';
 import { SweepTools } from './sweep-tools.tsx';
@@ -20,12 +21,6 @@ export interface SweepListProps {
   /** Keeps ads, answers how many. Null where none can be kept. */
   readonly onKeep: ((listings: readonly PageListing[]) => Promise<number>) | null;
 }
-
-/** What the list is, in words. */
-export const listWords = ({ t }: Words, { state, ads }: Swept): string =>
-  state === 'nothing' ? t('sweep_nothing') : t('sweep_heading', { n: ads.length });
-
-export const isRunning = ({ state }: Swept): boolean => state === 'reading' || state === 'watching';
 
 export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }: SweepListProps) {
   const words = useWords();
