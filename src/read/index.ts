@@ -44,7 +44,7 @@ import { applyTotals, draftsOfNouns, draftsOfQuantities, settleKinds } from './r
 import { firstToken } from './refiners/draft.ts';
 import { finishItem, nameDrafts } from './refiners/finish.ts';
 import { finishAsking } from './refiners/finish-asking.ts';
-import { implySet, withSetPlates } from './refiners/implied-sets.ts';
+import { implySet, withNamedSet, withSetPlates } from './refiners/implied-sets.ts';
 import { settleLabels } from './refiners/labelled.ts';
 import { takeLoneTotals } from './refiners/lone-totals.ts';
 import { markSold } from './refiners/mark-sold.ts';
@@ -139,7 +139,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   recallGoods(scan, drafts);
   renewPrices(scan, prices, drafts);
   const asked = settleAsking(scan, prices, drafts, totals);
-  const merged = implySet(mergeDrafts(scan, drafts), totals);
+  const merged = withNamedSet(scan, implySet(mergeDrafts(scan, drafts), totals), totals);
   settleConditions(merged);
 
   const wanted = isWanted(scan, asked.amount !== null);

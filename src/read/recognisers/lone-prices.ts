@@ -4,7 +4,7 @@ import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 
 /** "350 for rack. 75 for the bar." */
 const FOR_GOODS = /(?<=^|[l.,;]|l[-•])([ni])(?=wa?[mC]{0,2}k)/dg;
-const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?(?:[l.]|$)|cz|ca)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
+const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?(?:[l.]|$)|cz|ca|,c)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
 /** A number that stands alone on its line may be the price; read last, and only used when there is no other. */
 export function readLonePrices(scan: Scan): Price[] {

@@ -117,7 +117,7 @@ function isLeftOutLater(scan: Scan, at: number): boolean {
 /** "Bar and weights not included": both are left out. */
 function isJoinedToLeftOut(scan: Scan, at: number, after: string): boolean {
   return (
-    /^c[amC]{0,2}k[mCz]{0,2}Q/.test(after) &&
+    /^c[amC]{0,2}k[mCza]{0,5}Q/.test(after) &&
     ['and', '&', '+', 'or', 'und', 'u', 'sowie'].includes(scan.tokens[at + 1]?.text ?? '')
   );
 }
@@ -181,7 +181,9 @@ export function readNouns(scan: Scan): Noun[] {
     const kind = token.term?.kind;
     // "with weight on" names no goods; "weights" do.
     // "weights bench", "squat stand style rack": the first noun is an adjective.
-    const adjective = token.term?.weak && scan.plain[at + 1] === 'k' && kind === 'plate';
+    // "Weights bar, etc." names two things.
+    const two = token.text === 'weights' && scan.tokens[at + 1]?.term?.kind === 'bar';
+    const adjective = token.term?.weak && scan.plain[at + 1] === 'k' && kind === 'plate' && !two;
     const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && /^(style|type)$/.test(scan.tokens[at + 1]?.text ?? '');
     if (adjective || styled) return;
     if (isHeading(scan, at)) return;

@@ -4,7 +4,7 @@ import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { findLetter, isSize, UNIT } from './notation.ts';
 
 const SERIES = new RegExp(
-  `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)[,(]?c?([zxf])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:,?(?:t?o?p))?`,
+  `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)(?:[zf]p)?[,(]?c?([zxf])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:,?(?:t?o?p))?`,
   'dg',
 );
 const MOST_MEMBERS = 30;
@@ -28,7 +28,7 @@ export function readSeries(scan: Scan): Quantity[] {
     if (step <= 0 || members < 2 || members > MOST_MEMBERS || Math.abs(low + (members - 1) * step - high) > 0.01) return false;
     const unit = unitBetween(scan, from, to);
     if (!isSize(high, unit)) return false;
-    const count = scan.plain[to] === 'p' ? 2 : null;
+    const count = scan.plain[to] === 'p' || /[zf]p/.test(scan.plain.slice(from, to)) ? 2 : null;
     for (let i = 0; i < members; i += 1) {
       const weight = Math.round((low + i * step) * 100) / 100;
       const noun = group(4) ? findLetter(scan, from, to, 'k') : null;

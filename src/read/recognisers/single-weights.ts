@@ -1,7 +1,7 @@
 /** A weight with no count: "45 lb plate" (one), "45 lb plates", "45s", "25 lb dumbbells", "Olympic bar 45 lb", "bar weighs 20 kg"; dumbbell ranges. */
 import { isPlate } from '../../listing/reading.ts';
 import type { Quantity } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const BAR_WEIGHT = new RegExp(
@@ -115,16 +115,17 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     )
       return false;
     const one = scan.tokens[from]?.term?.plural !== true;
-    found.push({
-      rule: 'noun-weight',
-      from,
-      to,
-      count: one ? 1 : null,
-      countImplied: one,
-      weight: weight.value,
-      unit: weight.unit,
-      noun: from,
-    });
+    const piece = { rule: 'noun-weight', count: one ? 1 : null, countImplied: one, noun: from };
+    found.push({ ...piece, from, to, weight: weight.value, unit: weight.unit });
+    // "Kettlebell 16 kg and 24 kg": the noun holds for the next one too.
+    const next = /^(?:,c?|c|\/)(n[-]?[uh])(?![-x]?[nd]|[mC]{0,4}k|[pejt(|:=-])/.exec(scan.letters.slice(to + 1, to + 7).join(''));
+    if (!one || !next || kind === 'plate') return true;
+    const end = to + next[0].length;
+    const start = end - (next[1]?.length ?? 1) + 1;
+    const other = weightAt(scan, start, end);
+    if (!other || !isSize(other.value, other.unit) || other.value === weight.value) return true;
+    found.push({ ...piece, from: start, to: end, weight: other.value, unit: other.unit });
+    for (let i = from; i <= end; i += 1) if (i !== from) blank(scan, i);
     return true;
   });
   findAll(scan, WEIGHT_NOUN, ({ from, to, group }) => {
@@ -139,6 +140,8 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     // "8 Scheiben" are eight where nobody names plates by bare numbers.
     if (bare && scan.language.code === 'de') return false;
     if (bare && kind !== 'plate' && kind !== 'bumper' && kind !== 'dumbbell' && kind !== 'kettlebell') return false;
+    // "6 plates" are six: none is cast at six pounds.
+    if (bare && noun !== null && scan.tokens[noun]?.term?.plural && !isPlateSize(weight.value)) return false;
     // "12 dumbbells" is a count.
     if (bare && noun !== null && (kind === 'dumbbell' || kind === 'kettlebell') && scan.tokens[noun]?.term?.plural) return false;
     if (noun !== null && (kind === 'rack' || kind === 'bench' || kind === 'other' || kind === 'storage' || kind === 'stands'))

@@ -12,7 +12,9 @@ const SET = new RegExp(`${NUMBER}[mkCac]{0,6}(t)`, 'dg');
 const SET_FIRST = /([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])/dg;
 const SET_NOUN = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
 const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?(?:n-?[f"])?[mC]{0,4}(k)`, 'dg');
-const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L`, 'dg');
+const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L(?![-:=]?(?:[$]n|n[$]|M))`, 'dg');
+/** "maybe 70 lbs worth". */
+const WORTH_BEHIND = new RegExp(`(?<![xnd])${NUMBER}([bz])(?![ok])`, 'dg');
 /** "total with bar about 110 lb", but not "the lot: 20 kg bar, ...". */
 const TOTAL_FIRST = /L[mkoC]{0,2}(?:ca?m?k)?[-:=aoU]{0,3}(n[-.]?[uh]s?)(?:[mC]{0,3}(k))?/dg;
 /** "Hantelscheiben 150 kg". */
@@ -46,6 +48,11 @@ export function readTotals(scan: Scan): Total[] {
       keepNoun(scan, from, group(2)?.[0] ?? to)
     );
   });
+  findAll(
+    scan,
+    WORTH_BEHIND,
+    ({ from, to, group }) => scan.tokens[to]?.text === 'worth' && take('weight-of-goods', from, to, group(1), 20),
+  );
   findAll(
     scan,
     SET,

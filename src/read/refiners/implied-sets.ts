@@ -5,6 +5,7 @@
  */
 import { isPlate } from '../../listing/reading.ts';
 import type { Total } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
 import { type Draft, draft } from './draft.ts';
 
 const USUAL: readonly (readonly [count: number, pounds: number])[] = [
@@ -51,4 +52,14 @@ export function implySet(drafts: readonly Draft[], totals: readonly Total[]): Dr
   );
   const rest = drafts.filter((item) => item !== vague);
   return [...rest, ...plates];
+}
+
+/** "Weight set, bench and a long bar": plates that nobody counts or weighs, where the ad names none otherwise. */
+export function withNamedSet(scan: Scan, drafts: readonly Draft[], totals: readonly Total[]): Draft[] {
+  const named = scan.words.find(({ term }) => term?.sense === 'weights-set');
+  const told = drafts.some(({ kind }) => isPlate(kind) || kind === 'dumbbell' || kind === 'kettlebell');
+  const at = named ? scan.tokens.findIndex(({ start }) => start >= named.start) : -1;
+  if (at < 0 || told || totals.some(({ set }) => set) || /N[a]?$/.test(scan.plain.slice(Math.max(0, at - 2), at)))
+    return [...drafts];
+  return [...drafts, draft('plate', { rule: 'named-set', from: at, to: at }, { kindAt: at })];
 }

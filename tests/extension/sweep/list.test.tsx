@@ -203,7 +203,7 @@ describe('stopping', () => {
   it('says when there is nothing to sweep, and closes', async () => {
     const sweep = sweepHost(swept([], { state: 'nothing' }));
     mount(null, evaluate, new Map(), null, sweep);
-    await act(() => vi.waitFor(() => find('.sweep h1')));
+    await act(async () => void (await vi.waitFor(() => find('.sweep h1'))));
     expect(text('.sweep h1')).toBe('Nothing to sweep here');
     await click('[data-close-list]');
     expect(sweep.host.drop).toHaveBeenCalled();

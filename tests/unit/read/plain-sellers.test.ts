@@ -40,6 +40,22 @@ describe('counts and weights', () => {
     ['Olympic bar, 45 lb. Standard bar, 5 foot, slightly bent. $60', ['1 bar 45 lb', '1 bar']],
     // What is taken in trade.
     ['Tausche 2x20 kg Olympiascheiben gegen Kettlebell 24 kg', ['2 plate 20 kg']],
+    // The noun holds for the next weight too; the price of both is no total of theirs.
+    ['Kettlebell 16 kg und 24 kg, zusammen 60 Euro', ['1 kettlebell 16 kg', '1 kettlebell 24 kg']],
+    // Nobody casts plates of six pounds.
+    ['Tenant left a weight set. Bar, 6 plates. No clue on weights. $50', ['1 bar', '6 plate']],
+    ['gym stuff. weights bar etc. make offer', ['1 bar', '? plate']],
+    // A set that nobody counts is plates all the same; with a size, or with plates told, it is those.
+    ['Weight set. There is a bench and a long bar too. Asking 100 dollars', ['1 bar', '1 bench', '? plate']],
+    ['Weight set: 2 x 45 lb olympic plates and a bench, $100', ['1 bench', '2 plate 45 lb']],
+    [
+      'Dumbbells 5 to 25 lb in pairs by fives. $175',
+      ['2 dumbbell 5 lb', '2 dumbbell 10 lb', '2 dumbbell 15 lb', '2 dumbbell 20 lb', '2 dumbbell 25 lb'],
+    ],
+    ['Half rack $275. Bar and plates in the pictures are NOT for sale', ['1 rack']],
+    ['Mixed olympic iron, 80 cents a pound, weigh it on my scale', ['? plate']],
+    // A machine beside our goods takes nothing from them.
+    ['Treadmill, belt squeaks, and a pair of 15 lb dumbbells, $160', ['1 other', '2 dumbbell 15 lb']],
     // A weight beside a bench is not the bench's.
     ['Hantelbank mit Ablage und 60 kg Scheiben, 120 €', ['1 bench', '? plate', '1 other']],
   ])('%s', (text, goods) => expect(items(text).sort()).toEqual([...goods].sort()));
@@ -69,4 +85,26 @@ it('ends where the site begins, also when the heading is followed on its line', 
   const ad =
     '4 x 20 kg Hantelscheiben, 140 €, nur Abholung am Abend\nDas könnte dich auch interessieren: Hantelscheiben 2x10 kg 60 €';
   expect(items(ad)).toEqual(['4 plate 20 kg']);
+});
+
+it('a heart that breaks is no crack', () => {
+  const [plates] = readText('It breaks my heart to sell. Olympic plates 2 x 45 lb, $80').items;
+  expect(plates?.conditions).toEqual([]);
+  const [cracked] = readText('Olympic plates 2 x 45 lb, cracked, $80').items;
+  expect(cracked?.conditions.map(({ value }) => value)).toEqual(['cracked']);
+});
+
+it.each([
+  ['Free 1 inch weights on the curb, maybe 70 lbs worth', 70],
+  ['Iron barbell plates, standard one inch hole, approx 160 lbs total, with 5 ft bar', 160],
+  ['Bench press with bar holder and 140 lbs in weights. Asking 90', 140],
+])('the total is that of the only plates: %s', (text, pounds) => {
+  const plates = readText(text).items.find(({ kind }) => kind.value === 'plate');
+  expect(plates?.totalWeight?.value).toEqual({ value: pounds, unit: 'lb' });
+});
+
+it('a bare price before what comes along is one', () => {
+  expect(readText('roomates rack, he said i can sell it. 180, comes with bar').asking.amount?.value).toMatchObject({
+    minor: 18_000,
+  });
 });

@@ -88,7 +88,7 @@ export const CONDITIONS: readonly Entry[] = [
     'cracked',
   ),
   [
-    'broken in|broken down|broken up|broken home|cracked up|crack of dawn|get cracking|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|break even|cracked a|cracked rib|cracked my',
+    'breaks my heart|break my heart|broke my heart|breaking my heart|heart breaks|lunch breaks|breaks down into|breaks down to|breaks apart for|broken in|broken down|broken up|broken home|cracked up|crack of dawn|get cracking|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|break even|cracked a|cracked rib|cracked my',
     { code: 'z' },
   ],
   condition(

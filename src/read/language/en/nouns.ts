@@ -44,6 +44,7 @@ export const NOUNS: readonly Entry[] = [
     'plate',
     'weight plate|wieght plate|iron change/-|rubber change/-|steel change/-|barbell plate|barbell weight|barbell disc|gym plate|gym weight|standard plate|standard weight|lifting plate|bar weight|plate weight|plate wieght',
   ),
+  ...nouns('plate', '/olympic iron|/oly iron|/gym iron', { material: 'iron' }),
   ...nouns(
     'plate',
     'olympic plate|olympic weight|oly plate|olympic weight plate|weightlifting plate|lifting weight|workout weight|exercise weight',

@@ -74,7 +74,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   [
-    'before you offer|before you make an offer|feel free|toll free|drug free|pet free|smoke free|free bench|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
+    'before you offer|before you make an offer|feel free|toll free|drug free|pet free|smoke free|hands free|free time|free of charge delivery|free delivery|free shipping|free local delivery',
     { code: 'z' },
   ],
   ['well kept|kept up', { code: 'z' }],
