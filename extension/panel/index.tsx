@@ -1,10 +1,12 @@
 /** The panel's entry: one ad, beside its page. It shows itself first; the core, which is large, comes behind it. */
 import { render } from 'preact';
+import { directionOf } from '../../src/words/write-figures.ts';
 import { browserHost } from './browser-host.ts';
 import { Panel } from './panel.tsx';
 
 const host = browserHost();
 document.documentElement.lang = host.locale;
+document.documentElement.dir = directionOf(host.locale);
 document.title = host.strings.extName ?? '';
 const root = document.getElementById('panel');
 if (root) {

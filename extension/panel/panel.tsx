@@ -149,7 +149,7 @@ function AdTitle({ capture, words }: { readonly capture: Capture & { readonly st
   return (
     <p class="ad-title" title={name}>
       {origin === 'paste' && <span>{words} </span>}
-      {name}
+      <bdi>{name}</bdi>
     </p>
   );
 }

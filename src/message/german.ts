@@ -2,7 +2,9 @@
  * What is written to a seller, in German: an ad is answered in its own language, whatever the language of the extension is. The keys are
  * those of message.json and of the questions, with the same places; the tests hold the two against each other.
  */
+
 import { type Speaker, type Strings, speaker } from '../words/say.ts';
+import { ENGLISH } from './english.ts';
 
 export const GERMAN: Strings = {
   message_greeting: 'Guten Tag,',
@@ -40,5 +42,8 @@ export const GERMAN: Strings = {
   question_count: 'Wie viele Scheiben mit {weight} sind dabei?',
 };
 
-/** Who speaks to the seller of an ad in a language: German by the table above, else the extension's own strings. */
-export const sellerSpeaker = (language: 'en' | 'de', own: Speaker): Speaker => (language === 'de' ? speaker(GERMAN, 'de') : own);
+/** Who speaks to the seller of an ad in a language: the extension's own strings where they are in it, for they know the region; else a table. */
+export function sellerSpeaker(language: 'en' | 'de', own: Speaker): Speaker {
+  if (new Intl.Locale(own.locale).language === language) return own;
+  return language === 'de' ? speaker(GERMAN, 'de') : speaker(ENGLISH, 'en');
+}

@@ -42,6 +42,12 @@ export interface Figures {
   readonly figure: (value: Figure) => string;
 }
 
+const RIGHT_TO_LEFT = new Set(['Arab', 'Hebr', 'Thaa', 'Syrc', 'Nkoo', 'Adlm', 'Rohg']);
+
+/** Which way a locale's script runs; the likely script of the language where the tag names none (CLDR, by Intl.Locale). */
+export const directionOf = (locale: string): 'ltr' | 'rtl' =>
+  RIGHT_TO_LEFT.has(new Intl.Locale(locale).maximize().script ?? '') ? 'rtl' : 'ltr';
+
 /** Figures for a locale, in the digits 0 to 9 whatever the locale's own: fields must read again what they show. */
 export function figuresOf(locale: string): Figures {
   const tag = new Intl.Locale(locale, { numberingSystem: 'latn' }).toString();

@@ -24,7 +24,7 @@ export function SweepRow({ row, ticked, onTick, onChoose }: SweepRowProps) {
       )}
       <div>
         <button type="button" class="bare sweep-title" data-choose={id} onClick={() => onChoose(row)}>
-          {title}
+          <bdi>{title}</bdi>
         </button>
         <p class="sweep-call">{says}</p>
         {figures.length > 0 && <p class="quiet">{figures.join(' · ')}</p>}

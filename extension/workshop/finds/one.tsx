@@ -45,7 +45,9 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
   return (
     <div class="one-find">
       <section class="one-find-about" aria-label={t('finds_about')}>
-        <h2>{find.title || t('finds_untitled')}</h2>
+        <h2>
+          <bdi>{find.title || t('finds_untitled')}</bdi>
+        </h2>
         {find.address && IS_PAGE.test(find.address) && (
           <p>
             <a href={find.address} rel="noreferrer noopener" target="_blank">

@@ -70,7 +70,7 @@ export function Row({ find, index, total, unit, chosen, active, focused, onChoos
           onFocus={() => onFocus(index)}
           onKeyDown={(event) => onKey(event, find)}
         >
-          {title}
+          <bdi>{title}</bdi>
         </a>
         <span class="find-where">{words.say.list(where)}</span>
       </span>

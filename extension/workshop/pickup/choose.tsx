@@ -34,7 +34,7 @@ export function Choose() {
           return (
             <li key={id}>
               <a href={addressOf('pickup', id)} data-pickup={id}>
-                {title || t('finds_untitled')}
+                <bdi>{title || t('finds_untitled')}</bdi>
               </a>
               <span class="quiet">
                 {say.list(

@@ -33,7 +33,9 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
   return (
     <div class="pickup">
       <h2 class="pickup-title">
-        <a href={addressOf('finds', find.id)}>{find.title || t('finds_untitled')}</a>
+        <a href={addressOf('finds', find.id)}>
+          <bdi>{find.title || t('finds_untitled')}</bdi>
+        </a>
         {reading.place && <span class="quiet"> {reading.place.value}</span>}
       </h2>
       <PriceNow open={open} />

@@ -52,7 +52,9 @@ export function Captured({ rates }: { readonly rates: Rates }) {
               }}
             >
               {t('rates_captured_remove')}
-              <span class="unseen">: {price.title}</span>
+              <span class="unseen">
+                : <bdi>{price.title}</bdi>
+              </span>
             </button>
           </li>
         ))}
@@ -102,10 +104,12 @@ function OneCaptured({ price, rates, onUse }: OneProps) {
     <>
       {address && IS_PAGE.test(address) ? (
         <a href={address} rel="noreferrer noopener" target="_blank">
-          {title || t('finds_untitled')}
+          <bdi>{title || t('finds_untitled')}</bdi>
         </a>
       ) : (
-        <strong>{title || t('finds_untitled')}</strong>
+        <strong>
+          <bdi>{title || t('finds_untitled')}</bdi>
+        </strong>
       )}
       <span class="captured-facts">
         {[
@@ -124,7 +128,9 @@ function OneCaptured({ price, rates, onUse }: OneProps) {
       ) : (
         <button type="button" class="bare" data-use onClick={onUse}>
           {t('rates_use')}
-          <span class="unseen">: {title}</span>
+          <span class="unseen">
+            : <bdi>{title}</bdi>
+          </span>
         </button>
       )}
     </>

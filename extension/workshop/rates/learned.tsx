@@ -77,7 +77,9 @@ function OneLearned({ rates, category }: { readonly rates: Rates; readonly categ
         <ul class="plain-list">
           {prices.slice(0, MOST_LISTED).map(({ find, perUnit, ageDays, far: isFar }, index) => (
             <li key={`${find.id} ${index}`} data-far={isFar ? '' : undefined}>
-              <a href={addressOf('finds', find.id)}>{find.title || t('finds_untitled')}</a>{' '}
+              <a href={addressOf('finds', find.id)}>
+                <bdi>{find.title || t('finds_untitled')}</bdi>
+              </a>{' '}
               {t('rates_behind_each', { price: likely(words, moneyOf(exactly(perUnit), category, settings)), n: ageDays })}
               {isFar && <> {t('rates_behind_far')}</>}
             </li>

@@ -1,6 +1,7 @@
 /** The lots on one scale, each with its range. */
 import type { Comparison } from '../../../src/compare/index.ts';
 import type { MoneyRange } from '../../../src/listing/evaluation.ts';
+import { withoutOrders } from '../../../src/words/say.ts';
 import { figure, likely, span } from '../../components/figures.ts';
 import { type ChartRow, RangeChart } from '../../components/range-chart.tsx';
 import { useWords } from '../../components/speech.ts';
@@ -38,7 +39,7 @@ export function CompareChart({ columns, comparison }: { readonly columns: readon
     return [
       {
         id: find.id,
-        label: inShort(find.title || t('finds_untitled')),
+        label: inShort(withoutOrders(find.title) || t('finds_untitled')),
         ...value,
         words: { ...written, per: t(`compare_${kind.replace('-', '_')}`) },
         own: index === best,

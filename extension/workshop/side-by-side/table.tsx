@@ -137,7 +137,9 @@ export function CompareTable({
             <td />
             {columns.map(({ find }, index) => (
               <th key={find.id} scope="col" data-best={index === best || undefined}>
-                <a href={addressOf('finds', find.id)}>{find.title || t('finds_untitled')}</a>
+                <a href={addressOf('finds', find.id)}>
+                  <bdi>{find.title || t('finds_untitled')}</bdi>
+                </a>
                 {index === best && <span class="compare-best">{t('compare_best')}</span>}
               </th>
             ))}

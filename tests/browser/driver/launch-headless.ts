@@ -8,6 +8,8 @@ export function launchHeadless(options: {
   readonly profile: string;
   /** Size of text that the reader has set, in px; the browser's own is 16. */
   readonly textSize?: number;
+  /** BCP 47 tag for the browser's own language. */
+  readonly language?: string;
 }): Promise<Browser> {
   const executablePath = findBrowser('chromium');
   if (executablePath === null) throw new Error('no Chromium was found on this machine');
@@ -17,6 +19,11 @@ export function launchHeadless(options: {
     pipe: true,
     userDataDir: options.profile,
     enableExtensions: [options.extension],
-    args: [...QUIET, ...(options.textSize === undefined ? [] : [`--blink-settings=defaultFontSize=${options.textSize}`])],
+    ...(options.language !== undefined && { env: { ...process.env, LANGUAGE: options.language.replace('-', '_') } }),
+    args: [
+      ...QUIET,
+      ...(options.language === undefined ? [] : [`--lang=${options.language}`]),
+      ...(options.textSize === undefined ? [] : [`--blink-settings=defaultFontSize=${options.textSize}`]),
+    ],
   });
 }

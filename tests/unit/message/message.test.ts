@@ -4,8 +4,10 @@ import { evaluate } from '../../../src/evaluate.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import { MESSAGE_PARTS, MOST_QUESTIONS, sellerMessage, written } from '../../../src/message/compose.ts';
+import { ENGLISH } from '../../../src/message/english.ts';
 import { GERMAN, sellerSpeaker } from '../../../src/message/german.ts';
 import { refusalMessage, refusals } from '../../../src/message/refusal.ts';
+import { message } from '../../../src/words/message.ts';
 import { speaker } from '../../../src/words/say.ts';
 import { readStrings } from '../../tools/evaluate/strings.ts';
 
@@ -104,6 +106,20 @@ describe('German', () => {
     const places = (text: string | undefined) => [...(text ?? '').matchAll(/\{\w+\}/g)].map(String).sort();
     for (const key of wanted.filter((key) => !key.startsWith('message_ask')))
       expect([key, places(GERMAN[key])]).toEqual([key, places(strings[key])]);
+  });
+
+  it('and English, for readers of another language, are the strings of both languages', () => {
+    const folder = (language: string) => readStrings(new URL(`../../../extension/_locales/${language}/`, import.meta.url));
+    for (const [table, language] of [
+      [GERMAN, 'de'],
+      [ENGLISH, 'en'],
+    ] as const) {
+      const all = folder(language);
+      expect(table).toEqual(Object.fromEntries(wanted.map((key) => [key, all[key]])));
+    }
+    const reader = speaker(folder('de'), 'de');
+    expect(sellerSpeaker('de', reader)).toBe(reader);
+    expect(sellerSpeaker('en', reader)(message('message_greeting'))).toBe('Hello,');
   });
 
   it('speaks to the seller of a German ad', () => {

@@ -1,0 +1,38 @@
+/** What is written to a seller, in English, for those who read the extension in another language: see german.ts. */
+import type { Strings } from '../words/say.ts';
+
+export const ENGLISH: Strings = {
+  message_greeting: 'Hello,',
+  message_interest: 'I am interested in your ad “{title}”. Is it all still there?',
+  message_interest_untitled: 'I am interested in your ad. Is it all still there?',
+  message_ask: 'Before I set out I have {n} questions:',
+  message_ask_one: 'Before I set out I have one question:',
+  message_offer: 'If everything fits, I could offer {open}: {because}.',
+  message_because_work: 'it needs some work',
+  message_because_drive: 'it is a drive of {distance} each way for me',
+  message_because_rate: 'used plates like these mostly go for about {rate}',
+  message_because_cash: 'I pay cash and take everything at once',
+  message_price_fine: '{price} is fine with me if everything is as described.',
+  message_pickup:
+    'I could come in the evening or at the weekend, pay cash and load it myself. When would suit you, and where should I come?',
+  message_closing: 'Thank you and kind regards',
+  message_refuse_thanks: 'Thank you for showing me everything!',
+  message_refuse_bent: "The bar is not straight any more, and I can't train safely with that.",
+  message_refuse_shaft: 'The bar is too thick for my hands.',
+  message_refuse_bar_size: 'The bar does not go with my plates and my rack.',
+  message_refuse_holes: 'The holes of the plates do not go with my bar.',
+  message_refuse_cracked: 'There is a crack in it, and I would rather not load that.',
+  message_refuse_cement: 'I am looking for iron plates, not for filled ones.',
+  message_refuse_stands: 'Single stands are not safe enough for me to press from.',
+  message_refuse_height: 'It is too tall for my room.',
+  message_refuse_other: 'It is not what I need after all.',
+  message_refuse_price: 'As it is I could pay {most} and take it along now.',
+  message_refuse_no_price: 'As it is it does not pay for me.',
+  message_refuse_closing: 'Otherwise I would rather leave it, and wish you luck with the sale.',
+  question_price: 'What are you asking for everything?',
+  question_weights: 'How many plates are there, and what weight is cast into each?',
+  question_bore: 'How wide is the hole in the plates? (I need it to fit a {sleeve} sleeve.)',
+  question_straightness: 'When you roll the bar on a flat floor, does it roll true or does the middle hop?',
+  question_shaft: 'How thick is the bar where you hold it? (In mm, or wrap a strip of paper round it and measure that.)',
+  question_count: 'How many of the {weight} plates are there?',
+};

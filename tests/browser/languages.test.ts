@@ -1,0 +1,213 @@
+/**
+ * Every screen in three languages of a real browser: German, a made one that is two fifths longer, and the made one written from right to
+ * left. Nothing may overflow, be cut, or be in no language at all.
+ */
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { extensionId, launchHeadless } from './driver/index.ts';
+import { addPseudo } from './pseudo.ts';
+import { extensionWithPage } from './store/extension-with-page.ts';
+import { storePage } from './store/kill.ts';
+
+const OUT = 'out/test';
+const TRICK = 'Plates \u202ethgirw\u202c 4 x 45 lb';
+const ADS = [
+  'Home gym: 4 x 45 lb olympic plates, 4 x 25 lb, 2 x 10 lb, cast iron, rusty, holes 52.5 mm, a power rack, a flat bench. $500 for all, pick up in Elmwick',
+  'Olympic barbell, 7 ft, 32 mm shaft, slightly bent, $60',
+  `${TRICK}, two pairs of 45 lb plates and a pair of 35s, $1.10 a pound, firm`,
+];
+
+let extension = '';
+let profile = '';
+let browser: Browser;
+let page: Page;
+let root = '';
+let finds: string[] = [];
+
+async function launch(language: string, made: boolean): Promise<void> {
+  await mkdir(OUT, { recursive: true });
+  extension = await extensionWithPage();
+  if (made) await addPseudo(extension, language);
+  profile = await mkdtemp(join(tmpdir(), 'ironsift-languages-'));
+  browser = await launchHeadless({ extension, profile, language });
+  root = `chrome-extension://${await extensionId(browser)}/`;
+  const store = await storePage(browser);
+  finds = await store.evaluate(async (texts) => {
+    const { adOf, must, open } = window.storeTest;
+    const kept: string[] = [];
+    for (const text of texts) kept.push((await must((await open()).finds.keep(adOf(text), 1_700_000_000_000))).id);
+    return kept;
+  }, ADS);
+  await store.close();
+  page = await browser.newPage();
+}
+
+async function end(): Promise<void> {
+  await browser?.close();
+  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
+}
+
+const SCREENS: Readonly<Record<string, () => string>> = {
+  finds: () => 'workshop.html#finds',
+  'one find': () => `workshop.html#finds/${finds[0]}`,
+  'side by side': () => `workshop.html#side-by-side/${finds[0]},${finds[2]}`,
+  pickup: () => `workshop.html#pickup/${finds[0]}`,
+  weigh: () => 'workshop.html#weigh',
+  kit: () => 'workshop.html#kit',
+  'buy list': () => 'workshop.html#buy-list',
+  rates: () => 'workshop.html#rates',
+  settings: () => 'workshop.html#settings',
+  'empty panel': () => 'panel.html',
+  panel: () => 'panel.html',
+};
+const NAMES = Object.keys(SCREENS);
+const WIDTHS = [240, 360, 1200];
+
+async function open(name: string, width: number): Promise<void> {
+  await page.goto('about:blank');
+  await page.setViewport({ width, height: 900 });
+  await page.goto(root + SCREENS[name]?.());
+  if (name === 'panel') {
+    const box = await page.waitForSelector('[data-paste]');
+    await box?.evaluate((field, text) => {
+      (field as HTMLTextAreaElement).value = text;
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+    }, ADS[0] ?? '');
+    await page.click('[data-judge]');
+    await page.waitForSelector('[data-state="answer"]');
+  } else await page.waitForSelector('button, main a, main input');
+  await page.evaluate(async () => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 100)));
+  });
+  const file = `${OUT}/language-${await page.evaluate(() => document.documentElement.lang)}-${name}-${width}.png`;
+  await page.screenshot({ path: file.replaceAll(' ', '-') as `${string}.png`, fullPage: true });
+}
+
+/** What sticks out of the page, and what hides a part of its own words. Titles of ads are cut on purpose. */
+const lost = (): Promise<string[]> =>
+  page.evaluate(() => {
+    const wide = document.documentElement.scrollWidth > innerWidth;
+    const all = [...document.querySelectorAll<HTMLElement>('body *')].filter(
+      (one) => !one.closest('.unseen, .find-row, .ad-title, svg') && one.clientWidth > 0,
+    );
+    const sticking = wide
+      ? all.filter((one) => {
+          const { left, right } = one.getBoundingClientRect();
+          return right > innerWidth + 1 || left < -1;
+        })
+      : [];
+    const cut = all.filter((one) => {
+      const { overflowX, overflowY } = getComputedStyle(one);
+      const hides = (overflow: string): boolean => overflow === 'hidden' || overflow === 'clip';
+      return (
+        (hides(overflowX) && one.scrollWidth > one.clientWidth + 1) ||
+        (hides(overflowY) && one.scrollHeight > one.clientHeight + 1)
+      );
+    });
+    return [
+      ...(wide ? ['the page is too wide'] : []),
+      ...[...sticking.slice(-6), ...cut].map((one) => one.outerHTML.slice(0, 160)),
+    ];
+  });
+
+/** Words that are seen, by text node; fields are told by their values only where they are ours. */
+const words = (): Promise<string[]> =>
+  page.evaluate(() => {
+    const seen: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) {
+      const { parentElement: around, textContent: text } = walker.currentNode;
+      if (around?.checkVisibility() && !around.closest('script, style, textarea, bdi, .ad-title, [data-ad-words]'))
+        seen.push(text ?? '');
+    }
+    return seen;
+  });
+
+/** Units, codes and names that are the same everywhere, and the words of the test's own ads. */
+const COMMON =
+  /\b(?:Ironsift|lb|lbs|kg|mm|cm|in|ft|mi|km|mph|kmh|h|MPa|psi|[A-Z]{3}|JSON|CSV|IRS|AAA|HMRC|BRKG|Alt|Shift|Umschalt|Esc|Enter|Elmwick)\b/g;
+/** Months, which Intl writes. */
+const MONTHS = /\b(?:janv|févr|mars|avr|mai|juin|juil|août|sept|oct|nov|déc)\b\.?/g;
+const ORDERS = /[\u202a-\u202e\u2066-\u2069]/g;
+/** Without the words of the ads, whole or cut short by an ellipsis. */
+const ours = (text: string): string => {
+  let rest = text.replace(ORDERS, '');
+  for (const ad of ADS.map((one) => one.replace(ORDERS, ''))) {
+    rest = rest.replaceAll(ad, ' ');
+    const cut = rest.indexOf('…');
+    if (cut > 0 && ad.startsWith(rest.slice(0, cut))) rest = rest.slice(cut + 1);
+  }
+  return rest;
+};
+const bare = (text: string): string[] => {
+  let rest = ours(text);
+  for (let before = ''; before !== rest; ) {
+    before = rest;
+    rest = rest.replace(/\[[^[\]]*\]/g, ' ');
+  }
+  return (
+    rest
+      .replace(COMMON, ' ')
+      .replace(MONTHS, ' ')
+      .match(/\p{L}{3,}/gu) ?? []
+  );
+};
+
+describe('a language two fifths longer', () => {
+  beforeAll(() => launch('fr', true));
+  afterAll(end);
+
+  test.each(NAMES.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
+    await open(name, width);
+    expect(await lost()).toEqual([]);
+    if (width !== 1200) return;
+    expect((await words()).filter((text) => text.includes('[')).length).toBeGreaterThan(2);
+    expect((await words()).filter((text) => bare(text).length > 0)).toEqual([]);
+  });
+});
+
+describe('written from right to left', () => {
+  beforeAll(() => launch('ar', true));
+  afterAll(end);
+
+  test.each(NAMES.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
+    await open(name, width);
+    expect(await page.evaluate(() => [document.documentElement.dir, getComputedStyle(document.body).direction])).toEqual([
+      'rtl',
+      'rtl',
+    ]);
+    expect(await lost()).toEqual([]);
+  });
+
+  test('the frame is mirrored: the first screen stands at the right', async () => {
+    await open('finds', 1200);
+    const places = await page.$$eval('nav a', (links) => links.map((link) => link.getBoundingClientRect().right));
+    expect(places.length).toBeGreaterThan(4);
+    expect(places[0]).toBe(Math.max(...places));
+  });
+});
+
+describe('German', () => {
+  beforeAll(() => launch('de', false));
+  afterAll(end);
+
+  /** English words that are no German ones: a string in which two stand was not translated. */
+  const ENGLISH = /\b(?:the|of|is|are|it|and|with|what|you|your|not|this|there|from|price|weight|plates?|bars?|asked|usable)\b/gi;
+
+  test.each(NAMES.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
+    await open(name, width);
+    expect(await page.evaluate(() => document.documentElement.lang)).toMatch(/^de/);
+    expect(await lost()).toEqual([]);
+    if (width !== 1200) return;
+    const texts = await words();
+    // What orders the writing is the ad's alone, in an element that keeps it there.
+    expect(texts.filter((text) => /[\u202a-\u202e]/.test(text))).toEqual([]);
+    expect(texts.join(' ')).toMatch(/[äöüß]/);
+    const english = texts.filter((text) => (ours(text).match(ENGLISH) ?? []).length > 1);
+    expect(english.filter((text) => !/IPF|IWF/.test(text))).toEqual([]);
+  });
+});
