@@ -34,8 +34,10 @@ export const onCaptured = (input: Input<'captured'>, sender: Sender): Promise<nu
     throw new Failure('full');
   });
 
+const KNOWN: ReadonlySet<string> = new Set<Input<'capture-failed'>['reason']>(['empty', 'disturbed']);
+
 export const onCaptureFailed = (input: Input<'capture-failed'>, sender: Sender): Promise<null> =>
-  inTurn(async () => void (await fail(tabOf(sender), input.reason === 'empty' ? 'empty' : 'unexpected')));
+  inTurn(async () => void (await fail(tabOf(sender), KNOWN.has(input.reason) ? input.reason : 'unexpected')));
 
 /** What was captured before is kept, so that leaving loses nothing. */
 export const onPicking = (_: Input<'picking'>, sender: Sender): Promise<null> =>

@@ -1,27 +1,34 @@
 /**
  * Only the latest script of its kind may act in a page. Within one version of the extension the scripts share a global; after an update the
  * old script lives in a world of its own, cut off from the extension, and hears only of an event on the window. A page that sends
- * this event can do no more than stop a pick or a sweep.
+ * this event moves nobody: a script that is not cut off does not listen to it.
  */
+import { isConnected } from '../platform/browser.ts';
+
 export type ScriptKind = 'capture' | 'sweep';
 
 const eventOf = (kind: ScriptKind): string => `ironsift:newer-${kind}`;
-const world = globalThis as { ironsiftDispose?: Partial<Record<ScriptKind, () => void>> };
+/** By a symbol, for a page's elements may have any name: `<form id="ironsiftDispose">` would be found under it. */
+const DISPOSE = Symbol.for('ironsift-dispose');
+const world = globalThis as { [DISPOSE]?: Partial<Record<ScriptKind, () => void>> };
 
 /** Ends every earlier script of this kind in this page. */
 export function replaceEarlier(kind: ScriptKind): void {
-  world.ironsiftDispose?.[kind]?.();
+  world[DISPOSE]?.[kind]?.();
   window.dispatchEvent(new CustomEvent(eventOf(kind)));
 }
 
 /** From now on this is the script that the next one of its kind replaces. Gives a function that ends it before. */
 export function markLatest(kind: ScriptKind, dispose: () => void): () => void {
+  const onNewer = (): void => {
+    if (!isConnected()) end();
+  };
   const end = (): void => {
-    window.removeEventListener(eventOf(kind), end);
-    delete world.ironsiftDispose?.[kind];
+    window.removeEventListener(eventOf(kind), onNewer);
+    delete world[DISPOSE]?.[kind];
     dispose();
   };
-  window.addEventListener(eventOf(kind), end);
-  world.ironsiftDispose = { ...world.ironsiftDispose, [kind]: end };
+  window.addEventListener(eventOf(kind), onNewer);
+  world[DISPOSE] = { ...world[DISPOSE], [kind]: end };
   return end;
 }

@@ -4,6 +4,7 @@
  */
 import type { Span } from '../../src/listing/page-listing.ts';
 import { Failure } from '../platform/messages.ts';
+import { own } from './readers/own.ts';
 import type { Taken } from './report.ts';
 import { rangesOf } from './span-ranges.ts';
 
@@ -17,12 +18,18 @@ type Root = Document | ShadowRoot;
 const styled = new Map<Root, CSSStyleSheet>();
 const marked = new Set<View>();
 
+const viewOf = ({ startContainer }: Range): View | null => {
+  const { ownerDocument } = own(startContainer);
+  return ownerDocument && own(ownerDocument).defaultView;
+};
+
 function adoptStyle(root: Root, view: View): void {
   const known = styled.get(root);
-  if (known && root.adoptedStyleSheets.includes(known)) return;
+  const reading = own(root);
+  if (known && reading.adoptedStyleSheets.includes(known)) return;
   const sheet = known ?? new view.CSSStyleSheet();
   if (!known) sheet.replaceSync(RULE);
-  root.adoptedStyleSheets = [...root.adoptedStyleSheets, sheet];
+  reading.adoptedStyleSheets = [...reading.adoptedStyleSheets, sheet];
   styled.set(root, sheet);
 }
 
@@ -36,21 +43,21 @@ export function showMarks(taken: Taken | null, spans: readonly Span[]): number {
   if (found.length === 0) throw new Failure('gone');
   const byView = new Map<View, Range[]>();
   for (const range of found.flat()) {
-    const view = range.startContainer.ownerDocument?.defaultView;
+    const view = viewOf(range);
     if (!view) continue;
     byView.set(view, [...(byView.get(view) ?? []), range]);
     adoptStyle(view.document, view);
-    const root = range.startContainer.getRootNode();
-    if ('host' in root) adoptStyle(root as ShadowRoot, view);
+    const root = own(range.startContainer).getRootNode();
+    if (root.nodeType === 11) adoptStyle(root as ShadowRoot, view);
   }
   for (const [view, ranges] of byView) {
     view.CSS.highlights.set(NAME, new view.Highlight(...ranges));
     marked.add(view);
   }
   const [first] = found[0] ?? [];
-  const view = first?.startContainer.ownerDocument?.defaultView;
+  const view = first && viewOf(first);
   if (first && view && !isInView(first.getBoundingClientRect(), view))
-    first.startContainer.parentElement?.scrollIntoView({ block: 'center' });
+    own(first.startContainer.parentElement ?? (first.startContainer as Element)).scrollIntoView({ block: 'center' });
   return found.length;
 }
 
@@ -68,6 +75,7 @@ function clearHighlights(): void {
 /** Takes the marks and their style away. */
 export function clearMarks(): void {
   clearHighlights();
-  for (const [root, sheet] of styled) root.adoptedStyleSheets = root.adoptedStyleSheets.filter((adopted) => adopted !== sheet);
+  for (const [root, sheet] of styled)
+    own(root).adoptedStyleSheets = own(root).adoptedStyleSheets.filter((adopted) => adopted !== sheet);
   styled.clear();
 }

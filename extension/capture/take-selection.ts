@@ -4,6 +4,7 @@ import { browserSight } from './browser-sight.ts';
 import { type Captured, pageAddress, readRanges } from './readers/index.ts';
 import { readLanguage } from './readers/language.ts';
 import { MAX_TEXT } from './readers/limits.ts';
+import { own } from './readers/own.ts';
 import { frameDocument } from './readers/rendered.ts';
 
 interface ComposedSelection {
@@ -14,16 +15,25 @@ interface ComposedSelection {
 const hasWords = (range: Range): boolean => !range.collapsed && range.toString().trim() !== '';
 
 function plainRanges(document: Document): Range[] {
-  const selection = document.getSelection();
+  const selection = own(document).getSelection();
   if (!selection) return [];
   return Array.from({ length: selection.rangeCount }, (_, index) => selection.getRangeAt(index)).filter(
     (range) => !range.collapsed,
   );
 }
 
-function shadowRootsIn(root: Document | ShadowRoot): ShadowRoot[] {
-  const own = [...root.querySelectorAll('*')].map(shadowRootOf).filter((shadow) => shadow !== null);
-  return own.flatMap((shadow) => [shadow, ...shadowRootsIn(shadow)]);
+function shadowRootsIn(document: Document): ShadowRoot[] {
+  const found: ShadowRoot[] = [];
+  const pending: (Document | ShadowRoot)[] = [document];
+  for (let root = pending.pop(); root; root = pending.pop()) {
+    for (const element of own(root).querySelectorAll('*')) {
+      const shadow = shadowRootOf(element);
+      if (!shadow) continue;
+      found.push(shadow);
+      pending.push(shadow);
+    }
+  }
+  return found;
 }
 
 /** A selection inside a shadow root: the document's own selection shows only its host. */
@@ -31,11 +41,11 @@ function shadowRanges(document: Document): Range[] {
   const shadowRoots = shadowRootsIn(document);
   if (shadowRoots.length === 0) return [];
   const composed =
-    (document.getSelection() as (Selection & ComposedSelection) | null)?.getComposedRanges?.({ shadowRoots }) ?? [];
+    (own(document).getSelection() as (Selection & ComposedSelection) | null)?.getComposedRanges?.({ shadowRoots }) ?? [];
   const ranges: Range[] = [];
   for (const { startContainer, startOffset, endContainer, endOffset } of composed) {
     if (startContainer.getRootNode() !== endContainer.getRootNode()) continue;
-    const range = document.createRange();
+    const range = own(document).createRange();
     range.setStart(startContainer, startOffset);
     range.setEnd(endContainer, endOffset);
     ranges.push(range);
@@ -47,7 +57,7 @@ const isField = (element: Element): element is HTMLInputElement | HTMLTextAreaEl
   element.tagName === 'TEXTAREA' || (element.tagName === 'INPUT' && element.getAttribute('type')?.toLowerCase() !== 'password');
 
 function fieldSelection(document: Document): { text: string; field: Element } | null {
-  let field = document.activeElement;
+  let field = own(document).activeElement;
   for (let shadow = field && shadowRootOf(field); shadow?.activeElement; shadow = shadowRootOf(field))
     field = shadow.activeElement;
   if (!field || !isField(field) || field.selectionStart === null) return null;
@@ -59,7 +69,7 @@ function fromField({ text, field }: { text: string; field: Element }): Captured 
   return {
     listing: {
       origin: 'selection',
-      address: pageAddress(field.ownerDocument.URL),
+      address: pageAddress(own(field.ownerDocument).URL),
       title: '',
       text: text.slice(0, MAX_TEXT),
       struck: [],
@@ -81,7 +91,7 @@ export function takeSelection(document: Document): Captured | null {
     const captured = readRanges(ranges, { origin: 'selection', sight: browserSight(), address: window.location.href });
     if (captured && captured.listing.text.trim() !== '') return captured;
   }
-  for (const frame of document.querySelectorAll('iframe, frame')) {
+  for (const frame of own(document).querySelectorAll('iframe, frame')) {
     const inside = frameDocument(frame);
     const captured = inside && takeSelection(inside);
     if (captured) return captured;

@@ -17,7 +17,7 @@ export function Notice({ title, text }: NoticeProps) {
 
 const KNOWN_REASONS: Readonly<Record<'refused' | 'failed', readonly string[]>> = {
   refused: ['browser-page', 'store', 'pdf', 'no-access', 'no-tab'],
-  failed: ['empty', 'bad-input', 'full', 'unexpected'],
+  failed: ['empty', 'disturbed', 'bad-input', 'full', 'unexpected'],
 };
 
 /** A page that could not be read. Reasons that are not known are worded as the general case. */

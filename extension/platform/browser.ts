@@ -23,7 +23,8 @@ export const handInApi = (given: Browser): void => {
 
 /** Throws when read outside an extension, where neither name exists. */
 export const api = (): ExtensionApi => {
-  const found = handedIn ?? (names.browser?.runtime ? names.browser : names.chrome);
+  // An element of the page with the id "browser" is found under that name too, but is no property of the global's own.
+  const found = handedIn ?? (Object.hasOwn(names, 'browser') ? names.browser : names.chrome);
   if (!found) throw new Error('not in an extension');
   return found;
 };

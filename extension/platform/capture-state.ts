@@ -19,7 +19,7 @@ export const captureStateSchema = z.union([
   z.object({ state: z.literal('picking'), before: z.nullable(ready), at }),
   /** Scripts may not run on this page: offer a paste box. */
   z.object({ state: z.literal('refused'), reason: z.enum(['browser-page', 'store', 'pdf', 'no-access', 'no-tab']), at }),
-  z.object({ state: z.literal('failed'), reason: z.enum(['empty', 'bad-input', 'full', 'unexpected']), at }),
+  z.object({ state: z.literal('failed'), reason: z.enum(['empty', 'disturbed', 'bad-input', 'full', 'unexpected']), at }),
 ]);
 
 export type CaptureState = z.infer<typeof captureStateSchema>;

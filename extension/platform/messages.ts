@@ -13,8 +13,8 @@ export interface MessageMap {
   picking: { input: object; output: null };
   /** Page to background: the buyer left without choosing. */
   'pick-left': { input: object; output: null };
-  /** Page to background: the block could not be read. */
-  'capture-failed': { input: { reason: 'empty' | 'unexpected' }; output: null };
+  /** Page to background: the block could not be read. `disturbed`: the page keeps taking away what shows the choice. */
+  'capture-failed': { input: { reason: 'empty' | 'disturbed' | 'unexpected' }; output: null };
   /** To the page: read it. Answers which way was taken. */
   take: { input: { mode: TakeMode }; output: 'selection' | 'pick' | 'nothing' };
   /** To the page: mark these spans of `listing.text`. Answers how many could be marked. */

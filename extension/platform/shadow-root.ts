@@ -1,4 +1,5 @@
 /** The shadow root of an element, closed ones included where the browser lets extensions see them. */
+import { own } from '../capture/readers/own.ts';
 import { api } from './browser.ts';
 
 interface Peeking {
@@ -12,7 +13,8 @@ interface WithDom {
 }
 
 export function shadowRootOf(element: Element): ShadowRoot | null {
-  if (element.shadowRoot) return element.shadowRoot;
+  const { shadowRoot } = own(element);
+  if (shadowRoot) return shadowRoot;
   const seen = (element as Peeking).openOrClosedShadowRoot;
   if (seen !== undefined) return seen;
   try {

@@ -47,6 +47,29 @@ const bad = (code: BadFile['code'], path: BadFile['path'] = []): BadFile => ({ o
 const deepest = (issue: z.core.$ZodIssue | undefined): BadFile['path'] =>
   (issue?.path ?? []).map((step) => (typeof step === 'number' ? step : String(step)));
 
+/** Of records with one id the version changed last, for a file put together by hand may hold several. */
+const latest = <T>(records: readonly T[], idOf: (record: T) => string, at: (record: T) => number): T[] => [
+  ...new Map([...records].sort((a, b) => at(a) - at(b)).map((record) => [idOf(record), record])).values(),
+];
+
+const ownId = ({ id }: { readonly id: string }): string => id;
+const changed = ({ changedAt }: { readonly changedAt: number }): number => changedAt;
+
+const onceEach = (file: ExportFile): ExportFile => ({
+  ...file,
+  finds: latest(
+    file.finds,
+    ({ find }) => find.id,
+    ({ find }) => find.changedAt,
+  ),
+  removed: latest(file.removed, ownId, ({ removedAt }) => removedAt),
+  owned: latest(file.owned, ownId, changed),
+  needs: latest(file.needs, ownId, changed),
+  rates: latest(file.rates, ownId, changed),
+  captured: latest(file.captured, ownId, changed),
+  tombs: latest(file.tombs, ownId, ({ at }) => at),
+});
+
 /** The checked file. Nothing is read from a file that is wrong anywhere. */
 export function readFile(text: string): Read {
   let value: unknown;
@@ -62,7 +85,7 @@ export function readFile(text: string): Read {
   if (format !== FILE_FORMAT) return bad('not-ours');
   if (typeof version === 'number' && version > FILE_VERSION) return bad('newer-file');
   const parsed = fileSchema.safeParse(value);
-  return parsed.success ? { ok: true, file: parsed.data } : bad('bad-record', deepest(parsed.error.issues[0]));
+  return parsed.success ? { ok: true, file: onceEach(parsed.data) } : bad('bad-record', deepest(parsed.error.issues[0]));
 }
 
 /** A path into the file, outermost first: "finds, number 3: prices, number 1: minor". Names are those that stand in the file. */

@@ -83,7 +83,7 @@ export type CapturedPrice = z.infer<typeof capturedPriceSchema>;
 
 /** A file of before knows nothing of newer settings: they stand at their defaults. */
 const filledUp = z.transform((value) =>
-  typeof value === 'object' && value !== null ? { ...DEFAULT_SETTINGS, ...value } : value,
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? { ...DEFAULT_SETTINGS, ...value } : value,
 );
 
 /** Settings but for the rates, which are rows of their own. */

@@ -1,4 +1,6 @@
 /** Where blocks stand in the top window, and which element a pointer is on. */
+
+import { own } from '../readers/own.ts';
 import { frameDocument } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
 
@@ -11,8 +13,8 @@ export interface Box {
 
 /** Box of an element in CSS pixels of the top window, also from inside frames. */
 export function boxOf(element: Element): Box {
-  const { left, top, width, height } = element.getBoundingClientRect();
-  const frame = element.ownerDocument.defaultView?.frameElement;
+  const { left, top, width, height } = own(element).getBoundingClientRect();
+  const frame = own(own(element).ownerDocument).defaultView?.frameElement;
   if (!frame) return { left, top, width, height };
   const around = boxOf(frame);
   return { left: left + around.left + frame.clientLeft, top: top + around.top + frame.clientTop, width, height };
@@ -34,7 +36,10 @@ export function pointOf(event: PointerEvent, glass: Window | null): Point {
 
 /** The innermost element of the page at a point of the top window, in shadow roots and frames of the same origin too; what is ours is looked through. */
 export function elementAt({ x, y }: Point, sight: Sight, ours: Element): Element | null {
-  let element = document.elementsFromPoint(x, y).find((found) => found !== ours) ?? null;
+  let element =
+    own(document)
+      .elementsFromPoint(x, y)
+      .find((found) => found !== ours) ?? null;
   let at = { x, y };
   for (let inner = element; inner; ) {
     element = inner;
@@ -45,7 +50,7 @@ export function elementAt({ x, y }: Point, sight: Sight, ours: Element): Element
     }
     const root: Document | ShadowRoot | null = frame ?? sight.shadowRootOf(inner);
     // A shadow root may also name what lies over or around it.
-    inner = root?.elementsFromPoint(at.x, at.y).find((found) => found.getRootNode() === root) ?? null;
+    inner = (root && own(root))?.elementsFromPoint(at.x, at.y).find((found) => own(found).getRootNode() === root) ?? null;
   }
   return element;
 }

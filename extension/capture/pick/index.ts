@@ -4,6 +4,7 @@ import { sendToBackground } from '../../platform/messages.ts';
 import { getMessage } from '../../platform/words.ts';
 import { browserSight } from '../browser-sight.ts';
 import { type Captured, findMainBlock, readElement } from '../readers/index.ts';
+import { own } from '../readers/own.ts';
 import { frameDocument } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
 import { boxOf, elementAt, pointOf } from './geometry.ts';
@@ -20,15 +21,39 @@ const WORDS_SAID = 120;
 
 /** This window and those of the frames of the same origin in it. */
 function windowsIn(document: Document): Window[] {
-  const frames = [...document.querySelectorAll('iframe, frame')].map(frameDocument).filter((inside) => inside !== null);
-  const own = document.defaultView;
-  return [...(own ? [own] : []), ...frames.flatMap(windowsIn)];
+  const frames = [...own(document).querySelectorAll('iframe, frame')].map(frameDocument).filter((inside) => inside !== null);
+  const view = own(document).defaultView;
+  return [...(view ? [view] : []), ...frames.flatMap(windowsIn)];
 }
 
-const firstChoice = (sight: Sight): Choice => choose(findMainBlock(document, sight) ?? document.documentElement);
+const firstChoice = (sight: Sight): Choice => choose(findMainBlock(document, sight) ?? own(document).documentElement);
+
+/** How often picking begins anew when the page takes away what shows the choice. */
+const MOST_TRIES = 3;
 
 /** Starts picking at the likeliest block. Gives a function that ends it without a choice. */
 export function startPicking(outcome: Outcome): () => void {
+  let tries = 0;
+  let leave = (): void => undefined;
+  const begin = (): void => {
+    try {
+      if (tries < MOST_TRIES) {
+        tries += 1;
+        leave = pickOnce(outcome, begin);
+        return;
+      }
+    } catch {
+      // A document without a root element has no place for our frame.
+    }
+    outcome.leave();
+    void sendToBackground('capture-failed', { reason: 'disturbed' });
+  };
+  begin();
+  return () => leave();
+}
+
+/** `lost` is called, in place of an outcome, when the page has taken our frame away. */
+function pickOnce(outcome: Outcome, lost: () => void): () => void {
   const sight = browserSight();
   const outline = showOutline(getMessage('capture_pick_label'), getMessage('capture_pick_start'));
   let choice = firstChoice(sight);
@@ -59,8 +84,8 @@ export function startPicking(outcome: Outcome): () => void {
   };
   const move = (next: Choice): void => {
     choice = next;
-    choice.block.scrollIntoView({ block: 'nearest' });
-    const words = (choice.block.textContent ?? '').replace(/\s+/g, ' ').trim().slice(0, WORDS_SAID);
+    own(choice.block).scrollIntoView({ block: 'nearest' });
+    const words = (own(choice.block).textContent ?? '').replace(/\s+/g, ' ').trim().slice(0, WORDS_SAID);
     outline.say(getMessage('capture_pick_now').replace('{words}', () => words));
   };
   /** A script that an update of the extension has cut off can't report what it takes. */
@@ -82,7 +107,13 @@ export function startPicking(outcome: Outcome): () => void {
 
   const follow = (): void => {
     if (ended) return;
-    if (!choice.block.isConnected) choice = firstChoice(sight);
+    if (!own(outline.host).isConnected) {
+      end();
+      lost();
+      return;
+    }
+    outline.keepFocus();
+    if (!own(choice.block).isConnected) choice = firstChoice(sight);
     outline.draw(boxOf(choice.block));
     requestAnimationFrame(follow);
   };

@@ -1,4 +1,5 @@
 /** What picking shows: a frame about the chosen block, how to go on, and the same for screen readers. All in a closed shadow root of ours. */
+import { own } from '../readers/own.ts';
 
 const STYLE = `
 :host { all: initial !important; position: fixed !important; inset: 0 !important; width: auto !important; height: auto !important;
@@ -21,6 +22,8 @@ export interface Outline {
   readonly host: Element;
   /** A window of our own over the page that takes pointer and keys, so that no handler of the page comes before ours; null where it can't be had. */
   readonly glass: Window | null;
+  /** Takes the keyboard back from a page that has taken it. */
+  keepFocus(): void;
   /** Nothing is to be seen any more. */
   hide(): void;
   /** Nothing is left in the page. */
@@ -29,7 +32,7 @@ export interface Outline {
 
 /** A frame without address in our shadow root: what is pressed and clicked in it never reaches the page's window. */
 function makeGlass(title: string): HTMLIFrameElement {
-  const frame = document.createElement('iframe');
+  const frame = own(document).createElement('iframe');
   frame.title = title;
   frame.tabIndex = -1;
   return frame;
@@ -37,13 +40,13 @@ function makeGlass(title: string): HTMLIFrameElement {
 
 /** Adds one host element to the page's root element; `remove` takes it away and gives the focus back. */
 export function showOutline(label: string, spoken: string): Outline {
-  const host = document.createElement('div');
+  const host = own(document).createElement('div');
   const shadow = host.attachShadow({ mode: 'closed' });
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(STYLE);
   shadow.adoptedStyleSheets = [sheet];
   const part = (name: string): HTMLElement => {
-    const element = document.createElement('div');
+    const element = own(document).createElement('div');
     element.className = name;
     shadow.append(element);
     return element;
@@ -55,15 +58,22 @@ export function showOutline(label: string, spoken: string): Outline {
   live.setAttribute('aria-live', 'polite');
   const pane = makeGlass(spoken);
   shadow.append(pane);
-  const focused = document.activeElement;
-  document.documentElement.append(host);
+  const focused = own(document).activeElement;
+  own(document).documentElement.append(host);
   // Above dialogs of the page, which the browser shows on top of everything else.
   host.popover = 'manual';
   host.showPopover?.();
-  const glass = pane.contentWindow;
+  // A sandboxed page has no access to its own frames: then our pane is of no use, and in the way.
+  const glass = pane.contentDocument ? pane.contentWindow : null;
+  if (!glass) pane.remove();
   glass?.document.body?.setAttribute('aria-label', spoken);
   glass?.document.body?.setAttribute('role', 'application');
   glass?.focus();
+  const keepFocus = (): void => {
+    if (host.isConnected && document.hasFocus() && own(document).activeElement !== host) glass?.focus();
+  };
+  // Not within the event, or a page that answers it in kind would never come to an end.
+  glass?.addEventListener('blur', () => setTimeout(keepFocus));
   return {
     host,
     glass,
@@ -78,13 +88,14 @@ export function showOutline(label: string, spoken: string): Outline {
     say: (text) => {
       live.textContent = text;
     },
+    keepFocus,
     hide: () => {
       frame.remove();
       hint.remove();
     },
     remove: () => {
       host.remove();
-      if (focused && focused !== document.body) (focused as HTMLElement).focus?.({ preventScroll: true });
+      if (focused && focused !== own(document).body) own(focused as HTMLElement).focus?.({ preventScroll: true });
     },
   };
 }

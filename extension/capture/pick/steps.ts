@@ -1,4 +1,6 @@
 /** Moving a choice about a page: wider, narrower, to the neighbours. Every step changes what would be read. */
+
+import { own } from '../readers/own.ts';
 import { isElement, isText, parentOf, renderedChildren, tagOf } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
 
@@ -12,29 +14,39 @@ export const choose = (block: Element): Choice => ({ block, trail: [] });
 
 const UNREAD = new Set(['SCRIPT', 'STYLE', 'NOSCRIPT', 'TEMPLATE']);
 
-/** How many characters an element shows, blanks aside, through shadow roots and frames. A block that holds another and shows no more is the same to the buyer. */
-function wordsIn(element: Element, sight: Sight): number {
+/** How many characters a node shows, blanks aside, through shadow roots and frames; counted no further than `enough`. */
+function wordsIn(root: Node, sight: Sight, enough = Number.POSITIVE_INFINITY): number {
   let count = 0;
-  const pending: Node[] = [element];
-  for (let node = pending.pop(); node; node = pending.pop()) {
+  const pending: Node[] = [root];
+  for (let node = pending.pop(); node && count < enough; node = pending.pop()) {
     if (isText(node)) count += node.data.replace(/\s+/g, '').length;
     else if (isElement(node) && !UNREAD.has(tagOf(node))) for (const child of renderedChildren(node, sight)) pending.push(child);
   }
   return count;
 }
 
+const hasWords = (node: Node, sight: Sight): boolean => wordsIn(node, sight, 1) > 0;
+
+/** A block that holds another and shows no more is the same to the buyer. */
+function showsMore(block: Element, inner: Element, sight: Sight): boolean {
+  const children = renderedChildren(block, sight);
+  return children.includes(inner)
+    ? children.some((child) => child !== inner && hasWords(child, sight))
+    : wordsIn(block, sight) > wordsIn(inner, sight);
+}
+
 const isTop = (element: Element): boolean => tagOf(element) === 'BODY' || tagOf(element) === 'HTML';
 
-const isFramed = (element: Element): boolean => Boolean(element.ownerDocument.defaultView?.frameElement);
+const isFramed = (element: Element): boolean => Boolean(own(own(element).ownerDocument).defaultView?.frameElement);
 
 /** The next wider block that holds more words; the same choice at the top of the page. */
 export function widen({ block, trail }: Choice, sight: Sight): Choice {
-  const words = wordsIn(block, sight);
   let wider: Element = block;
   for (let at = isTop(block) && !isFramed(block) ? null : parentOf(block); at; at = parentOf(at)) {
     if (tagOf(at) === 'HTML' && !isFramed(at)) break;
+    const inner = wider;
     wider = at;
-    if (wordsIn(at, sight) > words) break;
+    if (showsMore(at, inner, sight)) break;
   }
   return wider === block ? { block, trail } : { block: wider, trail: [...trail, block] };
 }
@@ -42,19 +54,21 @@ export function widen({ block, trail }: Choice, sight: Sight): Choice {
 const shownChildren = (element: Element, sight: Sight): Element[] =>
   renderedChildren(element, sight)
     .filter(isElement)
-    .filter((child) => !sight.lookOf(child).hidden && wordsIn(child, sight) > 0);
+    .filter((child) => !sight.lookOf(child).hidden && hasWords(child, sight));
 
 /** Back to where it was widened from, else to the part that holds the most words. */
 export function narrow({ block, trail }: Choice, sight: Sight): Choice {
   const back = trail.at(-1);
-  if (back?.isConnected) return { block: back, trail: trail.slice(0, -1) };
-  const words = wordsIn(block, sight);
+  if (back && own(back).isConnected) return { block: back, trail: trail.slice(0, -1) };
   for (let at = block; ; ) {
     const parts = shownChildren(at, sight);
-    const [most] = parts.sort((a, b) => wordsIn(b, sight) - wordsIn(a, sight));
-    if (!most) return { block, trail: [] };
-    if (wordsIn(most, sight) < words) return choose(most);
-    at = most;
+    const [only] = parts;
+    if (!only) return { block, trail: [] };
+    if (parts.length > 1 || showsMore(at, only, sight)) {
+      const [most] = parts.map((part) => ({ part, words: wordsIn(part, sight) })).sort((a, b) => b.words - a.words);
+      return choose(most?.part ?? only);
+    }
+    at = only;
   }
 }
 

@@ -1,10 +1,13 @@
 /** What an element says of itself in class names, ids and labels, as lower-case words: "listPrice--old" gives list, price, old. */
+
+import { own } from './own.ts';
 import { tagOf } from './rendered.ts';
 
 const ATTRIBUTES = ['class', 'id', 'data-testid', 'data-test', 'data-qa', 'aria-label', 'itemprop'];
 
 export function hintsOf(element: Element): readonly string[] {
-  const named = ATTRIBUTES.map((name) => element.getAttribute(name) ?? '').join(' ');
+  const reading = own(element);
+  const named = ATTRIBUTES.map((name) => reading.getAttribute(name) ?? '').join(' ');
   return named
     .slice(0, 500)
     .replace(/([a-z])([A-Z])/g, '$1 $2')
@@ -39,12 +42,12 @@ const APART_HEADING =
 export function isApart(element: Element): boolean {
   const tag = tagOf(element);
   if (tag === 'NAV' || tag === 'FOOTER' || tag === 'ASIDE' || tag === 'DIALOG') return true;
-  if (tag === 'HEADER') return !element.closest('main, article, [role="main"]');
-  if (APART_ROLES.has(element.getAttribute('role') ?? '')) return true;
+  if (tag === 'HEADER') return !own(element).closest('main, article, [role="main"]');
+  if (APART_ROLES.has(own(element).getAttribute('role') ?? '')) return true;
   if (tag === 'MAIN' || tag === 'ARTICLE' || tag === 'BODY' || tag === 'HTML') return false;
-  const named = `${element.getAttribute('class') ?? ''} ${element.id}`;
-  if (named.trim() !== '' && hintsOf(element).some((hint) => APART.has(hint)) && !element.querySelector('h1')) return true;
+  const named = `${own(element).getAttribute('class') ?? ''} ${own(element).id}`;
+  if (named.trim() !== '' && hintsOf(element).some((hint) => APART.has(hint)) && !own(element).querySelector('h1')) return true;
   if (tag !== 'SECTION' && tag !== 'DIV' && tag !== 'UL') return false;
-  const heading = element.querySelector(':scope > h2, :scope > h3, :scope > h4, :scope > header > h2, :scope > header > h3');
+  const heading = own(element).querySelector(':scope > h2, :scope > h3, :scope > h4, :scope > header > h2, :scope > header > h3');
   return heading !== null && APART_HEADING.test((heading.textContent ?? '').trim());
 }

@@ -8,10 +8,12 @@ import { readLanguage } from './language.ts';
 import { MAX_ADDRESS } from './limits.ts';
 import { findMainBlock } from './main-block.ts';
 import { readOffers } from './offers.ts';
+import { own } from './own.ts';
 import { readPrice } from './price.ts';
+import { takenBy } from './ranges.ts';
 import { type ReadTextOptions, readText } from './read-text.ts';
 import { isElement, parentOf } from './rendered.ts';
-import { computedSight, type Sight } from './sight.ts';
+import { computedSight, remembering, type Sight } from './sight.ts';
 import type { Stretch } from './text-builder.ts';
 import { readTitle } from './title.ts';
 
@@ -48,13 +50,16 @@ export function pageAddress(address: string): string | null {
   return url.href.length <= MAX_ADDRESS ? url.href : url.origin;
 }
 
+/** One reading asks for the same element many times. */
+const sightOf = ({ sight }: ReadOptions): Sight => remembering(sight ?? computedSight());
+
 function read(block: Element, options: ReadOptions, how: ReadTextOptions, wholePage: boolean): Captured {
   const seen = readText(block, how);
   const title = readTitle(block, how);
   return {
     listing: {
       origin: options.origin,
-      address: pageAddress(options.address ?? block.ownerDocument.URL),
+      address: pageAddress(options.address ?? own(own(block).ownerDocument).URL),
       title,
       text: seen.text,
       struck: seen.struck.map(({ start, end }) => ({ start, end })),
@@ -69,7 +74,7 @@ function read(block: Element, options: ReadOptions, how: ReadTextOptions, wholeP
 
 /** One block of a page, all of it that can be seen. */
 export function readElement(block: Element, options: ReadOptions): Captured {
-  return read(block, options, { sight: options.sight ?? computedSight() }, false);
+  return read(block, options, { sight: sightOf(options) }, false);
 }
 
 /** What is selected: one range, or several (Firefox). All must lie in one tree. Null when nothing is selected. */
@@ -82,13 +87,13 @@ export function readRanges(ranges: readonly Range[], options: ReadOptions): Capt
     if (whole.compareBoundaryPoints(0, range) > 0) whole.setStart(range.startContainer, range.startOffset);
   }
   const common = whole.commonAncestorContainer;
-  const block = isElement(common) ? common : (parentOf(common) ?? common.ownerDocument?.documentElement);
-  return block ? read(block, options, { sight: options.sight ?? computedSight(), ranges }, false) : null;
+  const block = isElement(common) ? common : (parentOf(common) ?? (common as Document).documentElement);
+  return block ? read(block, options, { sight: sightOf(options), ranges: ranges.map(takenBy) }, false) : null;
 }
 
 /** A whole page: its main block, without navigation, lists of other ads and the like. */
 export function readDocument(document: Document, options: ReadOptions): Captured {
-  const sight = options.sight ?? computedSight();
-  const block = findMainBlock(document, sight) ?? document.documentElement;
+  const sight = sightOf(options);
+  const block = findMainBlock(document, sight) ?? own(document).documentElement;
   return read(block, options, { sight, skip: (element) => element !== block && isApart(element) }, true);
 }

@@ -1,6 +1,7 @@
 /** schema.org products and offers in a page's JSON-LD. Pages write it badly: what can be mended is read, the rest is left. */
 import type { Offer } from '../../../src/listing/page-listing.ts';
 import { MAX_DATA_CHARACTERS, MAX_DATA_NODES, MAX_OFFERS } from './limits.ts';
+import { own } from './own.ts';
 import { isEmptyOffer, isOfferType, isOtherPrice, isProductType, makeOffer } from './structured-types.ts';
 
 type Thing = Readonly<Record<string, unknown>>;
@@ -10,12 +11,16 @@ const isThing = (value: unknown): value is Thing => typeof value === 'object' &&
 const get = (thing: Thing, key: string): unknown => (Object.hasOwn(thing, key) ? thing[key] : undefined);
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : value === undefined ? [] : [value]);
 
-function textOf(value: unknown): string | null {
+/** Nothing that is meant lies deeper in itself than this. */
+const DEEPEST = 20;
+
+function textOf(value: unknown, depth = 0): string | null {
+  if (depth > DEEPEST) return null;
   if (typeof value === 'string') return value;
   if (typeof value === 'number' && Number.isFinite(value)) return String(value);
-  if (Array.isArray(value)) return textOf(value[0]);
+  if (Array.isArray(value)) return textOf(value[0], depth + 1);
   if (!isThing(value)) return null;
-  return textOf(get(value, '@value') ?? get(value, 'name') ?? get(value, '@id') ?? null);
+  return textOf(get(value, '@value') ?? get(value, 'name') ?? get(value, '@id') ?? null, depth + 1);
 }
 
 /** Parses JSON; once more with the usual mistakes mended: comment wrappers, raw line breaks in strings, commas before a bracket. */
@@ -97,7 +102,7 @@ const describe = (product: Thing | null, offer: Thing | null): Offer =>
 export function readJsonLd(document: Document, most = MAX_OFFERS): Offer[] {
   const roots: unknown[] = [];
   let left = MAX_DATA_CHARACTERS;
-  for (const script of document.querySelectorAll('script[type]')) {
+  for (const script of own(document).querySelectorAll('script[type]')) {
     if (!/^\s*application\/ld\+json\b/i.test(script.getAttribute('type') ?? '')) continue;
     const source = script.textContent ?? '';
     left -= source.length;
@@ -108,7 +113,8 @@ export function readJsonLd(document: Document, most = MAX_OFFERS): Offer[] {
   const resolve = (value: unknown): Thing | null => (isThing(value) ? (byId.get(get(value, '@id') ?? value) ?? value) : null);
   const offers: Offer[] = [];
   const seen = new Set<Thing>();
-  const takeOffers = (product: Thing | null, values: readonly unknown[]): void => {
+  const takeOffers = (product: Thing | null, values: readonly unknown[], depth = 0): void => {
+    if (depth > DEEPEST) return;
     for (const value of values) {
       const offer = resolve(value);
       if (!offer || seen.has(offer)) continue;
@@ -116,7 +122,7 @@ export function readJsonLd(document: Document, most = MAX_OFFERS): Offer[] {
       const nested = listOf(get(offer, 'offers'));
       const item = product ?? resolve(get(offer, 'itemOffered'));
       if (item) seen.add(item);
-      if (nested.length > 0) takeOffers(item, nested);
+      if (nested.length > 0) takeOffers(item, nested, depth + 1);
       else offers.push(describe(item, offer));
     }
   };

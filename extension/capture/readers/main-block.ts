@@ -1,6 +1,7 @@
 /** The part of a whole page that is most likely the ad: by the page's structure only, for no site in particular. */
 import { hintsOf, isApart, isPriceHint } from './hints.ts';
-import { isElement, isText, renderedChildren, tagOf } from './rendered.ts';
+import { own } from './own.ts';
+import { isElement, isText, renderedChildren, shortText, tagOf } from './rendered.ts';
 import type { Sight } from './sight.ts';
 
 /** Elements whose text belongs to the paragraph or list around them. */
@@ -21,7 +22,8 @@ function ownText(element: Element, sight: Sight): number {
   const pending: Node[] = [...renderedChildren(element, sight)];
   for (let node = pending.pop(); node; node = pending.pop()) {
     if (isText(node)) length += node.data.trim().length;
-    else if (isElement(node) && PARTS.has(tagOf(node)) && tagOf(node) !== 'A') pending.push(...node.childNodes);
+    else if (isElement(node) && PARTS.has(tagOf(node)) && tagOf(node) !== 'A')
+      for (const child of own(node).childNodes) pending.push(child);
   }
   return length;
 }
@@ -33,33 +35,33 @@ function survey(root: Element, sight: Sight): Found {
     if (element !== root && isApart(element)) continue;
     if (sight.lookOf(element).hidden) continue;
     if (tagOf(element) === 'H1') found.heading ??= element;
-    const short = (element.textContent ?? '').length <= 60;
-    if (short && /\d/.test(element.textContent ?? '') && isPriceHint(hintsOf(element))) found.price ??= element;
+    if (!found.price && isPriceHint(hintsOf(element)) && /\d/.test(shortText(element, 60) ?? '')) found.price = element;
     if (!PARTS.has(tagOf(element))) {
       const length = ownText(element, sight);
       if (length > found.length) Object.assign(found, { longest: element, length });
     }
-    pending.push(...renderedChildren(element, sight).filter(isElement).reverse());
+    for (const child of renderedChildren(element, sight).filter(isElement).reverse()) pending.push(child);
   }
   return found;
 }
 
 const commonAncestor = (a: Element, b: Element): Element => {
   let at: Element = a;
-  while (!at.contains(b) && at.parentElement) at = at.parentElement;
+  for (let up = own(at).parentElement; up && !own(at).contains(b); up = own(at).parentElement) at = up;
   return at;
 };
 
 const roots = (document: Document): Element | null =>
-  document.querySelector('[itemscope][itemtype*="schema.org/Product"]') ?? document.querySelector('main, [role="main"]');
+  own(document).querySelector('[itemscope][itemtype*="schema.org/Product"]') ??
+  own(document).querySelector('main, [role="main"]');
 
 /** Null only for a document without a body. What is in it and not part of the ad is told by `isApart`. */
 export function findMainBlock(document: Document, sight: Sight): Element | null {
-  const body = document.body;
+  const { body } = own(document);
   if (!body) return null;
   const marked = roots(document);
-  const articles = [...document.querySelectorAll('article')].filter(
-    (article) => !article.parentElement?.closest('article, aside, footer, nav'),
+  const articles = [...own(document).querySelectorAll('article')].filter(
+    ({ parentElement }) => !(parentElement && own(parentElement).closest('article, aside, footer, nav')),
   );
   const root = marked ?? (articles.length === 1 && articles[0] ? articles[0] : body);
   const { heading, price, longest } = survey(root, sight);
@@ -67,5 +69,5 @@ export function findMainBlock(document: Document, sight: Sight): Element | null 
   if (!longest || !(heading ?? price)) return root;
   let block = longest;
   for (const other of [heading, price]) if (other) block = commonAncestor(block, other);
-  return root.contains(block) ? block : root;
+  return own(root).contains(block) ? block : root;
 }

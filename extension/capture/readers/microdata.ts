@@ -1,6 +1,7 @@
 /** schema.org products and offers in a page's microdata (HTML standard, section 5: itemscope, itemtype, itemprop, itemref). */
 import type { Offer } from '../../../src/listing/page-listing.ts';
 import { MAX_OFFERS } from './limits.ts';
+import { own } from './own.ts';
 import { tagOf } from './rendered.ts';
 import { isEmptyOffer, isOfferType, isOtherPrice, isProductType, makeOffer } from './structured-types.ts';
 
@@ -9,29 +10,30 @@ type Properties = ReadonlyMap<string, readonly Element[]>;
 /** The properties of an item: elements with `itemprop` in it, not in an item inside it, and those that `itemref` names. */
 function propertiesOf(item: Element): Properties {
   const found = new Map<string, Element[]>();
-  const pending: Element[] = [...item.children].reverse();
-  for (const id of (item.getAttribute('itemref') ?? '').split(/\s+/)) {
-    const referred = id === '' ? null : item.ownerDocument.getElementById(id);
-    if (referred && !item.contains(referred) && !referred.contains(item)) pending.push(referred);
+  const pending: Element[] = [...own(item).children].reverse();
+  for (const id of (own(item).getAttribute('itemref') ?? '').split(/\s+/)) {
+    const referred = id === '' ? null : own(own(item).ownerDocument).getElementById(id);
+    if (referred && !own(item).contains(referred) && !own(referred).contains(item)) pending.push(referred);
   }
   for (let element = pending.pop(); element; element = pending.pop()) {
-    for (const name of (element.getAttribute('itemprop') ?? '').split(/\s+/).filter(Boolean)) {
+    for (const name of (own(element).getAttribute('itemprop') ?? '').split(/\s+/).filter(Boolean)) {
       found.set(name, [...(found.get(name) ?? []), element]);
     }
-    if (!element.hasAttribute('itemscope')) pending.push(...[...element.children].reverse());
+    if (!own(element).hasAttribute('itemscope')) for (const child of [...own(element).children].reverse()) pending.push(child);
   }
   return found;
 }
 
 /** The value of a property as the HTML standard defines it. */
 export function microdataValue(element: Element): string {
-  const content = element.getAttribute('content');
+  const reading = own(element);
+  const content = reading.getAttribute('content');
   if (content !== null) return content;
   const tag = tagOf(element);
-  if (tag === 'A' || tag === 'LINK' || tag === 'AREA') return element.getAttribute('href') ?? '';
-  if (tag === 'DATA' || tag === 'METER') return element.getAttribute('value') ?? '';
-  if (tag === 'TIME') return element.getAttribute('datetime') ?? element.textContent ?? '';
-  return element.textContent ?? '';
+  if (tag === 'A' || tag === 'LINK' || tag === 'AREA') return reading.getAttribute('href') ?? '';
+  if (tag === 'DATA' || tag === 'METER') return reading.getAttribute('value') ?? '';
+  if (tag === 'TIME') return reading.getAttribute('datetime') ?? reading.textContent ?? '';
+  return reading.textContent ?? '';
 }
 
 const value = (properties: Properties, name: string): string | null => {
@@ -39,12 +41,12 @@ const value = (properties: Properties, name: string): string | null => {
   return first ? microdataValue(first) : null;
 };
 
-const typesOf = (item: Element): readonly string[] => (item.getAttribute('itemtype') ?? '').split(/\s+/);
+const typesOf = (item: Element): readonly string[] => (own(item).getAttribute('itemtype') ?? '').split(/\s+/);
 
 function weightOf(properties: Properties): Offer['weight'] {
   const [weight] = properties.get('weight') ?? [];
   if (!weight) return null;
-  if (!weight.hasAttribute('itemscope')) return { value: microdataValue(weight), unit: null };
+  if (!own(weight).hasAttribute('itemscope')) return { value: microdataValue(weight), unit: null };
   const parts = propertiesOf(weight);
   return { value: value(parts, 'value') ?? '', unit: value(parts, 'unitCode') ?? value(parts, 'unitText') };
 }
@@ -81,13 +83,13 @@ export interface MarkedOffer {
 export function readMicrodata(document: Document, most = MAX_OFFERS): MarkedOffer[] {
   const found: MarkedOffer[] = [];
   const taken = new Set<Element>();
-  for (const item of document.querySelectorAll('[itemscope][itemtype]')) {
+  for (const item of own(document).querySelectorAll('[itemscope][itemtype]')) {
     if (found.length >= most) break;
     if (taken.has(item)) continue;
     const types = typesOf(item);
     const properties = propertiesOf(item);
     if (types.some(isProductType)) {
-      const offers = (properties.get('offers') ?? []).filter((offer) => offer.hasAttribute('itemscope'));
+      const offers = (properties.get('offers') ?? []).filter((offer) => own(offer).hasAttribute('itemscope'));
       for (const offer of offers) taken.add(offer);
       const described =
         offers.length > 0 ? offers.map((offer) => describe(properties, propertiesOf(offer))) : [describe(properties, properties)];

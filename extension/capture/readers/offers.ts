@@ -4,6 +4,7 @@ import { readJsonLd } from './json-ld.ts';
 import { MAX_OFFERS } from './limits.ts';
 import { readMicrodata } from './microdata.ts';
 import { readOpenGraph } from './open-graph.ts';
+import { own } from './own.ts';
 
 const squeeze = (text: string | null): string => (text ?? '').replace(/\s+/g, ' ').trim().toLowerCase();
 
@@ -25,10 +26,10 @@ const same = (a: Offer, b: Offer): boolean =>
  * whole page, the only offer is the page's own; of several, those that are named in its text.
  */
 export function readOffers(block: Element, words: string, wholePage: boolean): Offer[] {
-  const document = block.ownerDocument;
+  const document = own(block).ownerDocument;
   const lower = squeeze(words);
   const marked = readMicrodata(document)
-    .filter(({ element }) => block.contains(element) || element.contains(block))
+    .filter(({ element }) => own(block).contains(element) || own(element).contains(block))
     .map(({ offer }) => offer);
   const linked = readJsonLd(document);
   const chosen = linked.filter((offer) => (wholePage && linked.length === 1) || speaksOf(offer, linked.length === 1, lower));

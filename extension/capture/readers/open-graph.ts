@@ -1,11 +1,12 @@
 /** What a page says of itself in its meta elements: Open Graph, product and language tags. */
 import type { Offer } from '../../../src/listing/page-listing.ts';
+import { own } from './own.ts';
 import { makeOffer } from './structured-types.ts';
 
 /** Content of the first meta element of that name; null when it is absent or empty. */
 export function metaContent(document: Document, ...names: readonly string[]): string | null {
   for (const name of names) {
-    for (const meta of document.querySelectorAll(
+    for (const meta of own(document).querySelectorAll(
       `meta[property="${name}" i], meta[name="${name}" i], meta[http-equiv="${name}" i]`,
     )) {
       const content = meta.getAttribute('content')?.trim();

@@ -2,7 +2,7 @@
 import type { Span } from '../../../src/listing/page-listing.ts';
 import { besideEachOther } from './beside.ts';
 import { MAX_TEXT } from './limits.ts';
-import { clipText, isOutside } from './ranges.ts';
+import { clipText, isOutside, type TakenRange } from './ranges.ts';
 import { frameDocument, isElement, isText, parentOf, renderedChildren, tagOf } from './rendered.ts';
 import type { Keeps, Look, Sight } from './sight.ts';
 import { separateSuperscript } from './superscript.ts';
@@ -20,7 +20,7 @@ export interface ReadTextOptions {
   /** Elements to leave out with all that is in them. */
   readonly skip?: ((element: Element) => boolean) | undefined;
   /** Only what lies in one of these ranges. */
-  readonly ranges?: readonly Range[] | undefined;
+  readonly ranges?: readonly TakenRange[] | undefined;
   /** Most characters to take. */
   readonly limit?: number | undefined;
 }
@@ -83,7 +83,7 @@ export function readText(root: Element, { sight, skip, ranges, limit = MAX_TEXT 
         before = child;
       }
     }
-    tasks.push(...steps.reverse());
+    for (const step of steps.reverse()) tasks.push(step);
   };
 
   const takeElement = (element: Element, before: Element | null, context: Context): void => {

@@ -1,4 +1,5 @@
 /** How an element looks, as far as reading its text depends on it: hidden, block or inline, struck through, line breaks kept. */
+import { own } from './own.ts';
 
 export type Keeps = 'nothing' | 'lines' | 'all';
 
@@ -64,21 +65,22 @@ const HIDDEN: Look = { hidden: true, invisible: true, flow: 'block', lays: 'flow
 
 /** Sight by computed style: the browser's, or jsdom's. */
 export function computedSight(
-  shadowRootOf: Sight['shadowRootOf'] = (element) => element.shadowRoot,
+  shadowRootOf: Sight['shadowRootOf'] = (element) => own(element).shadowRoot,
   sameLine: Sight['sameLine'] = () => null,
 ): Sight {
   const lookOf = (element: Element): Look => {
-    const tag = element.tagName.toUpperCase();
-    const view = element.ownerDocument.defaultView;
+    const reading = own(element);
+    const tag = reading.tagName.toUpperCase();
+    const view = own(reading.ownerDocument).defaultView;
     if (NEVER_SHOWN.has(tag) || !view) return HIDDEN;
     const style = view.getComputedStyle(element);
     // Each property asked for takes its time, and a page has thousands of elements: none is asked for twice.
     const { display, visibility } = style;
-    const found = element.getAttribute('hidden') === 'until-found';
-    if (display === 'none' || (element.hasAttribute('hidden') && !found && display === '')) return HIDDEN;
+    const found = reading.getAttribute('hidden') === 'until-found';
+    if (display === 'none' || (reading.hasAttribute('hidden') && !found && display === '')) return HIDDEN;
     if (!found && style.contentVisibility === 'hidden') return HIDDEN;
     if (isOutOfSight(style)) return HIDDEN;
-    if (element.getAttribute('aria-hidden') === 'true' && ICON_FONT.test(style.fontFamily)) return HIDDEN;
+    if (reading.getAttribute('aria-hidden') === 'true' && ICON_FONT.test(style.fontFamily)) return HIDDEN;
     return {
       hidden: false,
       invisible: visibility === 'hidden' || visibility === 'collapse',
@@ -89,4 +91,15 @@ export function computedSight(
     };
   };
   return { lookOf, shadowRootOf, sameLine };
+}
+
+/** Asks for each element's look once. To be made anew after the page has changed. */
+export function remembering(sight: Sight): Sight {
+  const looks = new Map<Element, Look>();
+  const lookOf = (element: Element): Look => {
+    const look = looks.get(element) ?? sight.lookOf(element);
+    looks.set(element, look);
+    return look;
+  };
+  return { ...sight, lookOf };
 }

@@ -1,6 +1,7 @@
 /** Which ads of a page are known already, and where they stand. */
 
 import type { SweptAd } from '../../platform/messages.ts';
+import { own } from '../readers/own.ts';
 import type { Sight } from '../readers/sight.ts';
 import { findBlocks } from './find-blocks.ts';
 import type { Part } from './parts.ts';
@@ -32,11 +33,14 @@ export interface Gathered {
   forgetGone(): readonly Element[];
 }
 
-export const rootOfPage = (): Element => document.body ?? document.documentElement;
+export const rootOfPage = (): Element => own(document).body ?? own(document).documentElement;
+
+const linkOf = (first: Element | undefined): string | null | undefined =>
+  first && own(own(first).querySelector('a[href]') ?? first).getAttribute('href');
 
 /** Tells whether an element still shows the same ad: lists that reuse their cards put others into them. */
 const printOf = ({ characters, letters, pieces, elements: [first] }: Part): string =>
-  `${characters} ${letters} ${pieces} ${first?.querySelector('a[href]')?.getAttribute('href') ?? first?.getAttribute('href')}`;
+  `${characters} ${letters} ${pieces} ${linkOf(first)}`;
 
 export function gather(page: () => string): Gathered {
   const byId = new Map<string, Known>();
@@ -83,7 +87,7 @@ export function gather(page: () => string): Gathered {
       }
     },
     forgetGone: () => {
-      const gone = [...at.keys()].filter((element) => !element.isConnected);
+      const gone = [...at.keys()].filter((element) => !own(element).isConnected);
       for (const element of gone) {
         at.get(element)?.places.delete(element);
         at.delete(element);

@@ -1,4 +1,6 @@
 /** Whether neighbours make a list of ads: alike in shape, each with a title of its own, and not a choice of filters. */
+
+import { own } from '../readers/own.ts';
 import { isPriceFilter } from './amounts.ts';
 import { joined, type Part } from './parts.ts';
 import { likeness, shapeOf, typicalShape } from './shape.ts';
@@ -21,7 +23,7 @@ export const isAdLike = ({ prices, links, characters, letters, apart }: Part): b
 
 const textOf = ({ elements }: Part): string =>
   elements
-    .map((element) => element.textContent ?? '')
+    .map((element) => own(element).textContent ?? '')
     .join(' ')
     .replace(/\s+/g, ' ')
     .trim();
@@ -30,7 +32,8 @@ const textOf = ({ elements }: Part): string =>
 export function areFilters(blocks: readonly Part[], around: Part): boolean {
   if (blocks.some(({ pieces }) => pieces > 3)) return false;
   if (blocks.filter((block) => isPriceFilter(textOf(block))).length * 2 >= blocks.length) return true;
-  const [element] = around.elements;
+  const [first] = around.elements;
+  const element = first && own(first);
   const named = [element?.getAttribute('aria-label'), element?.previousElementSibling?.textContent].join(' ').trim();
   return named.length <= 60 && OTHER_LIST.test(named);
 }

@@ -1,6 +1,7 @@
 /** Labels beside the ads and a frame about one of them, all in one closed shadow root of ours: the page's own nodes stay as they are. */
 import type { SweepTag } from '../../platform/messages.ts';
 import { type Box, boxOf } from '../pick/geometry.ts';
+import { own } from '../readers/own.ts';
 
 const STYLE = `
 :host { all: initial !important; position: absolute !important; top: 0 !important; left: 0 !important; width: 0 !important;
@@ -15,6 +16,9 @@ const STYLE = `
 /** Labels narrower than this say nothing that can be read. */
 const NARROWEST = 60;
 
+/** How often the labels are put back into a page that takes them away: one that draws itself anew does so once. */
+const MOST_PUT_BACK = 20;
+
 export interface Overlay {
   readonly host: Element;
   /** Draws the labels of these elements, and takes all others away. Positions are read first and written after. */
@@ -24,21 +28,29 @@ export interface Overlay {
 
 /** Adds one host to the page's root element; `remove` takes it away. The panel's list says the same to screen readers. */
 export function showOverlay(): Overlay {
-  const host = document.createElement('div');
+  const host = own(document).createElement('div');
   host.setAttribute('aria-hidden', 'true');
   const shadow = host.attachShadow({ mode: 'closed' });
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(STYLE);
   shadow.adoptedStyleSheets = [sheet];
-  document.documentElement.append(host);
+  own(document).documentElement.append(host);
+  let left = MOST_PUT_BACK;
+  /** Puts the host back when the page has taken it away. False where it does so again and again: then it stays away. */
+  const putBack = (): boolean => {
+    if (host.isConnected) return true;
+    left -= 1;
+    if (left >= 0) own(document).documentElement?.append(host);
+    return host.isConnected;
+  };
   const labels = new Map<Element, HTMLElement>();
-  const frame = document.createElement('div');
+  const frame = own(document).createElement('div');
   frame.className = 'frame';
 
   const labelOf = (element: Element): HTMLElement => {
     const known = labels.get(element);
     if (known) return known;
-    const label = shadow.appendChild(document.createElement('div'));
+    const label = shadow.appendChild(own(document).createElement('div'));
     labels.set(element, label);
     return label;
   };
@@ -46,6 +58,7 @@ export function showOverlay(): Overlay {
   return {
     host,
     draw: (tagged, framed) => {
+      if (!putBack()) return;
       const origin = host.getBoundingClientRect();
       const inHost = (element: Element): Box => {
         const { left, top, width, height } = boxOf(element);

@@ -3,6 +3,7 @@
  * rendered (open shadow roots, slots, frames of the same origin); no style is asked for, so it costs little and needs no layout.
  */
 import { hintsOf, isPriceHint } from '../readers/hints.ts';
+import { own } from '../readers/own.ts';
 import { isElement, isText, renderedChildren, tagOf } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
 import { amountIn, lettersIn } from './amounts.ts';
@@ -50,9 +51,9 @@ const LONGEST_FIGURE = 40;
 const STRIDE = 200;
 
 function isApart(element: Element, tag: string): boolean {
-  const role = element.getAttribute('role');
+  const role = own(element).getAttribute('role');
   if (role !== null && APART_ROLES.has(role)) return true;
-  if (tag === 'HEADER') return !element.closest('main, article, section, li, [role="main"]');
+  if (tag === 'HEADER') return !own(element).closest('main, article, section, li, [role="main"]');
   return APART.has(tag);
 }
 
@@ -114,7 +115,7 @@ export function* partsOf(root: Element, sight: Sight, met: (root: Node) => void 
       pieces: 0,
       prices: 0,
       links: address !== null && !around?.linked ? 1 : 0,
-      headings: HEADING.test(tag) || element.getAttribute('role') === 'heading' ? 1 : 0,
+      headings: HEADING.test(tag) || own(element).getAttribute('role') === 'heading' ? 1 : 0,
       pictures: tag === 'IMG' || tag === 'PICTURE' || tag === 'SVG' ? 1 : 0,
       figures: false,
     };
@@ -144,7 +145,7 @@ export function* partsOf(root: Element, sight: Sight, met: (root: Node) => void 
     if (child && isText(child)) takeText(top, child.data);
     else if (child && isElement(child)) {
       const tag = tagOf(child);
-      if (UNREAD.has(tag) || child.hasAttribute('hidden') || top.depth > DEEPEST) continue;
+      if (UNREAD.has(tag) || own(child).hasAttribute('hidden') || top.depth > DEEPEST) continue;
       if (tag === 'SVG') {
         top.pictures += 1;
         continue;

@@ -6,6 +6,7 @@ import { readJsonLd } from '../readers/json-ld.ts';
 import { readLanguage } from '../readers/language.ts';
 import { MAX_TITLE } from '../readers/limits.ts';
 import { type MarkedOffer, readMicrodata } from '../readers/microdata.ts';
+import { own } from '../readers/own.ts';
 import { readPrice } from '../readers/price.ts';
 import { readText } from '../readers/read-text.ts';
 import { parentOf, tagOf } from '../readers/rendered.ts';
@@ -37,22 +38,19 @@ export function offersOf(document: Document): PageOffers {
 /** All elements of a block, through shadow roots of elements of the page's own making. */
 function elementsIn(block: readonly Element[], sight: Sight): Element[] {
   const found: Element[] = [];
-  const add = (element: Element): void => {
+  const pending = [...block].reverse();
+  for (let element = pending.pop(); element; element = pending.pop()) {
     found.push(element);
-    const shadow = element.localName.includes('-') ? sight.shadowRootOf(element) : null;
-    for (const inside of shadow?.querySelectorAll('*') ?? []) add(inside);
-  };
-  for (const one of block) {
-    add(one);
-    for (const inside of one.querySelectorAll('*')) add(inside);
+    const shadow = own(element).localName.includes('-') ? sight.shadowRootOf(element) : null;
+    for (const inside of [...(shadow?.children ?? []), ...own(element).children].reverse()) pending.push(inside);
   }
   return found;
 }
 
 const isHeading = (element: Element): boolean =>
   /^H[1-6]$/.test(tagOf(element)) ||
-  element.getAttribute('role') === 'heading' ||
-  (element.getAttribute('itemprop') ?? '').split(' ').includes('name');
+  own(element).getAttribute('role') === 'heading' ||
+  (own(element).getAttribute('itemprop') ?? '').split(' ').includes('name');
 
 const textOf = (element: Element, sight: Sight): string => squeeze(readText(element, { sight, limit: MAX_TITLE }).text);
 
@@ -80,13 +78,13 @@ function nameOf(elements: readonly Element[], lines: readonly string[], sight: S
   for (const heading of elements.filter(isHeading).slice(0, 5)) {
     const title = textOf(heading, sight);
     if (!isTitle(title)) continue;
-    const own = links.find(({ element }) => heading.contains(element) || element.contains(heading));
-    return { title, address: own?.address ?? links[0]?.address ?? null };
+    const around = links.find(({ element }) => own(heading).contains(element) || own(element).contains(heading));
+    return { title, address: around?.address ?? links[0]?.address ?? null };
   }
   const first = lines.map(squeeze).find((line) => isTitle(line)) ?? '';
   let best: { readonly element: Element; readonly words: string; readonly address: string | null } | null = null;
   for (const { element, address } of links.slice(0, 12)) {
-    const words = squeeze(element.textContent ?? '');
+    const words = squeeze(own(element).textContent ?? '');
     // A link about the whole card says everything in it: its first line names it.
     if (isTitle(words) && !lines.every((line) => words.includes(squeeze(line))) && words.length > (best?.words.length ?? 0))
       best = { element, words, address };
@@ -97,12 +95,12 @@ function nameOf(elements: readonly Element[], lines: readonly string[], sight: S
 
 const NAMING = ['class', 'id', 'itemprop', 'data-testid', 'data-test', 'data-qa', 'aria-label'];
 const isNamedPrice = (element: Element): boolean =>
-  element.hasAttributes() && NAMING.some((name) => /price|asking|amount|preis/i.test(element.getAttribute(name) ?? ''));
+  own(element).hasAttributes() && NAMING.some((name) => /price|asking|amount|preis/i.test(own(element).getAttribute(name) ?? ''));
 
 /** What is marked up as the price, before what is only named so. */
 function priceOf(elements: readonly Element[], sight: Sight): string | null {
   const named = elements.filter(isNamedPrice);
-  const marked = named.filter((element) => element.getAttribute('itemprop') === 'price');
+  const marked = named.filter((element) => own(element).getAttribute('itemprop') === 'price');
   for (const element of [...marked, ...named]) {
     const price = readPrice(element, { sight });
     if (price) return price.text;
@@ -140,7 +138,7 @@ export function readBlock(block: readonly Element[], page: string, offers: PageO
   );
   const [first] = block;
   const link = address ?? (first ? linkAround(first) : null);
-  const marked = offers.marked.filter(({ element }) => block.some((one) => one.contains(element))).map(({ offer }) => offer);
+  const marked = offers.marked.filter(({ element }) => block.some((one) => own(one).contains(element))).map(({ offer }) => offer);
   const named = offers.named.get(keyOf(title));
   const listing: PageListing = {
     origin: 'sweep',

@@ -5,6 +5,7 @@ import { Failure, type SweepState, type SweepTag, type SweptAd, sendToBackground
 import { browserSight } from '../browser-sight.ts';
 import { clearMarks, showMarks } from '../marks.ts';
 import { pageAddress } from '../readers/index.ts';
+import { own } from '../readers/own.ts';
 import { gather, MOST_ADS, rootOfPage } from './gather.ts';
 import { showOverlay } from './overlay.ts';
 import { offersOf, readBlock } from './read-block.ts';
@@ -55,11 +56,16 @@ export function startSweep(ended: () => void): Sweep {
 
   const draw = (): void => {
     drawing = undefined;
+    // Cut off by an update of the extension: nobody could take the labels away later.
+    if (!isConnected()) {
+      stop(null);
+      return;
+    }
     const start = performance.now();
     const tagged = new Map<Element, SweepTag>();
     for (const element of watch.inView) {
       const tag = tags.get(gathered.at.get(element)?.id ?? '');
-      if (tag && element.isConnected) tagged.set(element, tag);
+      if (tag && own(element).isConnected) tagged.set(element, tag);
     }
     overlay.draw(tagged, placeOf(framed));
     spending.spent += performance.now() - start;
@@ -69,7 +75,7 @@ export function startSweep(ended: () => void): Sweep {
   };
   const placeOf = (id: string | null): Element | null => {
     const places = id === null ? undefined : gathered.byId.get(id)?.places;
-    return [...(places?.keys() ?? [])].find((element) => element.isConnected) ?? null;
+    return [...(places?.keys() ?? [])].find((element) => own(element).isConnected) ?? null;
   };
 
   const read = async (): Promise<void> => {
@@ -78,6 +84,8 @@ export function startSweep(ended: () => void): Sweep {
     stale = false;
     const before = gathered.byId.size;
     for (const element of gathered.forgetGone()) watch.unwatch(element);
+    // Another than before where the page has put a new body in its place.
+    watch.root(rootOfPage());
     const work = gathered.read(sight, watch.root, watch.element, (ad) => {
       unsent.push(ad);
       if (unsent.length >= BATCH) void report('reading');
@@ -143,7 +151,7 @@ export function startSweep(ended: () => void): Sweep {
       if (id === null) return;
       const place = placeOf(id);
       if (!place) throw new Failure('gone');
-      place.scrollIntoView({ block: 'center' });
+      own(place).scrollIntoView({ block: 'center' });
     },
     mark: (id, spans) => {
       const place = placeOf(id);

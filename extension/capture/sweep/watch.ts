@@ -1,4 +1,5 @@
 /** Watches the page while a sweep lasts: what is added, what comes into view, what moves. Everything is let go at once at the end. */
+import { own } from '../readers/own.ts';
 
 export interface Watch {
   /** Looks for changes under one more root: the page's body, a shadow root, a frame's body. */
@@ -28,6 +29,8 @@ export function watchPage(wishes: Wishes): Watch {
   const roots = new WeakSet<Node>();
   const inView = new Set<Element>();
   const mutations = new MutationObserver(wishes.changed);
+  // A new root element or body, without what is in them: those are roots of their own.
+  for (const node of [document, own(document).documentElement]) if (node) mutations.observe(node, { childList: true });
   const views = new IntersectionObserver(
     (entries) => {
       for (const { target, isIntersecting } of entries) {
@@ -39,7 +42,8 @@ export function watchPage(wishes: Wishes): Watch {
     { rootMargin: MARGIN },
   );
   const sizes = new ResizeObserver(wishes.moved);
-  if (document.body) sizes.observe(document.body);
+  const { body } = own(document);
+  if (body) sizes.observe(body);
   const onKey = (event: KeyboardEvent): void => {
     const { key, isTrusted, ctrlKey, altKey, metaKey, shiftKey } = event;
     if (isTrusted && key === 'Escape' && !ctrlKey && !altKey && !metaKey && !shiftKey) wishes.leave();

@@ -46,8 +46,18 @@ function foldAscii(character: string, code: number, next: string | undefined): s
   return code >= 32 || code === 9 || code === 10 ? character : code === 11 || code === 12 ? '\n' : ' ';
 }
 
+const OVERRIDDEN = /\u202e([^\u202c\n\u2028\u2029]*)/g;
+
+/**
+ * Text behind a right-to-left override as it is seen, turned about: "005$" is shown as "$500" (Unicode Standard Annex 9, "RLO", to the
+ * "PDF" that ends it or the end of the paragraph). Of the same length, so that places stay within it.
+ */
+const asShown = (text: string): string =>
+  text.includes('\u202e') ? text.replace(OVERRIDDEN, (_, run: string) => `\u202e${[...run].reverse().join('')}`) : text;
+
 /** Folds a text in linear time. Lone surrogates become U+FFFD. */
-export function fold(original: string): Folded {
+export function fold(written: string): Folded {
+  const original = asShown(written);
   const parts: string[] = [];
   const map: number[] = [];
   let place = 0;

@@ -15,7 +15,7 @@ describe('fold', () => {
     ['Stück Größe', 'stuck grosse'],
     ['é', 'e'],
     ['e\u0301', 'e'],
-    ['4\u200b5\u00ad \u202elb', '45 lb'],
+    ['4\u200b5\u00ad \u200elb', '45 lb'],
     ['a\u00a0b\u2009c\u3000d', 'a b c d'],
     ['a\r\nb\rc\u2028d', 'a\nb\nc\nd'],
     ['a\u0000b\u0007c', 'a b c'],

@@ -1,0 +1,242 @@
+/** One browser for all hostile pages: opens a page, asks for its ad, and sees what became of page, panel and machine. */
+import { setTimeout as wait } from 'node:timers/promises';
+import type { CDPSession, Page } from 'puppeteer-core';
+import type { CaptureState } from '../../../extension/platform/capture-state.ts';
+import type { SweepHead } from '../../../extension/platform/sweep-state.ts';
+import { forget, inBackground } from '../captured.ts';
+import {
+  type Display,
+  launchChromium,
+  type Outsider,
+  panelOf,
+  pressShortcut,
+  startDisplay,
+  startOutsideWatch,
+} from '../driver/index.ts';
+import type { HostileCase, PanelEnd } from './case.ts';
+import { type HostileServer, serveHostile } from './serve.ts';
+
+/** How long one page may take until the panel has an answer or says why not, in milliseconds; a busy machine is allowed for. */
+const PATIENCE = 20_000;
+
+/** What one page led to. */
+export interface Seen {
+  readonly state: PanelEnd | 'none';
+  /** Text of the capture, when there is one. */
+  readonly text: string | null;
+  /** From asking to the panel's last word, in milliseconds. */
+  readonly took: number;
+  /** Everything that should not have happened, in words. */
+  readonly wrong: readonly string[];
+}
+
+export interface Battery {
+  run(one: HostileCase): Promise<Seen>;
+  /** A normal ad in the same tab: the words of its title in the panel. */
+  normalAfter(): Promise<string>;
+  readonly outside: Outsider;
+  close(): Promise<void>;
+}
+
+type Stored = Record<string, CaptureState | SweepHead>;
+
+export async function startBattery(cases: readonly HostileCase[]): Promise<Battery> {
+  const display: Display = await startDisplay();
+  const outside = await startOutsideWatch();
+  const server: HostileServer = await serveHostile(cases);
+  const launched = await launchChromium({ display, proxy: outside.proxy });
+  const { browser } = launched;
+  const wrong: string[] = [];
+  /** Chromium's grant holds for a tab until it leaves the origin: one real key press serves for all pages. */
+  async function openTab(page: Page): Promise<{ page: Page; id: number; cdp: CDPSession }> {
+    await page.goto(server.normal);
+    await pressShortcut(launched, page);
+    const query = 'chrome.tabs.query({ active: true, lastFocusedWindow: true }).then(([tab]) => tab.id)';
+    listen('page', page);
+    return { page, id: Number(await inBackground(browser, query)), cdp: await page.createCDPSession() };
+  }
+  function listen(where: string, one: Page): void {
+    one.on('dialog', (dialog) => {
+      if (dialog.type() !== 'beforeunload') wrong.push(`dialog in the ${where}: ${dialog.message()}`);
+      void dialog.accept().catch(() => null);
+    });
+    one.on('console', (message) => {
+      const text = message.text();
+      if (text.startsWith('Ironsift:') || (where === 'panel' && message.type() === 'error'))
+        wrong.push(`console of the ${where}: ${text}`);
+    });
+  }
+  let tab = await openTab((await browser.pages())[0] ?? (await browser.newPage()));
+  async function findPanel(): Promise<Page> {
+    const found = await panelOf(browser);
+    await found.waitForSelector('[data-state]');
+    listen('panel', found);
+    found.on('pageerror', (error) => wrong.push(`error in the panel: ${String(error)}`));
+    return found;
+  }
+  let panel = await findPanel();
+  const panelAddress = panel.url();
+  /** A page that can't be left any more is closed, and the next one opened in another tab. */
+  async function renew(): Promise<void> {
+    const old = tab.page;
+    const fresh = await browser.newPage();
+    // With its panel, for Chromium opens one for each tab.
+    await Promise.race([old.close().catch(() => null), wait(3000)]);
+    tab = await openTab(fresh);
+    panel = await findPanel();
+  }
+
+  /** As the background and the panel do it: the script is put in, then told what to do. */
+  const tell = (file: string, message: object): Promise<unknown> =>
+    inBackground(
+      browser,
+      `chrome.scripting.executeScript({ target: { tabId: ${tab.id} }, files: ['${file}'] }).then(() => chrome.tabs.sendMessage(${tab.id}, ${JSON.stringify(message)}, { frameId: 0 })).catch((error) => String(error))`,
+    );
+  /** As `tell`; where a page has an origin of its own making, and the grant is gone, the buyer asks by the shortcut once more. */
+  let granted = true;
+  async function ask(file: string, message: object): Promise<string> {
+    const answer = JSON.stringify(await tell(file, message));
+    if (!answer.includes('Cannot access')) return answer;
+    granted = false;
+    await pressShortcut(launched, tab.page);
+    await until(async () => (await capture()) !== null);
+    return JSON.stringify(await tell(file, message));
+  }
+  /** In the extension's own world, which the page can't spoil. */
+  const select = (): Promise<unknown> =>
+    inBackground(
+      browser,
+      `chrome.scripting.executeScript({ target: { tabId: ${tab.id} }, func: () => {
+        const get = (id) => Document.prototype.querySelector.call(document, '#' + id);
+        const field = get('field');
+        if (field) { field.focus(); field.select(); } else if (get('ad')) Window.prototype.getSelection?.call(window)?.selectAllChildren(get('ad')) ?? getSelection().selectAllChildren(get('ad'));
+      } }).catch((error) => String(error))`,
+    );
+  const stored = async (): Promise<Stored> => (await inBackground(browser, 'chrome.storage.session.get(null)')) as Stored;
+  async function until<T>(look: () => Promise<T | null | false>, patience = PATIENCE): Promise<T | null> {
+    for (const end = Date.now() + patience; Date.now() < end; await wait(15)) {
+      const found = await look();
+      if (found) return found;
+    }
+    return null;
+  }
+  const panelState = () => panel.$eval('[data-state]', (main) => main.getAttribute('data-state'));
+  const settled = async (): Promise<string | null> => {
+    const state = await panelState();
+    return state && !['empty', 'opening', 'picking'].includes(state) ? state : null;
+  };
+  const capture = async (): Promise<CaptureState | null> =>
+    ((await stored())[`capture:${tab.id}`] as CaptureState | undefined) ?? null;
+  const head = async (): Promise<SweepHead | null> => ((await stored())[`sweep:${tab.id}`] as SweepHead | undefined) ?? null;
+
+  /** In the page's own world, by the protocol alone: a page may have broken what scripts use. */
+  const inPage = async (expression: string): Promise<unknown> =>
+    (await tab.cdp.send('Runtime.evaluate', { expression, timeout: 2000 }).catch(() => null))?.result.value;
+
+  async function pick(one: HostileCase): Promise<string | null> {
+    const told = await ask('capture.js', { type: 'take', mode: one.by === 'selection' ? 'selection-or-pick' : 'pick' });
+    // As the background takes it: see ask-for-ad.ts.
+    if (told.includes('Receiving end does not exist')) return 'refused';
+    if (!told.includes('"ok":true')) wrong.push(`the page answered ${told}`);
+    if (told.includes('"pick"')) {
+      await until(async () => (await capture()) !== null);
+      await one.meanwhile?.(tab.page);
+      for (let presses = 0; presses < 3 && (await capture())?.state === 'picking'; presses += 1) {
+        await tab.page.keyboard.press('Enter');
+        await until(async () => (await capture())?.state !== 'picking', 1500);
+      }
+    }
+    return until(async () => {
+      const now = await capture();
+      if (now?.state === 'picking') return null;
+      return now === null ? 'empty' : await settled();
+    });
+  }
+
+  async function sweep(one: HostileCase): Promise<string | null> {
+    const answer = await ask('sweep.js', { type: 'sweep' });
+    if (!answer.includes('"ok":true')) {
+      wrong.push(`the page answered ${answer}`);
+      return null;
+    }
+    await one.meanwhile?.(tab.page);
+    const over = await until(async () => {
+      const now = await head();
+      return now && (now.state !== 'reading' || now.batches >= 25) ? now : null;
+    });
+    if (!over) wrong.push(`the sweep stays "${(await head())?.state}"`);
+    const state = await until(settled);
+    await tell('sweep.js', { type: 'sweep-stop' });
+    return state;
+  }
+
+  /** The page before was not done with: its test ran out of time. */
+  let stuck = false;
+
+  async function runOnce(one: HostileCase): Promise<Seen> {
+    wrong.length = 0;
+    server.hits.length = 0;
+    const outsideBefore = outside.asked.length;
+    await tab.page
+      .goto(server.address(one), { waitUntil: 'load', timeout: PATIENCE })
+      .catch((error: unknown) => wrong.push(`did not open: ${String(error)}`));
+    await forget(browser);
+    if (one.by === 'selection') await select();
+    const address = tab.page.url();
+    const from = performance.now();
+    const state = one.by === 'sweep' ? await sweep(one) : await pick(one);
+    const took = Math.round(performance.now() - from);
+    const found = await capture();
+    if (server.hits.length > 0) wrong.push(`asked for ${server.hits.join(', ')}`);
+    if (outside.asked.length > outsideBefore) wrong.push(`asked outside for ${outside.asked.slice(outsideBefore).join(', ')}`);
+    if ((await inPage("typeof __hit !== 'undefined'")) === true) wrong.push('code ran in the page');
+    if (await panel.evaluate(() => '__hit' in window)) wrong.push('code ran in the panel');
+    if (panel.url() !== panelAddress) wrong.push(`the panel went to ${panel.url()}`);
+    if (!one.moves && tab.page.url() !== address) wrong.push(`the page went to ${tab.page.url()}`);
+    const made = await panel.$$eval(
+      'main :is(img, script, iframe, object, embed, link, style, base, meta, [onerror], [onload], [onfocus], [ontoggle], a[href^="javascript:" i], a[href^="data:" i])',
+      (all) => all.map((element) => element.outerHTML.slice(0, 100)),
+    );
+    if (made.length > 0) wrong.push(`the panel shows ${made.join(' ')}`);
+    return {
+      state: (state ?? (await panelState()) ?? 'none') as Seen['state'],
+      text: found?.state === 'ready' ? found.listing.text : null,
+      took,
+      wrong: [...wrong],
+    };
+  }
+
+  return {
+    outside,
+    async run(one) {
+      if (stuck) await renew();
+      stuck = true;
+      const seen = await runOnce(one);
+      stuck = false;
+      return seen;
+    },
+    async normalAfter() {
+      for (const other of await browser.pages())
+        if (other !== tab.page && /^http/.test(other.url())) await other.close().catch(() => null);
+      if (!granted) await renew();
+      granted = true;
+      await tab.page.goto(server.normal, { timeout: 3000 }).catch(renew);
+      await forget(browser);
+      await select();
+      await ask('capture.js', { type: 'take', mode: 'selection-or-pick' });
+      await until(
+        async () =>
+          (await settled()) === 'answer' && (await panel.$eval('.ad-title', (title) => title.textContent).catch(() => null)),
+      );
+      return (
+        (await panel.$eval('.ad-title', (title) => title.textContent).catch(() => null)) ?? `no answer: ${await panelState()}`
+      );
+    },
+    close: async () => {
+      await browser.close();
+      await server.close();
+      await outside.close();
+      await display.close();
+    },
+  };
+}
