@@ -83,7 +83,7 @@ const REFUSED: readonly (readonly [string, Spoil, string])[] = [
   ['an ad that names another find', set([...AD, 'id'], '../../finds/x'), '“ad” › “id”'],
   ['a need of a kind called constructor', set(['needs', 0, 'kind'], 'constructor'), '“kind”'],
   ['a need for half a rack', set(['needs', 0, 'pieces'], 0.5), '“pieces”'],
-  ['settings that are a list', set(['settings', 'value'], []), '“settings”'],
+  ['settings that are a list', set(['settings', 'value'], []), '“settings” › “value”'],
   ['settings with a unit called __proto__', set(['settings', 'value', 'unit'], '__proto__'), '“unit”'],
   ['a list of deletions that is missing', (whole) => ({ ...whole, tombs: undefined }), '“tombs”'],
   ['lists 10,000 deep in place of a note', written([...FIND, 'notes'], deep(10_000)), '“notes”'],
