@@ -1,6 +1,7 @@
 /** Where a kit that was set up stands, line by line and in money. */
 import type { KitFigures, Settings } from '../listing/settings.ts';
 import { inOwn } from '../price/exchange.ts';
+import { FOOT_IN_MILLIMETRES } from '../units/length.ts';
 import { exponentOf, type Money, money } from '../units/money.ts';
 import { scale } from '../units/range.ts';
 import { asCounted } from './both-sets.ts';
@@ -10,7 +11,7 @@ import { nearestLayers, platformPlan } from './platform.ts';
 import { kitState, type OwnedThing, type RestCost, restCost } from './state.ts';
 
 /** A platform as large as a rack's usual room, where nobody measured: 8 × 8 ft, and a rack that stands on its floor's height of 2 1/4 in. */
-export const USUAL_PLATFORM = { rackFloorMm: 57, widthMm: 2438, depthMm: 2438 } as const;
+export const USUAL_PLATFORM = { rackFloorMm: 57, widthMm: 8 * FOOT_IN_MILLIMETRES, depthMm: 8 * FOOT_IN_MILLIMETRES } as const;
 /** More of a step trips people. Common practice, no source. */
 export const FLUSH_MM = 3;
 

@@ -23,13 +23,17 @@ async function writeChange(store: Store, { put, remove }: ListChange, now: numbe
   ]);
 }
 
+/** What the list follows from. */
+const LIFTING = ['best', 'jump', 'olympicLifts', 'plates'] as const;
+
 /** Keeps the figures; the list of needs follows them but for what the buyer set. */
 export async function saveFigures(store: Store, change: Partial<KitFigures>, now: number): Promise<Outcome<unknown>> {
   const saved = await store.settings.change(
     (settings) => ({ kit: { ...(settings.kit ?? firstFigures(settings)), ...change } }),
     now,
   );
-  return saved.ok ? ((await followFigures(store, saved.value.kit, now)) ?? saved) : saved;
+  if (!saved.ok || !(Object.keys(change).length === 0 || LIFTING.some((name) => name in change))) return saved;
+  return (await followFigures(store, saved.value.kit, now)) ?? saved;
 }
 
 async function followFigures(store: Store, figures: KitFigures | null, now: number, reset = false): Promise<Failed | null> {

@@ -14,7 +14,14 @@ interface Alike {
   count: number;
 }
 
-const shapeOf = ({ sheet, pieces }: CutSheet): string => JSON.stringify([sheet, pieces.map(({ layer: _, ...place }) => place)]);
+/** To the millimetre: halves of sheets differ in the last digits of their sums. */
+const shapeOf = ({ sheet, pieces }: CutSheet): string =>
+  [
+    sheet,
+    ...pieces.flatMap(({ acrossMm, alongMm, acrossSizeMm, alongSizeMm }) =>
+      [acrossMm, alongMm, acrossSizeMm, alongSizeMm].map(Math.round),
+    ),
+  ].join();
 
 /** Sheets cut alike together, in the order of the plan. */
 function grouped(sheets: readonly CutSheet[]): Alike[] {

@@ -1,0 +1,147 @@
+/** The kit in real Chromium: set up by keys alone, every width and scheme, and its two printed pages. */
+import { mkdir, mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'puppeteer-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { violations } from './axe.ts';
+import { extensionId, launchHeadless } from './driver/index.ts';
+import { extensionWithPage } from './store/extension-with-page.ts';
+import { storePage } from './store/kill.ts';
+
+const OUT = 'out/test';
+
+let extension: string;
+let profile: string;
+let browser: Browser;
+let page: Page;
+
+beforeAll(async () => {
+  await mkdir(OUT, { recursive: true });
+  extension = await extensionWithPage();
+  profile = await mkdtemp(join(tmpdir(), 'ironsift-kit-'));
+  browser = await launchHeadless({ extension, profile });
+  const store = await storePage(browser);
+  await store.evaluate(async () => {
+    const { adOf, must, open } = window.storeTest;
+    const { finds } = await open();
+    await must(finds.keep(adOf('4 x 25 lb olympic plates, cast iron, $60 for all'), 1));
+    await must(finds.keep(adOf('2 x 10 lb and 2 x 2.5 lb olympic plates, $30'), 2));
+    await must(finds.keep(adOf('Couch, comfy, $60'), 3));
+  });
+  page = await browser.newPage();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
+});
+
+async function open(hash: string, selector: string): Promise<void> {
+  await page.goto('about:blank');
+  await page.goto(`chrome-extension://${await extensionId(browser)}/workshop.html#${hash}`);
+  await page.waitForSelector(selector);
+}
+
+/** Presses Tab until the focus is where `selector` says. */
+async function tabTo(selector: string): Promise<void> {
+  for (let presses = 0; presses < 120; presses += 1) {
+    if (await page.evaluate((one) => document.activeElement?.matches(one) ?? false, selector)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`Tab never reached ${selector}`);
+}
+
+const startOver = () => page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+
+async function typeInto(selector: string, text: string): Promise<void> {
+  await tabTo(selector);
+  await page.keyboard.down('Control');
+  await page.keyboard.press('a');
+  await page.keyboard.up('Control');
+  await page.keyboard.type(text);
+}
+
+test('set up, a bar and plates added, by keys alone: the list of what is lacking follows', async () => {
+  await page.setViewport({ width: 1200, height: 900 });
+  await open('kit', '[data-set-up]');
+  await typeInto('[data-path=best]', '405');
+  await page.waitForSelector('[data-need="default/plate/45lb"][data-lacking="8"]');
+  expect(await page.$('[data-need="default/bar/45lb"][data-lacking="1"]')).not.toBeNull();
+  await startOver();
+  await tabTo('[data-path="new.kind"]');
+  // A select takes the beginning of a choice.
+  await page.keyboard.type('straight');
+  await typeInto('[data-path="new.weight"]', '45');
+  await typeInto('[data-path="new.pieces"]', '1');
+  await typeInto('[data-path="new.paid"]', '120');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('[data-need="default/bar/45lb"][data-lacking="0"]');
+  await page.waitForFunction(() => /120/.test(document.querySelector('[data-money=spent]')?.textContent ?? ''));
+  await startOver();
+  await tabTo('summary');
+  for (let presses = 0; presses < 60; presses += 1) {
+    if (await page.evaluate(() => document.activeElement?.parentElement?.querySelector('[data-form=new]') !== null)) break;
+    await page.keyboard.press('Tab');
+    await tabTo('summary');
+  }
+  await page.keyboard.press('Enter');
+  await tabTo('[data-path="new.kind"]');
+  await page.keyboard.type('plates');
+  await typeInto('[data-path="new.weight"]', '45');
+  await typeInto('[data-path="new.pieces"]', '5');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('[data-need="default/plate/45lb"][data-lacking="3"]');
+  await startOver();
+  await typeInto('[data-path=budget]', '900');
+  // 900 less the 120 that the bar cost.
+  await page.waitForFunction(() => /780/.test(document.querySelector('[data-money=left]')?.textContent ?? ''));
+  await page.waitForSelector('[data-fit=short]');
+});
+
+const PARTS = [
+  ['kit', 'kit', '[data-need]'],
+  ['loads', 'kit/loads', '[data-headline]'],
+  ['platform', 'kit/platform', '[data-sheet]'],
+] as const;
+
+describe.each(PARTS)('%s', (name, hash, selector) => {
+  test.each([240, 360, 1200].flatMap((width) => (['light', 'dark'] as const).map((scheme) => [width, scheme] as const)))(
+    'fits %d px, %s, with nothing for axe to say',
+    async (width, scheme) => {
+      await page.setViewport({ width, height: 800 });
+      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
+      await open(hash, selector);
+      await page.screenshot({ path: `${OUT}/kit-${name}-${width}-${scheme}.png`, fullPage: true });
+      if (name === 'loads') {
+        await page.click('[data-additions]');
+        await page.waitForSelector('[data-addition]');
+      }
+      await page.evaluate(() => {
+        for (const details of document.querySelectorAll('details')) details.open = true;
+      });
+      expect(await violations(page)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await page.screenshot({ path: `${OUT}/kit-${name}-${width}-${scheme}-open.png`, fullPage: true });
+    },
+  );
+});
+
+test('the finds that fill the kit, by a tick', async () => {
+  await page.setViewport({ width: 1200, height: 900 });
+  await open('finds', '[data-find]');
+  await tabTo('[data-path="fills-kit"]');
+  await page.keyboard.press('Space');
+  await page.waitForFunction(() => document.querySelectorAll('[data-find]').length === 2);
+});
+
+test.each(['kit/loads', 'kit/platform'] as const)('%s prints on one sheet', async (hash) => {
+  await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: 'light' }]);
+  await open(hash, hash === 'kit/loads' ? '[data-total]' : '[data-sheet]');
+  const path = `${OUT}/${hash.replace('/', '-')}.pdf`;
+  const printed = await page.pdf({ format: 'letter', path, margin: { top: 40, bottom: 40, left: 40, right: 40 } });
+  const sheets = Buffer.from(printed)
+    .toString('latin1')
+    .match(/\/Type\s*\/Page\b/g);
+  expect(sheets).toHaveLength(1);
+});
