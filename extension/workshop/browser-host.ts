@@ -10,6 +10,7 @@ export function browserHost(): WorkshopHost {
     now: () => Date.now(),
     store: pageStore,
     core: async () => ({ ...(await import('../../src/evaluate.ts')), ...(await import('../../src/sensitivity.ts')) }),
+    solver: async () => (await import('./buy-list/solver.ts')).makeSolver(),
     download,
   };
 }

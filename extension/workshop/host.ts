@@ -3,6 +3,7 @@ import type { evaluate } from '../../src/evaluate.ts';
 import type { turnsOf } from '../../src/sensitivity.ts';
 import type { Strings } from '../../src/words/say.ts';
 import type { OpenStore } from '../store/index.ts';
+import type { Solver } from './buy-list/solver.ts';
 
 export interface Core {
   readonly evaluate: typeof evaluate;
@@ -18,6 +19,8 @@ export interface WorkshopHost {
   readonly store: () => Promise<OpenStore>;
   /** The core, fetched when a screen first needs it. */
   readonly core: () => Promise<Core>;
+  /** A solver of its own, started at its first program. */
+  readonly solver: () => Promise<Solver>;
   /** Hands a file to the buyer. */
   readonly download: (name: string, type: string, content: string) => void;
 }

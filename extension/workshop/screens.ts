@@ -19,6 +19,7 @@ export const SCREENS: readonly ScreenEntry[] = [
   { id: 'finds', load: () => import('./finds/index.tsx') },
   { id: 'side-by-side', load: () => import('./side-by-side/index.tsx') },
   { id: 'kit', load: () => import('./kit/index.tsx') },
+  { id: 'buy-list', load: () => import('./buy-list/index.tsx') },
   { id: 'pickup', load: () => import('./pickup/index.tsx') },
   { id: 'weigh', load: () => import('./weigh/index.tsx') },
   { id: 'rates', load: () => import('./rates/index.tsx') },

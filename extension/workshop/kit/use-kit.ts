@@ -28,7 +28,7 @@ export interface OpenKit {
 const BOUGHT = { order: 'kept', descending: false, statuses: ['bought'], from: 0, count: 10_000 } as const;
 
 /** Everything that was paid: for finds as a whole, and for things that came with none. */
-const paidFor = (owned: readonly Owned[], bought: readonly Find[]): readonly Money[] => [
+export const paidFor = (owned: readonly Owned[], bought: readonly Find[]): readonly Money[] => [
   ...bought.flatMap(({ paid }) => (paid ? [paid] : [])),
   ...owned.flatMap((one) => (one.paid && foundIn(bought, one) === null ? [one.paid] : [])),
 ];

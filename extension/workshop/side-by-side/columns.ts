@@ -31,7 +31,7 @@ export interface Columns {
   readonly failed: readonly Message[];
 }
 
-const askedAt = ({ minor, currency }: Money): readonly Correction[] => [
+export const askedAt = ({ minor, currency }: Money): readonly Correction[] => [
   { path: 'asking.amount', value: minor / 10 ** exponentOf(currency), unit: currency },
 ];
 

@@ -17,6 +17,8 @@ export interface ConsideredFind {
   readonly barred: string | null;
   /** Finds that are the same goods posted again. */
   readonly same: readonly string[];
+  /** By the buyer's word it is bought, whole or in part. */
+  readonly must?: boolean;
 }
 
 export interface MadeMarket {
@@ -40,6 +42,12 @@ export interface Terms {
 /** Id of a part, which no find has: finds' ids hold no such character. */
 export const partId = (find: string, item: string): string => `${find}\n${item}`;
 
+/** The find that an offer is of, and the item when it is a part of it. */
+export function offered(offer: string): { readonly find: string; readonly item: string | null } {
+  const [find = '', item] = offer.split('\n');
+  return { find, item: item ?? null };
+}
+
 export function marketOf(open: readonly Need[], finds: readonly ConsideredFind[], terms: Terms): MadeMarket {
   const { settings, places, budget } = terms;
   const priced = open.map((need) => ({ need, price: need.kind === 'platform' ? terms.platform : piecePrice(need, settings) }));
@@ -58,8 +66,11 @@ export function marketOf(open: readonly Need[], finds: readonly ConsideredFind[]
       .flatMap((other) => other.offers.map(({ id }) => id));
     return offers.map((offer) => ({ ...offer, excludes: [...offer.excludes, ...doubles] }));
   });
+  const must = made.flatMap(({ find, offers }) =>
+    find.must && find.barred === null && offers.length > 0 ? [offers.map(({ id }) => id)] : [],
+  );
   return {
-    market: { needs, offers: apart, places, budget },
+    market: { needs, offers: apart, places, budget, must },
     unpriced: priced.flatMap(({ need, price }) => (price === null ? [need] : [])),
     unreckoned: made.filter(({ offers }) => offers.length === 0).map(({ find }) => find.id),
   };

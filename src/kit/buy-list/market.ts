@@ -44,6 +44,8 @@ export interface Market {
   readonly places: readonly Place[];
   /** Money that may be spent; null for no limit. */
   readonly budget: number | null;
+  /** Ids of offers: of each group at least one is bought, by the buyer's word, whatever it is good for. */
+  readonly must?: readonly (readonly string[])[];
 }
 
 function onlyOnce(what: string, ids: readonly string[]): void {

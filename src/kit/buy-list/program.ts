@@ -7,6 +7,7 @@
  *           u ≤ min(pieces in the offer, pieces needed)·x
  *           x ≤ y                      for the offer's place
  *           x + x' ≤ 1                 for offers that exclude each other
+ *           Σ x ≥ 1                    for offers of which the buyer must have one
  *           Σ price·x + Σ cash·y + Σ fresh·n ≤ budget
  *
  * Only x and y need be whole: with them set, the rest moves pieces from offers to needs, and such a program has a whole solution at its
@@ -138,6 +139,10 @@ export function buyProgram(market: Market, wanted: Wanted): BuyProgram {
         '>=',
         1,
       );
+  }
+  for (const [index, group] of (market.must ?? []).entries()) {
+    const terms = group.flatMap((id): Term[] => (indexOf.has(id) ? [[x[indexOf.get(id) ?? 0] ?? 0, 1]] : []));
+    if (terms.length > 0) row(`must${index}`, terms, '>=', 1);
   }
   const at = wanted.with === undefined ? undefined : indexOf.get(wanted.with);
   const forced = at === undefined ? undefined : offers[at];

@@ -65,6 +65,7 @@ function suppliesOf(chosen: readonly OfferTerms[], need: number): { readonly off
 export function withoutIdle(market: Market, chosen: readonly OfferTerms[], keep: string | null = null): Kit | null {
   const kit = reckon(market, chosen);
   if (kit === null) return null;
-  const working = chosen.filter(({ offer }) => offer.id === keep || kit.used.some((one) => one.offer === offer.id));
+  const stays = (id: string): boolean => id === keep || (market.must ?? []).some((group) => group.includes(id));
+  const working = chosen.filter(({ offer }) => stays(offer.id) || kit.used.some((one) => one.offer === offer.id));
   return working.length === chosen.length ? kit : reckon(market, working);
 }

@@ -26,6 +26,8 @@ export interface OfferTerms {
   /** Cost of taking it, with nothing of it used. Not below zero. */
   readonly kept: number;
   readonly supplies: readonly Supply[];
+  /** Resale of everything in it that fills no need, counted as far as the cap allows. */
+  readonly otherCredit: number;
 }
 
 /** A piece sold on brings no more than a new one costs. */
@@ -46,8 +48,9 @@ export function termsOf(offer: Offer, needs: readonly WantedPieces[], indexOf: R
     const instead = wanted.fresh === null ? resale : wanted.fresh;
     return { need: index, pieces, resale, use: Math.round(going * resale + offer.refusal * instead) };
   });
-  const credit = supplies.reduce((sum, { pieces, resale }) => sum + pieces * resale, Math.floor(offer.otherResale * share));
-  return { offer, kept: Math.max(0, Math.round(going * (offer.price - credit))), supplies };
+  const otherCredit = Math.floor(offer.otherResale * share);
+  const credit = supplies.reduce((sum, { pieces, resale }) => sum + pieces * resale, otherCredit);
+  return { offer, kept: Math.max(0, Math.round(going * (offer.price - credit))), supplies, otherCredit };
 }
 
 /** The terms of every offer that is not barred, in the market's order. */

@@ -43,3 +43,17 @@ it('the kit, before and after it is set up, its loads and its platform', async (
     expect(await violations()).toEqual([]);
   }
 });
+
+it('the buy list, with ads bought, left out and told apart', async () => {
+  await openWorkshop(
+    [
+      ad(PLATES),
+      ad('Olympic barbell, 20 kg, 28.5 mm, straight, $120, pick up in Elmwick'),
+      ad('45 lb olympic plates, $900 a pair'),
+    ],
+    '#buy-list',
+  );
+  await shown('[data-stage=done]');
+  await shown('[data-buy]');
+  expect(await violations()).toEqual([]);
+});

@@ -8,6 +8,7 @@ import type { WorkshopHost } from '../../../extension/workshop/host.ts';
 import { Workshop } from '../../../extension/workshop/workshop.tsx';
 import { evaluate } from '../../../src/evaluate.ts';
 import { turnsOf } from '../../../src/sensitivity.ts';
+import { highsSolver } from '../../tools/buy-list/solvers.ts';
 import { stringsOf } from '../panel/fixtures/strings.ts';
 import { freshName, value } from '../store/making.ts';
 
@@ -34,6 +35,7 @@ export async function openWorkshop(
     now: () => NOW + 3 * 86_400_000,
     store: async () => opened,
     core: async () => ({ evaluate, turnsOf }),
+    solver: async () => ({ solve: await highsSolver(), stop: () => undefined }),
     download: vi.fn(),
   };
   location.hash = hash;

@@ -1,0 +1,34 @@
+/** The next best lists, each by what it does otherwise. */
+import type { Found, Kit } from '../../../src/kit/buy-list/index.ts';
+import { useWords } from '../../components/speech.ts';
+import type { Names } from './names.ts';
+
+export interface OthersProps {
+  readonly best: Kit;
+  readonly others: readonly Found[];
+  readonly names: Names;
+}
+
+export function Others({ best, others, names }: OthersProps) {
+  const { t } = useWords();
+  if (others.length === 0) return null;
+  const quoted = (ids: readonly string[]): string => ids.map((id) => t('buy_quoted', { name: names.find(id) })).join(', ');
+  return (
+    <section class="no-print" aria-labelledby="buy-others">
+      <h2 id="buy-others">{t('buy_others')}</h2>
+      <ol class="buy-others">
+        {others.map(({ kit }) => {
+          const added = kit.chosen.filter((id) => !best.chosen.includes(id));
+          const gone = best.chosen.filter((id) => !kit.chosen.includes(id));
+          const key = added.length === 0 ? 'buy_other_without' : gone.length === 0 ? 'buy_other_with' : 'buy_other_instead';
+          return (
+            <li key={kit.chosen.join()} data-other={kit.cost - best.cost}>
+              {t(key, { added: quoted(added), gone: quoted(gone), dearer: names.money(kit.cost - best.cost) })}{' '}
+              <span class="quiet">{t('buy_other_spent', { spent: names.money(kit.spent) })}</span>
+            </li>
+          );
+        })}
+      </ol>
+    </section>
+  );
+}

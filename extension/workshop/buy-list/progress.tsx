@@ -1,0 +1,26 @@
+/** How far the working out is, in words, and the way to stop it or start it anew. */
+import { useWords } from '../../components/speech.ts';
+import type { BuyListState } from './use-buy-list.ts';
+
+export function Progress({ stage, stop, again }: Pick<BuyListState, 'stage' | 'stop' | 'again'>) {
+  const { t } = useWords();
+  const { at } = stage;
+  const rests = at === 'done' || at === 'stopped' || at === 'failed';
+  return (
+    <div class="buy-progress no-print" data-stage={at}>
+      <p role="status" class="quiet">
+        {at === 'judging' ? t('buy_stage_judging', { seen: stage.seen, all: stage.all }) : t(`buy_stage_${at}`)}
+      </p>
+      {!rests && (
+        <button type="button" data-stop onClick={stop}>
+          {t('buy_stop')}
+        </button>
+      )}
+      {(at === 'stopped' || at === 'failed') && (
+        <button type="button" data-again onClick={again}>
+          {t('buy_again')}
+        </button>
+      )}
+    </div>
+  );
+}

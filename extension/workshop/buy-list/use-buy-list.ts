@@ -1,0 +1,170 @@
+/** The list as it is worked out: the finds judged, the best list solved beside the page, then one by one what else there is. */
+import { useContext, useEffect, useRef, useState } from 'preact/hooks';
+import { type Considered, consider, type JudgedFind } from '../../../src/kit/buy-list/consider.ts';
+import { type BuyList, buyList, type Found } from '../../../src/kit/buy-list/index.ts';
+import { type MadeMarket, marketOf } from '../../../src/kit/buy-list/market-of.ts';
+import { alternatives, leftOut, type PriceCut, priceCut } from '../../../src/kit/buy-list/others.ts';
+import type { Settings } from '../../../src/listing/settings.ts';
+import type { Place } from '../../../src/trip/great-circle.ts';
+import { hasPlaces, PlaceLists } from '../../components/place-lists.ts';
+import { placeOf } from '../../components/place-words.ts';
+import type { Find } from '../../store/index.ts';
+import type { WorkshopHost } from '../host.ts';
+import { useStore } from '../use-store.tsx';
+import type { Choices } from './choices.ts';
+import type { Solver } from './solver.ts';
+import type { KitNeeds } from './use-kit-needs.ts';
+
+/** Ads left out for which the price is worked out at which they would come in; the others are far from it. */
+const MOST_CUTS = 25;
+
+export interface Worked {
+  readonly considered: Considered;
+  readonly judged: readonly JudgedFind[];
+  readonly made: MadeMarket;
+  readonly list: BuyList;
+  readonly kit: KitNeeds;
+  readonly settings: Settings;
+  /** What came after the list, so far. */
+  readonly others: readonly Found[];
+  /** Offers left out, nearest first, and their cuts as far as they are known. */
+  readonly left: readonly string[];
+  readonly cuts: ReadonlyMap<string, PriceCut>;
+}
+
+export type Stage =
+  | { readonly at: 'judging'; readonly seen: number; readonly all: number }
+  | { readonly at: 'solving' | 'others' | 'cuts' | 'done' | 'stopped' | 'failed' };
+
+export interface BuyListState {
+  readonly stage: Stage;
+  /** The last list that was found; while another is worked out it still stands. */
+  readonly worked: Worked | null;
+  readonly stop: () => void;
+  readonly again: () => void;
+}
+
+interface Given {
+  readonly finds: readonly Find[];
+  readonly kit: KitNeeds;
+  readonly settings: Settings;
+  readonly choices: Choices;
+}
+
+const NOTHING: readonly Find[] = [];
+
+export function useBuyList(host: WorkshopHost, given: Given | null): BuyListState {
+  const store = useStore();
+  const lists = useContext(PlaceLists);
+  const [stage, setStage] = useState<Stage>({ at: 'judging', seen: 0, all: 0 });
+  const [worked, setWorked] = useState<Worked | null>(null);
+  const [round, setRound] = useState(0);
+  const off = useRef<(() => void) | null>(null);
+  const solver = useRef<Solver | null>(null);
+  const finds = given?.finds ?? NOTHING;
+  const { settings, choices, kit } = given ?? {};
+  useEffect(() => {
+    if (!settings || !choices || !kit) return;
+    let here = true;
+    let solving = false;
+    const isOff = (): boolean => !here;
+    const end = () => {
+      here = false;
+      // A worker that has nothing to do is kept: loading the solver takes longer than most lists.
+      if (solving) solver.current?.stop();
+    };
+    off.current = end;
+    const tell = (next: Stage) => here && setStage(next);
+    const work = async (): Promise<void> => {
+      tell({ at: 'judging', seen: 0, all: finds.length });
+      const [core, places] = await Promise.all([host.core(), placesOf(settings, finds, lists)]);
+      const seen = (count: number) => tell({ at: 'judging', seen: count, all: finds.length });
+      const judged = await judgeAll(finds, { store, core, settings, placeOf: places, seen, isOff });
+      if (judged === null || isOff()) return;
+      tell({ at: 'solving' });
+      const { status, platform } = kit;
+      const considered = consider(judged, status.open, choices.said, settings);
+      const budget = status.left === null ? null : Math.max(0, status.left);
+      const made = marketOf(status.open, considered.finds, {
+        settings,
+        places: considered.places.map(({ id, trip, cash }) => ({ id, trip, cash })),
+        budget,
+        paying: choices.paying,
+        platform,
+      });
+      solver.current ??= await host.solver();
+      if (isOff()) return;
+      const { solve } = solver.current;
+      solving = true;
+      const list = await buyList(made.market, solve);
+      if (isOff()) return;
+      let now: Worked = { considered, judged, made, list, kit, settings, others: [], left: [], cuts: new Map() };
+      const show = (more: Partial<Worked>) => {
+        now = { ...now, ...more };
+        if (here) setWorked(now);
+      };
+      show({});
+      if (list.kind === 'kit') {
+        tell({ at: 'others' });
+        for await (const other of alternatives(made.market, list.kit, solve)) {
+          if (isOff()) return;
+          show({ others: [...now.others, other] });
+        }
+        show({ left: leftOut(made.market, list.kit) });
+        tell({ at: 'cuts' });
+        for (const offer of now.left.slice(0, MOST_CUTS)) {
+          const cut = await priceCut(made.market, list.kit, offer, solve);
+          if (isOff()) return;
+          show({ cuts: new Map(now.cuts).set(offer, cut) });
+        }
+      }
+      solving = false;
+      tell({ at: 'done' });
+    };
+    work().catch((error: unknown) => {
+      if (!here) return;
+      console.error('Ironsift:', error);
+      setStage({ at: 'failed' });
+    });
+    return end;
+  }, [store, finds, kit, settings, choices?.said, choices?.paying, round]);
+  useEffect(() => () => solver.current?.stop(), []);
+  return {
+    stage,
+    worked,
+    stop: () => {
+      off.current?.();
+      setStage({ at: 'stopped' });
+    },
+    again: () => setRound((last) => last + 1),
+  };
+}
+
+/** Fetched when there is something to judge: the pieces that it needs come with it. */
+const judgeAll: typeof import('./judge-finds.ts').judgeFinds = async (finds, given) =>
+  (await import('./judge-finds.ts')).judgeFinds(finds, given);
+
+/** Looks up where the ads are, once it is known where the buyer sets out; a name that may be several places is none. */
+async function placesOf(
+  { home, currency }: Settings,
+  finds: readonly Find[],
+  load: (currency: string) => Promise<import('../../../src/places/gazetteer.ts').Gazetteer>,
+): Promise<(name: string) => Place | null> {
+  if (home === null || !hasPlaces(currency) || finds.every(({ summary }) => summary.place === null)) return () => null;
+  const known = new Map<string, Place | null>();
+  try {
+    const gazetteer = await load(currency);
+    return (name) => {
+      const before = known.get(name);
+      if (before !== undefined) return before;
+      const found = gazetteer.find(name, home);
+      const place = found.ok && found.chosen ? placeOf(found.chosen) : null;
+      known.set(name, place);
+      return place;
+    };
+  } catch (error) {
+    // Without the lists the ads' own distances do.
+    console.error('Ironsift:', error);
+    return () => null;
+  }
+}

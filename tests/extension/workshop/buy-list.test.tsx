@@ -1,0 +1,172 @@
+import 'fake-indexeddb/auto';
+import { describe, expect, it } from 'vitest';
+import { saveFigures } from '../../../extension/workshop/kit/save.ts';
+import { pounds } from '../../../src/units/mass.ts';
+import { ad, value } from '../store/making.ts';
+import { clickOn, go, NOW, openWorkshop, says, setTo, shown } from './open.tsx';
+
+/** 45s as they are wanted below: eight of them, two of each smaller one, and what a gym has beside. */
+const CHEAP = ad('4 x 45 lb olympic plates, cast iron, $120 for all, pick up in Elmwick, 10 miles away', null, 'Cheap 45s');
+const NEAR = ad('2 x 45 lb olympic plates, cast iron, $70 for both, pick up in Elmwick, 10 miles away', null, 'Two 45s');
+const DEAR = ad('4 x 45 lb olympic plates, cast iron, $700 for all, pick up in Tarn Edge, 12 miles away', null, 'Dear 45s');
+const BENT = ad('Olympic barbell, 7 ft, bent, $20, pick up in Elmwick, 10 miles away', null, 'Bent bar');
+const WANTED = ad('WANTED: 45 lb olympic plates, paying $200', null, 'Looking for plates');
+
+type Ads = Parameters<typeof openWorkshop>[0];
+
+/** A kit of eight 45s alone: everything else is taken off the list. */
+async function list(ads: Ads, budget: number | null = null, pieces = 8) {
+  const opened = await openWorkshop(ads, '#settings');
+  const { store } = opened;
+  value(await saveFigures(store, { best: pounds(405), budget }, NOW));
+  for (const need of value(await store.kit.needs.all())) {
+    const is45 = need.id === 'default/plate/45lb';
+    value(await store.kit.needs.put({ ...need, pieces: is45 ? pieces : 0, own: true }, NOW));
+  }
+  await go('#buy-list');
+  return opened;
+}
+const done = () => shown('[data-stage=done]');
+const text = (selector: string) => document.querySelector(selector)?.textContent ?? '';
+const bought = () => [...document.querySelectorAll<HTMLElement>('[data-buy]')].map(({ dataset }) => dataset.buy);
+
+it('buys what is cheapest, in one trip, the rest new, and says what that comes to', async () => {
+  const { finds } = await list([CHEAP, NEAR, DEAR]);
+  await done();
+  expect(bought()).toEqual([finds[0]?.id, finds[1]?.id]);
+  // $120 and $70 to sellers. Two 45s are left for the shop.
+  expect(text('[data-parts]')).toContain('$190 to sellers');
+  expect(text('[data-parts]')).toContain('2 pieces are bought new');
+  expect(document.querySelectorAll('[data-trip]')).toHaveLength(1);
+  expect(text('[data-trip]')).toContain('One trip for 2 ads');
+  expect(text('[data-trip]')).toContain('10 mi one way');
+  expect(text('[data-buy] [data-fills]')).toBe('Fills 4 × Plates, 45 lb.');
+  expect(text('[data-proof=proven]')).toContain('no list costs less');
+  const money = (words: string) => Number(words.replace(/[$,]/g, ''));
+  const [, total = ''] = /: (\$[\d,]+)/.exec(text('[data-headline]')) ?? [];
+  const parts = [...text('[data-parts]').matchAll(/\$[\d,.]+/g)].map(([one]) => money(one));
+  expect(Math.abs(money(total) - parts.reduce((sum, one) => sum + one, 0))).toBeLessThanOrEqual(1);
+  const [fresh = 0, saved = 0] = [...text('[data-against-new]').matchAll(/\$[\d,]+/g)].map(([one]) => money(one));
+  expect(Math.abs(fresh - saved - money(total))).toBeLessThanOrEqual(1);
+});
+
+it('tells at which price an ad left out would come in, and that it then does', async () => {
+  const { finds, store } = await list([CHEAP, NEAR, DEAR]);
+  await done();
+  const row = await shown(`[data-left-out="${finds[2]?.id}"]`, says('comes on the list at'));
+  const [, price = ''] = /at \$([\d.]+)/.exec(row.textContent ?? '') ?? [];
+  const at = Math.floor(Number(price)) - 1;
+  value(
+    await store.finds.keep(
+      ad(`4 x 45 lb olympic plates, cast iron, $${at} for all, pick up in Tarn Edge, 12 miles away`, null, 'Same, cheaper'),
+      NOW,
+    ),
+  );
+  await shown('[data-buy]', says('Same, cheaper'));
+});
+
+it('follows the buyer’s word: left out, back, and must have', async () => {
+  const { finds } = await list([CHEAP, NEAR, DEAR]);
+  await done();
+  await clickOn(await shown(`[data-out="${finds[0]?.id}"]`));
+  await shown(`[data-left-out="${finds[0]?.id}"]`, says('left out by you'));
+  expect(bought()).not.toContain(finds[0]?.id);
+  await clickOn(await shown(`[data-back="${finds[0]?.id}"]`));
+  await shown(`[data-buy="${finds[0]?.id}"]`);
+  await done();
+  await clickOn(await shown(`[data-left-out="${finds[2]?.id}"] [data-must]`));
+  await shown(`[data-buy="${finds[2]?.id}"]`);
+  expect(document.querySelector(`[data-buy="${finds[2]?.id}"] [data-must]`)?.getAttribute('aria-pressed')).toBe('true');
+  await clickOn(await shown(`[data-buy="${finds[2]?.id}"] [data-must]`));
+  await shown(`[data-left-out="${finds[2]?.id}"]`);
+});
+
+it('says why others are out of question', async () => {
+  const { finds } = await list([CHEAP, WANTED]);
+  await done();
+  expect(text(`[data-left-out="${finds[1]?.id}"]`)).toContain('somebody wants to buy');
+});
+
+it('takes a bar with a deal-breaker for none', async () => {
+  const { store, finds } = await openWorkshop([BENT]);
+  value(await saveFigures(store, { budget: null }, NOW));
+  await go('#buy-list');
+  await done();
+  expect(bought()).toEqual([]);
+  expect(text(`[data-left-out="${finds[0]?.id}"]`)).toContain('rules it out');
+  expect(text('[data-headline]')).toContain('all of it new');
+});
+
+describe('money', () => {
+  it('says by how much the budget falls short', async () => {
+    await list([CHEAP], 100);
+    await done();
+    const short = text('[data-short]');
+    const [, by = ''] = /\$([\d,]+)/.exec(short) ?? [];
+    const [, total = ''] = /: \$([\d,]+)/.exec(text('[data-headline]')) ?? [];
+    // Short by what the least kit takes beyond $100.
+    expect(Number(total.replace(',', '')) - Number(by.replace(',', ''))).toBe(100);
+  });
+
+  it('keeps to the budget where a list does', async () => {
+    await list([CHEAP, NEAR], 2000);
+    await done();
+    expect(text('[data-left]')).toContain('Of the $2,000');
+  });
+});
+
+it('reckons with the most to pay where more is asked', async () => {
+  const { finds } = await list([DEAR], null, 4);
+  await done();
+  expect(bought()).toEqual([]);
+  await setTo(await shown<HTMLSelectElement>('[data-path=paying]'), 'walk-away');
+  const row = await shown(`[data-buy="${finds[0]?.id}"]`);
+  const price = Number(row.dataset.price);
+  expect(price).toBeLessThan(70_000);
+  expect(row.textContent).toContain(`Pay no more than $${Math.round(price / 100)}`);
+});
+
+it('a complete kit: what it cost, against all of it new', async () => {
+  const { store } = await list([], 2000, 2);
+  value(
+    await store.kit.owned.put(
+      {
+        id: 'pair',
+        kind: 'plate',
+        pieces: 2,
+        weight: pounds(45),
+        weighed: [],
+        boreMm: null,
+        shaftMm: null,
+        sleeveMm: null,
+        lengthMm: null,
+        note: '',
+        paid: { minor: 6000, currency: 'USD' },
+      },
+      NOW,
+    ),
+  );
+  await shown('[data-list=complete]');
+  expect(text('[data-headline]')).toBe('Your kit is complete: it cost $60');
+  expect(text('[data-left]')).toContain('$1,940');
+  const [fresh = 0, saved = 0] = [...text('[data-against-new]').matchAll(/\$([\d,]+)/g)].map(([, one = '']) => Number(one));
+  expect(fresh - saved).toBe(60);
+});
+
+it('without a kit and finds tells what to do, and takes the usual needs', async () => {
+  await openWorkshop([], '#buy-list');
+  await shown('[data-usual] a[href="#kit"]');
+  await shown('[data-no-finds] a[href="#finds"]');
+  await done();
+  expect(text('[data-headline]')).toContain('Buy all of it new');
+  expect(document.querySelectorAll('[data-new]').length).toBeGreaterThan(8);
+});
+
+it('stops and starts again', async () => {
+  await list([CHEAP, NEAR, DEAR]);
+  await clickOn(await shown('[data-stop]'));
+  await shown('[data-stage=stopped]');
+  await clickOn(await shown('[data-again]'));
+  await done();
+  expect(bought()).toHaveLength(2);
+});
