@@ -6,10 +6,14 @@ import { ad, value } from '../store/making.ts';
 import { clickOn, go, NOW, openWorkshop, says, setTo, shown } from './open.tsx';
 
 /** 45s as they are wanted below: eight of them, two of each smaller one, and what a gym has beside. */
-const CHEAP = ad('4 x 45 lb olympic plates, cast iron, $120 for all, pick up in Elmwick, 10 miles away', null, 'Cheap 45s');
-const NEAR = ad('2 x 45 lb olympic plates, cast iron, $70 for both, pick up in Elmwick, 10 miles away', null, 'Two 45s');
-const DEAR = ad('4 x 45 lb olympic plates, cast iron, $700 for all, pick up in Tarn Edge, 12 miles away', null, 'Dear 45s');
-const BENT = ad('Olympic barbell, 7 ft, bent, $20, pick up in Elmwick, 10 miles away', null, 'Bent bar');
+const away = (value: number, one: ReturnType<typeof ad>) => ({
+  ...one,
+  edits: { changes: [], distance: { value, unit: 'mi' as const } },
+});
+const CHEAP = away(10, ad('4 x 45 lb olympic plates, cast iron, $120 for all, pick up in Elmwick', null, 'Cheap 45s'));
+const NEAR = away(10, ad('2 x 45 lb olympic plates, cast iron, $70 for both, pick up in Elmwick', null, 'Two 45s'));
+const DEAR = away(12, ad('4 x 45 lb olympic plates, cast iron, $700 for all, pick up in Tarn Edge', null, 'Dear 45s'));
+const BENT = ad('Olympic barbell, 7 ft, bent, $20, pick up in Elmwick', null, 'Bent bar');
 const WANTED = ad('WANTED: 45 lb olympic plates, paying $200', null, 'Looking for plates');
 
 type Ads = Parameters<typeof openWorkshop>[0];
@@ -58,7 +62,7 @@ it('tells at which price an ad left out would come in, and that it then does', a
   const at = Math.floor(Number(price)) - 1;
   value(
     await store.finds.keep(
-      ad(`4 x 45 lb olympic plates, cast iron, $${at} for all, pick up in Tarn Edge, 12 miles away`, null, 'Same, cheaper'),
+      ad(`4 x 45 lb olympic plates, cast iron, $${at} for all, pick up in Tarn Edge`, null, 'Same, cheaper'),
       NOW,
     ),
   );

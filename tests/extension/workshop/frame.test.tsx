@@ -7,7 +7,15 @@ import { Workshop } from '../../../extension/workshop/workshop.tsx';
 import { stringsOf } from '../panel/fixtures/strings.ts';
 
 const unused = () => Promise.reject(new Error('not asked for here'));
-const host = { strings: stringsOf('en'), locale: 'en-US', now: () => 0, store: unused, core: unused, download: unused };
+const host = {
+  strings: stringsOf('en'),
+  locale: 'en-US',
+  now: () => 0,
+  store: unused,
+  core: unused,
+  solver: unused,
+  download: unused,
+};
 const screens: readonly ScreenEntry[] = [
   { id: 'finds', load: async () => ({ default: ({ rest }) => <p data-open="finds">{rest}</p> }) },
   { id: 'side-by-side', load: async () => ({ default: () => <p data-open="side-by-side" /> }) },
