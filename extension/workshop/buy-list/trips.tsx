@@ -42,7 +42,7 @@ function Trip({ trip: { place, lines }, ...rest }: Omit<TripsProps, 'trips'> & {
         })}
         {lines.length > 1 && ` ${t('buy_one_trip', { n: lines.length })}`}
       </p>
-      <ul class="plain-list">
+      <ul class="buy-ads">
         {lines.map((line) => (
           <Ad key={line.offer.id} line={line} {...rest} />
         ))}

@@ -1,7 +1,7 @@
 /** The list as it is worked out: the finds judged, the best list solved beside the page, then one by one what else there is. */
 import { useContext, useEffect, useRef, useState } from 'preact/hooks';
 import { type Considered, consider, type JudgedFind } from '../../../src/kit/buy-list/consider.ts';
-import { type BuyList, buyList, type Found } from '../../../src/kit/buy-list/index.ts';
+import { type BuyList, buyList, type Found, type Program } from '../../../src/kit/buy-list/index.ts';
 import { type MadeMarket, marketOf } from '../../../src/kit/buy-list/market-of.ts';
 import { alternatives, leftOut, type PriceCut, priceCut } from '../../../src/kit/buy-list/others.ts';
 import type { Settings } from '../../../src/listing/settings.ts';
@@ -51,6 +51,13 @@ interface Given {
   readonly choices: Choices;
 }
 
+/** A program that is solved at once. */
+const SMALLEST: Program = {
+  variables: [{ name: 'x', most: 1, whole: true }],
+  objective: [[0, 1]],
+  rows: [{ name: 'most', terms: [[0, 1]], sense: '<=', right: 1 }],
+};
+
 const NOTHING: readonly Find[] = [];
 
 export function useBuyList(host: WorkshopHost, given: Given | null): BuyListState {
@@ -74,9 +81,18 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
       if (solving) solver.current?.stop();
     };
     off.current = end;
+    // It loads beside the judging: that takes as long as a list.
+    const startSolver = async (): Promise<Solver> => {
+      if (solver.current !== null) return solver.current;
+      const made = await host.solver();
+      solver.current ??= made;
+      void solver.current.solve(SMALLEST).catch(() => undefined);
+      return solver.current;
+    };
     const tell = (next: Stage) => here && setStage(next);
     const work = async (): Promise<void> => {
       tell({ at: 'judging', seen: 0, all: finds.length });
+      const starting = startSolver();
       const [core, places] = await Promise.all([host.core(), placesOf(settings, finds, lists)]);
       const seen = (count: number) => tell({ at: 'judging', seen: count, all: finds.length });
       const judged = await judgeAll(finds, { store, core, settings, placeOf: places, seen, isOff });
@@ -92,9 +108,8 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
         paying: choices.paying,
         platform,
       });
-      solver.current ??= await host.solver();
+      const { solve } = await starting;
       if (isOff()) return;
-      const { solve } = solver.current;
       solving = true;
       const list = await buyList(made.market, solve);
       if (isOff()) return;
