@@ -153,8 +153,9 @@ test('from an empty kit to one that is complete', async () => {
   if (bar === undefined) throw new Error('no bar on the list');
 
   // The bar hops on the floor: measured, bent, refused.
-  await open(`pickup/${bar.id}`, '[data-path="bar-1.bowMm"]');
-  await fill('bar-1.bowMm', '12');
+  await open(`pickup/${bar.id}`, '[data-path="bar-1.readingMm"]');
+  // Rolled, it reads 12 mm from lowest to highest.
+  await fill('bar-1.readingMm', '12');
   await page.waitForFunction(() => document.querySelector('.leave blockquote') !== null);
   const second = await theList();
   expect(second.bought.some(({ id, says }) => id === bar.id && says.includes('Straight bar'))).toBe(false);
