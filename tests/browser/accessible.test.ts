@@ -3,15 +3,11 @@
  * lose nothing), no mouse. axe-core is the outside check; what it can't see (overflow, text that is cut, a control that Tab misses, a focus that does
  * not show) is looked at here.
  */
-import { mkdir, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, CDPSession, Page } from 'puppeteer-core';
+import { mkdir } from 'node:fs/promises';
+import type { CDPSession, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { extensionId, launchHeadless } from './driver/index.ts';
-import { extensionWithPage } from './store/extension-with-page.ts';
-import { storePage } from './store/kill.ts';
+import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
 
 const OUT = 'out/test';
 const ADS = [
@@ -20,50 +16,19 @@ const ADS = [
   'Two pairs of 45 lb plates and a pair of 35s, $1.10 a pound, firm',
 ];
 
-let extension: string;
-let profile: string;
-let browser: Browser;
+let everything: Everything;
 let page: Page;
 /** One for all: what an earlier session emulates would hold beside it. */
 let session: CDPSession;
-let root: string;
-let finds: string[];
 
 /** A browser whose reader set this size of text, in px. */
 async function launch(textSize: number): Promise<void> {
   await mkdir(OUT, { recursive: true });
-  extension = await extensionWithPage();
-  profile = await mkdtemp(join(tmpdir(), 'ironsift-accessible-'));
-  browser = await launchHeadless({ extension, profile, textSize });
-  root = `chrome-extension://${await extensionId(browser)}/`;
-  const store = await storePage(browser);
-  finds = await store.evaluate(async (texts) => {
-    const { adOf, must, open } = window.storeTest;
-    const kept: string[] = [];
-    for (const text of texts) kept.push((await must((await open()).finds.keep(adOf(text), 1_700_000_000_000))).id);
-    return kept;
-  }, ADS);
-  await store.close();
-  page = await browser.newPage();
+  everything = await everyScreen({ ads: ADS, textSize });
+  page = everything.page;
   session = await page.createCDPSession();
 }
-
-async function end(): Promise<void> {
-  await browser?.close();
-  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
-}
-
-/** Addresses of every screen, by name; those that show one find or two also with them. */
-const SCREENS: Readonly<Record<string, () => string>> = {
-  finds: () => 'workshop.html#finds',
-  'one find': () => `workshop.html#finds/${finds[0]}`,
-  'side by side': () => `workshop.html#side-by-side/${finds[0]},${finds[2]}`,
-  pickup: () => `workshop.html#pickup/${finds[0]}`,
-  weigh: () => 'workshop.html#weigh',
-  rates: () => 'workshop.html#rates',
-  settings: () => 'workshop.html#settings',
-  panel: () => 'panel.html',
-};
+const end = () => everything?.close();
 
 type Features = readonly { readonly name: string; readonly value: string }[];
 const FORCED: Readonly<Record<string, Features>> = {
@@ -75,26 +40,8 @@ const FORCED: Readonly<Record<string, Features>> = {
 };
 
 async function open(name: string, features: Features, width: number): Promise<void> {
-  await page.goto('about:blank');
-  await page.setViewport({ width, height: 900 });
   await session.send('Emulation.setEmulatedMedia', { features: [...features] });
-  await page.goto(root + SCREENS[name]?.());
-  if (name === 'panel') await judge();
-  else await page.waitForFunction(() => document.querySelectorAll('main a, main button, main input').length > 1);
-  await page.evaluate(async () => {
-    for (const details of document.querySelectorAll('details')) details.open = true;
-    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 50)));
-  });
-}
-
-async function judge(): Promise<void> {
-  const box = await page.waitForSelector('[data-paste]');
-  await box?.evaluate((field, text) => {
-    (field as HTMLTextAreaElement).value = text;
-    field.dispatchEvent(new Event('input', { bubbles: true }));
-  }, ADS[0] ?? '');
-  await page.click('[data-judge]');
-  await page.waitForSelector('[data-state="answer"]');
+  await everything.open(name, width);
 }
 
 /** Elements whose words are cut off. An ad's own title is, in rows and above the answer, on purpose: the ad itself is a key away. */
@@ -115,8 +62,7 @@ const cut = (): Promise<string[]> =>
 
 const wider = (): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 
-const NAMES = Object.keys(SCREENS);
-const widthOf = (name: string): number => (name === 'panel' ? 360 : 1200);
+const widthOf = (name: string): number => (name.includes('panel') ? 360 : 1200);
 
 async function losesNothing(name: string, what: string, except: readonly string[] = []): Promise<void> {
   await page.screenshot({ path: `${OUT}/accessible-${name}-${what}.png`.replaceAll(/[ ,]+/g, '-') as `${string}.png` });
@@ -131,7 +77,7 @@ describe('the usual size of text', () => {
   beforeAll(() => launch(16));
   afterAll(end);
 
-  test.each(NAMES.flatMap((name) => Object.keys(FORCED).map((way) => [name, way] as const)))(
+  test.each(SCREENS.flatMap((name) => Object.keys(FORCED).map((way) => [name, way] as const)))(
     '%s loses nothing in %s',
     async (name, way) => {
       await open(name, FORCED[way] ?? [], widthOf(name));
@@ -140,7 +86,7 @@ describe('the usual size of text', () => {
     },
   );
 
-  test.each(NAMES)('%s: keys alone reach every control, and it shows where they are', async (name) => {
+  test.each(SCREENS)('%s: keys alone reach every control, and it shows where they are', async (name) => {
     await open(name, [], 1200);
     // Of a group of radio buttons Tab stops at one, of a long list at one row.
     const marked = await page.evaluate(() => {
@@ -188,7 +134,7 @@ describe('text twice as large', () => {
   beforeAll(() => launch(32));
   afterAll(end);
 
-  test.each(NAMES)('%s loses nothing', async (name) => {
+  test.each(SCREENS)('%s loses nothing', async (name) => {
     await open(name, [], widthOf(name));
     await losesNothing(name, 'large');
   });

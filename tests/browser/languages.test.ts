@@ -2,15 +2,11 @@
  * Every screen in three languages of a real browser: German, a made one that is two fifths longer, and the made one written from right to
  * left. Nothing may overflow, be cut, or be in no language at all.
  */
-import { mkdir, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Browser, Page } from 'puppeteer-core';
+import { mkdir } from 'node:fs/promises';
+import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { extensionId, launchHeadless } from './driver/index.ts';
+import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
 import { addPseudo } from './pseudo.ts';
-import { extensionWithPage } from './store/extension-with-page.ts';
-import { storePage } from './store/kill.ts';
 
 const OUT = 'out/test';
 const TRICK = 'Plates \u202ethgirw\u202c 4 x 45 lb';
@@ -20,69 +16,24 @@ const ADS = [
   `${TRICK}, two pairs of 45 lb plates and a pair of 35s, $1.10 a pound, firm`,
 ];
 
-let extension = '';
-let profile = '';
-let browser: Browser;
+let everything: Everything;
 let page: Page;
-let root = '';
-let finds: string[] = [];
 
 async function launch(language: string, made: boolean): Promise<void> {
   await mkdir(OUT, { recursive: true });
-  extension = await extensionWithPage();
-  if (made) await addPseudo(extension, language);
-  profile = await mkdtemp(join(tmpdir(), 'ironsift-languages-'));
-  browser = await launchHeadless({ extension, profile, language });
-  root = `chrome-extension://${await extensionId(browser)}/`;
-  const store = await storePage(browser);
-  finds = await store.evaluate(async (texts) => {
-    const { adOf, must, open } = window.storeTest;
-    const kept: string[] = [];
-    for (const text of texts) kept.push((await must((await open()).finds.keep(adOf(text), 1_700_000_000_000))).id);
-    return kept;
-  }, ADS);
-  await store.close();
-  page = await browser.newPage();
+  everything = await everyScreen({
+    ads: ADS,
+    language,
+    ...(made && { prepare: (folder: string) => addPseudo(folder, language) }),
+  });
+  page = everything.page;
 }
+const end = () => everything?.close();
 
-async function end(): Promise<void> {
-  await browser?.close();
-  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
-}
-
-const SCREENS: Readonly<Record<string, () => string>> = {
-  finds: () => 'workshop.html#finds',
-  'one find': () => `workshop.html#finds/${finds[0]}`,
-  'side by side': () => `workshop.html#side-by-side/${finds[0]},${finds[2]}`,
-  pickup: () => `workshop.html#pickup/${finds[0]}`,
-  weigh: () => 'workshop.html#weigh',
-  kit: () => 'workshop.html#kit',
-  'buy list': () => 'workshop.html#buy-list',
-  rates: () => 'workshop.html#rates',
-  settings: () => 'workshop.html#settings',
-  'empty panel': () => 'panel.html',
-  panel: () => 'panel.html',
-};
-const NAMES = Object.keys(SCREENS);
 const WIDTHS = [240, 360, 1200];
 
 async function open(name: string, width: number): Promise<void> {
-  await page.goto('about:blank');
-  await page.setViewport({ width, height: 900 });
-  await page.goto(root + SCREENS[name]?.());
-  if (name === 'panel') {
-    const box = await page.waitForSelector('[data-paste]');
-    await box?.evaluate((field, text) => {
-      (field as HTMLTextAreaElement).value = text;
-      field.dispatchEvent(new Event('input', { bubbles: true }));
-    }, ADS[0] ?? '');
-    await page.click('[data-judge]');
-    await page.waitForSelector('[data-state="answer"]');
-  } else await page.waitForSelector('button, main a, main input');
-  await page.evaluate(async () => {
-    for (const details of document.querySelectorAll('details')) details.open = true;
-    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 100)));
-  });
+  await everything.open(name, width);
   const file = `${OUT}/language-${await page.evaluate(() => document.documentElement.lang)}-${name}-${width}.png`;
   await page.screenshot({ path: file.replaceAll(' ', '-') as `${string}.png`, fullPage: true });
 }
@@ -161,7 +112,7 @@ describe('a language two fifths longer', () => {
   beforeAll(() => launch('fr', true));
   afterAll(end);
 
-  test.each(NAMES.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
+  test.each(SCREENS.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
     await open(name, width);
     expect(await lost()).toEqual([]);
     if (width !== 1200) return;
@@ -174,7 +125,7 @@ describe('written from right to left', () => {
   beforeAll(() => launch('ar', true));
   afterAll(end);
 
-  test.each(NAMES.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
+  test.each(SCREENS.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
     await open(name, width);
     expect(await page.evaluate(() => [document.documentElement.dir, getComputedStyle(document.body).direction])).toEqual([
       'rtl',
@@ -198,7 +149,7 @@ describe('German', () => {
   /** English words that are no German ones: a string in which two stand was not translated. */
   const ENGLISH = /\b(?:the|of|is|are|it|and|with|what|you|your|not|this|there|from|price|weight|plates?|bars?|asked|usable)\b/gi;
 
-  test.each(NAMES.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
+  test.each(SCREENS.flatMap((name) => WIDTHS.map((width) => [name, width] as const)))('%s at %d px', async (name, width) => {
     await open(name, width);
     expect(await page.evaluate(() => document.documentElement.lang)).toMatch(/^de/);
     expect(await lost()).toEqual([]);

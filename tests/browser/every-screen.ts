@@ -1,0 +1,96 @@
+/** Every screen of the extension with something on it: three ads kept, a kit begun. For tests that look at all of them in one way. */
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'puppeteer-core';
+import { extensionId, launchHeadless } from './driver/index.ts';
+import { extensionWithPage } from './store/extension-with-page.ts';
+import { storePage } from './store/kill.ts';
+
+export interface Everything {
+  readonly browser: Browser;
+  readonly page: Page;
+  /** Opens a screen by its name, waits until something is on it, and unfolds what is folded. */
+  readonly open: (name: string, width: number) => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+/** Addresses by name, with the ids of the finds that are shown. */
+const ADDRESSES: Readonly<Record<string, (finds: readonly string[]) => string>> = {
+  finds: () => 'workshop.html#finds',
+  'one find': ([first]) => `workshop.html#finds/${first}`,
+  'side by side': ([first, , third]) => `workshop.html#side-by-side/${first},${third}`,
+  kit: () => 'workshop.html#kit',
+  loads: () => 'workshop.html#kit/loads',
+  platform: () => 'workshop.html#kit/platform',
+  'buy list': () => 'workshop.html#buy-list',
+  pickup: ([first]) => `workshop.html#pickup/${first}`,
+  weigh: () => 'workshop.html#weigh',
+  rates: () => 'workshop.html#rates',
+  settings: () => 'workshop.html#settings',
+  'empty panel': () => 'panel.html',
+  panel: () => 'panel.html',
+};
+export const SCREENS: readonly string[] = Object.keys(ADDRESSES);
+
+export interface How {
+  /** Three ads; the first is also judged in the panel. */
+  readonly ads: readonly string[];
+  readonly language?: string;
+  /** Size of text that the reader has set, in px. */
+  readonly textSize?: number;
+  /** Changes the extension's folder before it is loaded. */
+  readonly prepare?: (folder: string) => Promise<unknown>;
+}
+
+export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everything> {
+  const extension = await extensionWithPage();
+  await prepare?.(extension);
+  const profile = await mkdtemp(join(tmpdir(), 'ironsift-screens-'));
+  const browser = await launchHeadless({ extension, profile, ...how });
+  const root = `chrome-extension://${await extensionId(browser)}/`;
+  const store = await storePage(browser);
+  const finds = await store.evaluate(async (texts) => {
+    const { adOf, must, open } = window.storeTest;
+    const { finds: all, kit } = await open();
+    const kept: string[] = [];
+    for (const text of texts) kept.push((await must(all.keep(adOf(text), 1_700_000_000_000))).id);
+    const weight = { value: 45, unit: 'lb' as const };
+    await must(kit.needs.put({ id: 'plates', kind: 'plate', weight, pieces: 6, note: '', own: true }, 1));
+    await must(kit.needs.put({ id: 'rack', kind: 'rack', weight: null, pieces: 1, note: '', own: true }, 1));
+    const own = { weighed: [], boreMm: null, shaftMm: null, sleeveMm: null, lengthMm: null, note: '', paid: null };
+    await must(kit.owned.put({ id: 'bar', kind: 'bar', weight, pieces: 1, ...own }, 1));
+    await must(kit.owned.put({ id: 'plates', kind: 'plate', weight, pieces: 2, ...own }, 1));
+    return kept;
+  }, ads);
+  await store.close();
+  const page = await browser.newPage();
+  const judge = async () => {
+    const box = await page.waitForSelector('[data-paste]');
+    await box?.evaluate((field, text) => {
+      (field as HTMLTextAreaElement).value = text;
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+    }, ads[0] ?? '');
+    await page.click('[data-judge]');
+    await page.waitForSelector('[data-state="answer"]');
+  };
+  return {
+    browser,
+    page,
+    open: async (name, width) => {
+      await page.goto('about:blank');
+      await page.setViewport({ width, height: 900 });
+      await page.goto(root + ADDRESSES[name]?.(finds));
+      if (name === 'panel') await judge();
+      else await page.waitForSelector('button, main a, main input');
+      await page.evaluate(async () => {
+        for (const details of document.querySelectorAll('details')) details.open = true;
+        await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 100)));
+      });
+    },
+    close: async () => {
+      await browser.close();
+      for (const folder of [extension, profile]) await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
