@@ -4,20 +4,24 @@ import { listingFromText, MAX_TEXT } from '../../src/listing/page-listing.ts';
 import { storeCapture } from '../platform/capture-state.ts';
 import { inject, type Refusal } from '../platform/inject.ts';
 import { sendToTab, type TakeMode } from '../platform/messages.ts';
-import { openPanel } from '../platform/open-panel.ts';
+import { isBeside, openPanel, showPanelTab } from '../platform/open-panel.ts';
 import { activeTabId } from '../platform/watch-capture.ts';
 
 /** The browser's own copy of a selection: without its lines, but there where no script of ours may run (PDF, frames of other sites). */
-const storeSelected = (tabId: number, selected: string, address: string | null): Promise<boolean> =>
-  storeCapture(tabId, {
+async function storeSelected(tabId: number, selected: string, address: string | null): Promise<void> {
+  await storeCapture(tabId, {
     state: 'ready',
     listing: { ...listingFromText(selected.slice(0, MAX_TEXT), 'selection'), address },
     cut: selected.length > MAX_TEXT,
     at: Date.now(),
   });
+  await showPanelTab(tabId);
+}
 
-export const refuse = (tabId: number, reason: Refusal): Promise<boolean> =>
-  storeCapture(tabId, { state: 'refused', reason, at: Date.now() });
+export async function refuse(tabId: number, reason: Refusal): Promise<void> {
+  await storeCapture(tabId, { state: 'refused', reason, at: Date.now() });
+  await showPanelTab(tabId);
+}
 
 async function takeFrom(tabId: number, mode: TakeMode, selected: string): Promise<void> {
   const refusal = await inject(tabId);
@@ -30,7 +34,8 @@ async function takeFrom(tabId: number, mode: TakeMode, selected: string): Promis
 
 /** Must be called at once in the handler of the buyer's click or key press, for only then may the panel be opened. */
 export function askForAd(tab: Tabs.Tab | undefined, mode: TakeMode, selected = ''): void {
-  void openPanel({ tabId: tab?.id, windowId: tab?.windowId });
+  // A tab would cover the page while the buyer picks: it opens when there is something to show.
+  if (isBeside()) void openPanel({ tabId: tab?.id, windowId: tab?.windowId });
   void (async () => {
     const tabId = tab?.id ?? (await activeTabId());
     if (tabId !== null) await takeFrom(tabId, mode, selected);

@@ -2,6 +2,7 @@
 import { pageListingSchema } from '../../src/listing/page-listing.ts';
 import { type CaptureState, dropCapture, loadCapture, storeCapture } from '../platform/capture-state.ts';
 import { Failure, type Input, type Sender } from '../platform/messages.ts';
+import { showPanelTab } from '../platform/open-panel.ts';
 
 let last: Promise<unknown> = Promise.resolve();
 
@@ -17,8 +18,10 @@ export const tabOf = (sender: Sender): number => {
   return sender.tab.id;
 };
 
-const fail = (tabId: number, reason: (CaptureState & { state: 'failed' })['reason']): Promise<boolean> =>
-  storeCapture(tabId, { state: 'failed', reason, at: Date.now() });
+async function fail(tabId: number, reason: (CaptureState & { state: 'failed' })['reason']): Promise<void> {
+  await storeCapture(tabId, { state: 'failed', reason, at: Date.now() });
+  await showPanelTab(tabId);
+}
 
 export const onCaptured = (input: Input<'captured'>, sender: Sender): Promise<null> =>
   inTurn(async () => {
@@ -29,7 +32,7 @@ export const onCaptured = (input: Input<'captured'>, sender: Sender): Promise<nu
       throw new Failure('bad-input');
     }
     const stored = await storeCapture(tabId, { state: 'ready', listing: parsed.data, cut: input.cut === true, at: Date.now() });
-    if (stored) return;
+    if (stored) return void (await showPanelTab(tabId));
     await fail(tabId, 'full');
     throw new Failure('full');
   });
@@ -37,7 +40,7 @@ export const onCaptured = (input: Input<'captured'>, sender: Sender): Promise<nu
 const KNOWN: ReadonlySet<string> = new Set<Input<'capture-failed'>['reason']>(['empty', 'disturbed']);
 
 export const onCaptureFailed = (input: Input<'capture-failed'>, sender: Sender): Promise<null> =>
-  inTurn(async () => void (await fail(tabOf(sender), KNOWN.has(input.reason) ? input.reason : 'unexpected')));
+  inTurn(async () => fail(tabOf(sender), KNOWN.has(input.reason) ? input.reason : 'unexpected'));
 
 /** What was captured before is kept, so that leaving loses nothing. */
 export const onPicking = (_: Input<'picking'>, sender: Sender): Promise<null> =>

@@ -1,4 +1,7 @@
-/** What the background listens to. It holds no state: the browser may end it at any time and start it again for the next event. */
+/**
+ * What the background listens to. It holds no state: the browser may end it at any time and start it again for the next event.
+ * Firefox for Android has neither context menus nor shortcuts: what is missing is passed over, and the toolbar's entry remains.
+ */
 import { api } from '../platform/browser.ts';
 import { dropCapture } from '../platform/capture-state.ts';
 import { answerMessages } from '../platform/messages.ts';
@@ -9,9 +12,9 @@ import { onCaptured, onCaptureFailed, onPicking, onPickLeft } from './hand-over.
 import { createMenus, onMenu } from './menus.ts';
 
 api().runtime.onInstalled.addListener(createMenus);
-api().contextMenus.onClicked.addListener(onMenu);
+api().contextMenus?.onClicked.addListener(onMenu);
 api().action.onClicked.addListener((tab) => askForAd(tab, 'selection-or-pick'));
-api().commands.onCommand.addListener((command, tab) => {
+api().commands?.onCommand.addListener((command, tab) => {
   if (command === 'take-ad') askForAd(tab, 'selection-or-pick');
   else if (command === 'read-every-ad') askForSweep(tab);
 });

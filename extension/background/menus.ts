@@ -12,7 +12,8 @@ const ON_PAGE: Menus.ContextType[] = ['page', 'frame', 'link', 'image'];
 
 /** Browsers keep the entries; after an update they are made anew, for their words may have changed. */
 export async function createMenus(): Promise<void> {
-  const { contextMenus } = api();
+  const contextMenus: Menus.Static | undefined = api().contextMenus;
+  if (!contextMenus) return;
   await contextMenus.removeAll();
   contextMenus.create({ id: JUDGE_SELECTION, contexts: ['selection'], title: getMessage('capture_menu_selection') });
   contextMenus.create({ id: PICK_ON_PAGE, contexts: ON_PAGE, title: getMessage('capture_menu_pick') });

@@ -6,11 +6,24 @@ export interface Place {
   readonly windowId?: number | undefined;
 }
 
-/** A panel in a tab of its own watches the tab that its address names. */
-const inTab = async (tabId: number | undefined): Promise<void> => {
-  const query = tabId === undefined ? '' : `?tab=${tabId}`;
-  await api().tabs.create({ url: api().runtime.getURL(`panel.html${query}`) });
+/** Whether the panel stands beside the page. Firefox for Android has no sidebar: there it is a tab, which covers the page. */
+export const isBeside = (): boolean => {
+  const { sidePanel, sidebarAction } = api();
+  return Boolean(sidePanel) || typeof sidebarAction?.open === 'function';
 };
+
+/** A panel in a tab of its own watches the tab that its address names; one that is open already comes to the front. */
+async function inTab(tabId: number | undefined): Promise<void> {
+  const page = api().runtime.getURL('panel.html');
+  const url = tabId === undefined ? page : `${page}?tab=${tabId}`;
+  // Our own pages may be looked for by their address without any permission.
+  const open = (await api().tabs.query({ url: `${page}*` })).find((tab) => tab.url === url);
+  if (open?.id === undefined) await api().tabs.create({ url });
+  else await api().tabs.update(open.id, { active: true });
+}
+
+const openTab = (tabId: number | undefined): Promise<void> =>
+  inTab(tabId).catch((error: unknown) => console.error('Ironsift:', error));
 
 /** Side panel in Chromium, sidebar in Firefox, a tab where neither exists or the browser declines. Never rejects. */
 export async function openPanel({ tabId, windowId }: Place): Promise<void> {
@@ -22,5 +35,10 @@ export async function openPanel({ tabId, windowId }: Place): Promise<void> {
   } catch (error) {
     console.warn('Ironsift: the panel opens in a tab,', error);
   }
-  await inTab(tabId).catch((error: unknown) => console.error('Ironsift:', error));
+  await openTab(tabId);
 }
+
+/** Brings the panel of a tab to the front where it can't stand beside the page: once there is something to show. Never rejects. */
+export const showPanelTab = async (tabId: number): Promise<void> => {
+  if (!isBeside()) await openTab(tabId);
+};

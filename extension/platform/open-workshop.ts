@@ -9,7 +9,8 @@ export async function openWorkshop(address: string): Promise<void> {
     const [open] = await api().tabs.query({ url: `${page}*` });
     if (open?.id === undefined) return void (await api().tabs.create({ url }));
     await api().tabs.update(open.id, { url, active: true });
-    if (open.windowId !== undefined) await api().windows.update(open.windowId, { focused: true });
+    // Firefox for Android has no windows.
+    if (open.windowId !== undefined) await api().windows?.update(open.windowId, { focused: true });
   } catch (error) {
     console.warn('Ironsift: the Workshop opens in a new tab,', error);
     await api().tabs.create({ url });

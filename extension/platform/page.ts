@@ -1,8 +1,9 @@
 /** What the panel asks of the page in a tab. Each answers with a code when the page can't be reached. */
 import type { Span } from '../../src/listing/page-listing.ts';
+import { api } from './browser.ts';
 import { inject } from './inject.ts';
 import { type Answer, sendToTab } from './messages.ts';
-import { activeTabId } from './watch-capture.ts';
+import { activeTabId, namedTab } from './watch-capture.ts';
 
 const inActiveTab = async <T>(work: (tabId: number) => Promise<Answer<T>>): Promise<Answer<T>> => {
   const tabId = await activeTabId();
@@ -22,5 +23,8 @@ export const clearHighlight = (): Promise<Answer<null>> => inActiveTab((tabId) =
 export const startPick = (): Promise<Answer<unknown>> =>
   inActiveTab(async (tabId) => {
     const refusal = await inject(tabId);
-    return refusal === null ? sendToTab(tabId, 'take', { mode: 'pick' }) : { ok: false, code: 'no-page' };
+    if (refusal !== null) return { ok: false, code: 'no-page' };
+    // A panel in a tab of its own covers the page that is to be picked from.
+    if (namedTab() !== null) await api().tabs.update(tabId, { active: true });
+    return sendToTab(tabId, 'take', { mode: 'pick' });
   });

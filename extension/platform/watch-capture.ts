@@ -5,7 +5,7 @@ import { api } from './browser.ts';
 import { type CaptureState, dropCapture, loadCapture, onCaptureChange, storeCapture } from './capture-state.ts';
 
 /** The tab that a panel opened in a tab of its own watches; null in a side panel or sidebar. */
-const namedTab = (): number | null => {
+export const namedTab = (): number | null => {
   const named = new URLSearchParams(globalThis.location?.search ?? '').get('tab');
   return named !== null && /^\d+$/.test(named) ? Number(named) : null;
 };

@@ -20,10 +20,13 @@ export function boxOf(element: Element): Box {
   return { left: left + around.left + frame.clientLeft, top: top + around.top + frame.clientTop, width, height };
 }
 
-interface Point {
+export interface Point {
   readonly x: number;
   readonly y: number;
 }
+
+export const within = ({ left, top, width, height }: Box, { x, y }: Point): boolean =>
+  x >= left && x <= left + width && y >= top && y <= top + height;
 
 /** Where a pointer is in the top window; `glass` covers that window exactly. */
 export function pointOf(event: PointerEvent, glass: Window | null): Point {

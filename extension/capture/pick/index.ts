@@ -7,8 +7,8 @@ import { type Captured, findMainBlock, readElement } from '../readers/index.ts';
 import { own } from '../readers/own.ts';
 import { frameDocument } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
-import { boxOf, elementAt, pointOf } from './geometry.ts';
-import { listen } from './listen.ts';
+import { boxOf, elementAt, type Point, pointOf, within } from './geometry.ts';
+import { isFinger, listen } from './listen.ts';
 import { showOutline } from './outline.ts';
 import { beside, blockAround, type Choice, choose, narrow, widen } from './steps.ts';
 
@@ -57,7 +57,11 @@ function pickOnce(outcome: Outcome, lost: () => void): () => void {
   const sight = browserSight();
   const outline = showOutline(getMessage('capture_pick_label'), getMessage('capture_pick_start'));
   let choice = firstChoice(sight);
+  /** A finger chose it: the next tap on it takes it. Before, a tap chooses, for it may have been meant for the page. */
+  let tapped = false;
   let ended = false;
+  const forTouch = () => outline.forTouch(getMessage('touch_label'));
+  let bar = matchMedia('(pointer: coarse)').matches ? forTouch() : null;
 
   const end = (): void => {
     ended = true;
@@ -88,6 +92,30 @@ function pickOnce(outcome: Outcome, lost: () => void): () => void {
     const words = (own(choice.block).textContent ?? '').replace(/\s+/g, ' ').trim().slice(0, WORDS_SAID);
     outline.say(getMessage('capture_pick_now').replace('{words}', () => words));
   };
+  const wishes = {
+    take: () => take(),
+    leave: () => leave(),
+    widen: () => move(widen(choice, sight)),
+    narrow: () => move(narrow(choice, sight)),
+  };
+  const tap = (point: Point): void => {
+    const again = tapped && within(boxOf(choice.block), point);
+    const element = elementAt(point, sight, outline.host);
+    tapped = true;
+    if (again) take();
+    else if (element) move(choose(blockAround(element, sight)));
+  };
+  const press = (event: PointerEvent): void => {
+    const point = pointOf(event, outline.glass);
+    const wish = bar?.wishAt(event, point);
+    if (wish) {
+      tapped = true;
+      wishes[wish]();
+    } else if (isFinger(event)) {
+      bar ??= forTouch();
+      tap(point);
+    } else take();
+  };
   /** A script that an update of the extension has cut off can't report what it takes. */
   const unlessCutOff = (wish: () => void) => (): void => (isConnected() ? wish() : leave());
 
@@ -96,10 +124,11 @@ function pickOnce(outcome: Outcome, lost: () => void): () => void {
       const element = elementAt(pointOf(event, outline.glass), sight, outline.host);
       if (element) choice = choose(blockAround(element, sight));
     },
-    take: unlessCutOff(take),
-    leave,
-    widen: unlessCutOff(() => move(widen(choice, sight))),
-    narrow: unlessCutOff(() => move(narrow(choice, sight))),
+    press: (event) => unlessCutOff(() => press(event))(),
+    take: unlessCutOff(wishes.take),
+    leave: wishes.leave,
+    widen: unlessCutOff(wishes.widen),
+    narrow: unlessCutOff(wishes.narrow),
     before: unlessCutOff(() => move(beside(choice, -1, sight))),
     after: unlessCutOff(() => move(beside(choice, 1, sight))),
   });

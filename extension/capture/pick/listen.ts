@@ -5,6 +5,8 @@
 
 export interface Wishes {
   point(event: PointerEvent): void;
+  /** Clicked with a mouse, or tapped with a finger. */
+  press(event: PointerEvent): void;
   take(): void;
   leave(): void;
   widen(): void;
@@ -13,7 +15,7 @@ export interface Wishes {
   after(): void;
 }
 
-const KEYS: Readonly<Record<string, keyof Omit<Wishes, 'point'>>> = {
+const KEYS: Readonly<Record<string, keyof Omit<Wishes, 'point' | 'press'>>> = {
   Enter: 'take',
   Escape: 'leave',
   ArrowUp: 'widen',
@@ -23,22 +25,15 @@ const KEYS: Readonly<Record<string, keyof Omit<Wishes, 'point'>>> = {
 };
 
 const MOVES = ['pointermove', 'pointerover', 'mousemove', 'mouseover', 'pointerout', 'mouseout', 'pointerenter', 'mouseenter'];
-const PRESSES = [
-  'pointerdown',
-  'mousedown',
-  'pointerup',
-  'mouseup',
-  'click',
-  'dblclick',
-  'auxclick',
-  'contextmenu',
-  'touchstart',
-  'touchend',
-];
+const PRESSES = ['pointerdown', 'mousedown', 'pointerup', 'mouseup', 'click', 'dblclick', 'auxclick', 'contextmenu'];
+/** Kept from the page, but let go on: without them the browser neither scrolls nor makes a click of a tap. */
+const TOUCHES = ['touchstart', 'touchmove', 'touchend', 'touchcancel'];
 const TYPING = ['keydown', 'keypress', 'keyup'];
 
 /** How long the release of a key is waited for, in milliseconds. */
 const RELEASE = 1500;
+
+export const isFinger = (event: Event): boolean => (event as PointerEvent).pointerType === 'touch';
 
 /** Browsers report a move when only the page moved under a pointer at rest; the pointer's place on the screen tells. */
 function pointerMoves(): (event: Event) => boolean {
@@ -64,13 +59,17 @@ export function listen(windows: readonly Window[], wishes: Wishes): (released: (
   const onMove = (event: Event): void => {
     if (!event.isTrusted || stopped) return;
     event.stopImmediatePropagation();
-    if (event.type === 'pointermove' && isMove(event)) wishes.point(event as PointerEvent);
+    // A finger that moves scrolls.
+    if (event.type === 'pointermove' && !isFinger(event) && isMove(event)) wishes.point(event as PointerEvent);
   };
   const onPress = (event: Event): void => {
     if (!event.isTrusted || stopped) return;
     event.stopImmediatePropagation();
     event.preventDefault();
-    if (event.type === 'click' && (event as MouseEvent).button === 0) wishes.take();
+    if (event.type === 'click' && (event as MouseEvent).button === 0) wishes.press(event as PointerEvent);
+  };
+  const onTouch = (event: Event): void => {
+    if (event.isTrusted && !stopped) event.stopImmediatePropagation();
   };
   const onKey = (event: Event): void => {
     if (!event.isTrusted) return;
@@ -96,6 +95,7 @@ export function listen(windows: readonly Window[], wishes: Wishes): (released: (
     for (const target of windows) {
       change(target, MOVES, onMove);
       change(target, PRESSES, onPress);
+      change(target, TOUCHES, onTouch);
       change(target, TYPING, onKey);
     }
   };

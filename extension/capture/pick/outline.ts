@@ -1,5 +1,6 @@
 /** What picking shows: a frame about the chosen block, how to go on, and the same for screen readers. All in a closed shadow root of ours. */
 import { own } from '../readers/own.ts';
+import { showTouchBar, type TouchBar } from './touch-bar.ts';
 
 const STYLE = `
 :host { all: initial !important; position: fixed !important; inset: 0 !important; width: auto !important; height: auto !important;
@@ -9,6 +10,8 @@ const STYLE = `
   background: rgb(11 87 208 / 8%); }
 .label { position: absolute; top: 8px; left: 50%; transform: translateX(-50%); max-width: calc(100% - 32px); padding: 6px 10px;
   font: 14px/20px system-ui, sans-serif; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 4px; }
+.touch { display: flex; align-items: center; justify-content: center; padding: 0 2px; text-align: center; font: 16px/20px system-ui, sans-serif;
+  color: #fff; background: #1a1a1a; outline: 1px solid #fff; outline-offset: -1px; }
 .spoken { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 iframe { position: absolute; top: 0; left: 0; width: 100%; height: 100%; border: 0; opacity: 0; pointer-events: auto; cursor: crosshair; }
 `;
@@ -24,6 +27,8 @@ export interface Outline {
   readonly glass: Window | null;
   /** Takes the keyboard back from a page that has taken it. */
   keepFocus(): void;
+  /** Shows the buttons for fingers, with words that say so; the same ones when they are there. */
+  forTouch(words: string): TouchBar;
   /** Nothing is to be seen any more. */
   hide(): void;
   /** Nothing is left in the page. */
@@ -74,6 +79,7 @@ export function showOutline(label: string, spoken: string): Outline {
   };
   // Not within the event, or a page that answers it in kind would never come to an end.
   glass?.addEventListener('blur', () => setTimeout(keepFocus));
+  let bar: TouchBar | null = null;
   return {
     host,
     glass,
@@ -89,7 +95,13 @@ export function showOutline(label: string, spoken: string): Outline {
       live.textContent = text;
     },
     keepFocus,
+    forTouch: (words) => {
+      hint.textContent = words;
+      bar ??= showTouchBar(shadow, glass);
+      return bar;
+    },
     hide: () => {
+      bar?.hide();
       frame.remove();
       hint.remove();
     },

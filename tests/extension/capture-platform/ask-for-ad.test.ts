@@ -37,13 +37,10 @@ describe('asking for an ad', () => {
     await settled();
     expect(fake.calls).toEqual([]);
   });
-  it.each([
-    ['sidebar', 'sidebar'],
-    ['none', 'tab extension://ironsift/panel.html?tab=1'],
-  ] as const)('opens the panel where it can: %s', (panel, call) => {
-    fake.world.panel = panel;
+  it('opens the sidebar where there is one', () => {
+    fake.world.panel = 'sidebar';
     fake.events.onAction.fire(tab);
-    expect(fake.calls[0]).toBe(call);
+    expect(fake.calls[0]).toBe('sidebar');
   });
   it('opens a tab when the browser declines', async () => {
     vi.spyOn(console, 'warn').mockImplementation(() => undefined);

@@ -43,6 +43,8 @@ export function fakeBrowser() {
     activeTab: { id: 1, url: 'https://millbrook.example/ad' } as { id: number; url?: string } | undefined,
     beforeQuery: async (): Promise<void> => undefined,
     mayInject: true,
+    /** Tabs with pages of the extension itself. */
+    ownTabs: [] as { id: number; windowId?: number; url: string }[],
     panel: 'side-panel' as 'side-panel' | 'sidebar' | 'none' | 'declines',
     room: 10_000_000,
     pageAnswers: (_message: Record<string, unknown>): unknown => ({ ok: true, value: 'selection' }),
@@ -78,7 +80,8 @@ export function fakeBrowser() {
       onActivated: events.onActivated,
       onUpdated: events.onUpdated,
       onRemoved: events.onRemoved,
-      query: async () => {
+      query: async ({ url }: { url?: string }) => {
+        if (url !== undefined) return world.ownTabs.filter((tab) => tab.url.startsWith(url.replace('*', '')));
         const { activeTab } = world;
         await world.beforeQuery();
         return activeTab ? [activeTab] : [];
@@ -88,6 +91,7 @@ export function fakeBrowser() {
         return world.activeTab;
       },
       create: async ({ url }: { url: string }) => void calls.push(`tab ${url}`),
+      update: async (id: number, change: object) => void calls.push(`tab ${id} ${JSON.stringify(change)}`),
       sendMessage: async (id: number, message: Record<string, unknown>) => {
         calls.push(`to page ${id}: ${String(message.type)} ${String(message.mode ?? '')}`.trim());
         return world.pageAnswers(message);
@@ -119,7 +123,11 @@ export function fakeBrowser() {
     },
   };
   Object.assign(globalThis, { browser });
-  return { world, calls, events, storage: browser.storage };
+  /** Takes parts of the API away, as in browsers that lack them. */
+  const without = (...parts: readonly string[]): void => {
+    for (const part of parts) Reflect.deleteProperty(browser, part);
+  };
+  return { world, calls, events, storage: browser.storage, without };
 }
 
 /** Lets everything that waits on promises come to its end. */
