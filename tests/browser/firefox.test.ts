@@ -1,9 +1,10 @@
-/** The extension in real Firefox. The debugging protocol reaches neither its sidebar nor its background: what shows is looked at. */
+/** What only Firefox has: its sidebar, looked at and read, its toolbar's button, and what its page of results shows. The rest is in stories.test.ts. */
 import { mkdir } from 'node:fs/promises';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   type Display,
+  inSidebar,
   type Launched,
   launchFirefox,
   pressKeys,
@@ -11,6 +12,7 @@ import {
   pressSweepShortcut,
   selectText,
   startDisplay,
+  toolbarButton,
 } from './driver/index.ts';
 import { clickScreen } from './mouse.ts';
 import { coloured, inked } from './pixels.ts';
@@ -58,6 +60,21 @@ describe('Firefox', () => {
     };
     await expect.poll(words, { timeout: 10_000, interval: 500 }).toBeGreaterThan(2500);
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(markup);
+    const said = (what: string) => inSidebar(launched, `document.querySelector('${what}')?.textContent`);
+    await expect.poll(() => said('[data-call] h1'), { timeout: 10_000 }).toMatch(/\w/);
+    expect(await said('.ad-title')).toContain('Cast iron plates');
+    expect(Number(await inSidebar(launched, 'document.documentElement.scrollWidth'))).toBeLessThanOrEqual(
+      Number(await inSidebar(launched, 'content.innerWidth')),
+    );
+  });
+  it('judges what is selected when the button of the toolbar is pressed', async () => {
+    await page.goto(server.address('ad-parts.html'));
+    await selectText(page, '#struck');
+    const { x, y } = await toolbarButton(launched);
+    await clickScreen(launched, x, y);
+    await expect
+      .poll(() => inSidebar(launched, "document.querySelector('.ad-title')?.textContent"), { timeout: 10_000 })
+      .toContain('Iron plates');
   });
   it.each([['ad.html'], ['ad.html?strict'], ['key-swallower.html']])(
     'picks by keyboard on %s, leaves nothing behind, and the page sees none of it',

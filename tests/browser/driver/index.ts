@@ -2,9 +2,11 @@
 
 export { type Display, onDisplay, startDisplay } from './display.ts';
 export { type BrowserName, buildOf, findBrowser } from './find.ts';
+export { inFirefoxWindow, inSidebar, toolbarButton } from './firefox-window.ts';
 export { pressKeys, pressShortcut, pressSweepShortcut } from './keys.ts';
 export { type Launched, launchChromium, launchFirefox } from './launch.ts';
-export { launchHeadless } from './launch-headless.ts';
+export { launchHeadless, launchHeadlessFirefox } from './launch-headless.ts';
 export { type Outsider, startOutsideWatch } from './outside-watch.ts';
-export { pasteInto, selectText } from './page.ts';
+export { goToOwn, openOwn, rootOf } from './own-page.ts';
+export { pasteInto, selectText, typeInto } from './page.ts';
 export { extensionId, isPanel, openPanelInTab, panelOf, waitForState } from './panel.ts';

@@ -1,6 +1,6 @@
 import puppeteer, { type Browser } from 'puppeteer-core';
 import { findBrowser } from './find.ts';
-import { QUIET } from './launch.ts';
+import { FIREFOX_QUIET, FIREFOX_SYSTEM, QUIET } from './launch.ts';
 
 /** Chromium without a window, with the extension, on a profile that outlives it. In a process group of its own, so that it can be killed whole. */
 export function launchHeadless(options: {
@@ -26,4 +26,26 @@ export function launchHeadless(options: {
       ...(options.textSize === undefined ? [] : [`--blink-settings=defaultFontSize=${options.textSize}`]),
     ],
   });
+}
+
+/** Firefox likewise. What it puts in at its start it takes out again with all its data, but for the two preferences. */
+export async function launchHeadlessFirefox(options: { readonly extension: string; readonly profile: string }): Promise<Browser> {
+  const executablePath = findBrowser('firefox');
+  if (executablePath === null) throw new Error('no Firefox was found on this machine');
+  const browser = await puppeteer.launch({
+    browser: 'firefox',
+    executablePath,
+    headless: true,
+    enableExtensions: true,
+    userDataDir: options.profile,
+    env: { ...process.env, MOZ_REMOTE_SETTINGS_DEVTOOLS: '1' },
+    args: [FIREFOX_SYSTEM],
+    extraPrefsFirefox: {
+      ...FIREFOX_QUIET,
+      'extensions.webextensions.keepStorageOnUninstall': true,
+      'extensions.webextensions.keepUuidOnUninstall': true,
+    },
+  });
+  await browser.installExtension(options.extension);
+  return browser;
 }

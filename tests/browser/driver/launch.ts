@@ -15,6 +15,8 @@ export interface LaunchOptions {
   readonly language?: string;
   /** Proxy for everything that is not loopback, "http://127.0.0.1:PORT"; see startOutsideWatch. */
   readonly proxy?: string;
+  /** Folder for what is downloaded, without a question. */
+  readonly downloads?: string;
 }
 
 export interface Launched {
@@ -54,6 +56,7 @@ export async function launchChromium(options: LaunchOptions): Promise<Launched> 
     enableExtensions: [options.extension ?? buildOf('chrome')],
     env: { ...display.env, LANGUAGE: language.replace('-', '_') },
     defaultViewport: null,
+    ...(options.downloads !== undefined && { downloadBehavior: { policy: 'allow' as const, downloadPath: options.downloads } }),
     args: [
       ...QUIET,
       `--window-size=${width},${height}`,
@@ -66,7 +69,18 @@ export async function launchChromium(options: LaunchOptions): Promise<Launched> 
   return { browser, name: 'chromium', display };
 }
 
-/** Firefox with the extension (its Firefox build), in a window on the display. BiDi does not reach its sidebar. */
+/** Firefox makes up an address for each extension and profile; with this preference it is known before. */
+export const FIREFOX_ROOT = 'moz-extension://5f2d1c3a-7b7e-4c6d-9a51-1c2f3a4b5c6d/';
+
+/** With this, BiDi opens an extension's pages and reaches the browser's own window (seen in Firefox ESR 153); without, it refuses both. */
+export const FIREFOX_SYSTEM = '--remote-allow-system-access';
+
+export const FIREFOX_QUIET = {
+  'services.settings.server': 'http://127.0.0.1:9/v1',
+  'extensions.webextensions.uuids': JSON.stringify({ 'ironsift@ironsift.invalid': new URL(FIREFOX_ROOT).hostname }),
+};
+
+/** Firefox with the extension (its Firefox build), in a window on the display. */
 export async function launchFirefox(options: LaunchOptions): Promise<Launched> {
   const { display, width = 1300, height = 900, language = 'en-US' } = options;
   const executablePath = findBrowser('firefox');
@@ -80,10 +94,11 @@ export async function launchFirefox(options: LaunchOptions): Promise<Launched> {
     // The browser's own errand: its remote settings obey the preference below only with this variable.
     env: { ...display.env, MOZ_REMOTE_SETTINGS_DEVTOOLS: '1' },
     defaultViewport: null,
-    args: [`--width=${width}`, `--height=${height}`],
+    args: [FIREFOX_SYSTEM, `--width=${width}`, `--height=${height}`],
     extraPrefsFirefox: {
-      'services.settings.server': 'http://127.0.0.1:9/v1',
+      ...FIREFOX_QUIET,
       'intl.locale.requested': language,
+      ...(options.downloads !== undefined && { 'browser.download.folderList': 2, 'browser.download.dir': options.downloads }),
       'ui.systemUsesDarkTheme': options.scheme === 'dark' ? 1 : 0,
       ...(proxy && {
         'network.proxy.type': 1,

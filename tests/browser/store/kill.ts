@@ -3,7 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
-import { extensionId, launchHeadless } from '../driver/index.ts';
+import { type BrowserName, extensionId, launchHeadless, launchHeadlessFirefox, openOwn } from '../driver/index.ts';
 import { extensionWithPage } from './extension-with-page.ts';
 import { after, EMPTY, type Model, nextStep, randomFrom, stateText } from './steps.ts';
 
@@ -63,11 +63,12 @@ interface Started {
  * Starts the browser and reads what is there. Chromium may open no database in the session in which it finds its files damaged, and on a
  * busy machine may not get as far as the page in time: it is started again, as a person would, and the data must then be there.
  */
-async function start(extension: string, profile: string, told: (line: string) => void): Promise<Started> {
+async function start(name: BrowserName, extension: string, profile: string, told: (line: string) => void): Promise<Started> {
   for (let refusals = 0; ; refusals += 1) {
-    const browser = await launchHeadless({ extension, profile });
+    const browser = await (name === 'firefox' ? launchHeadlessFirefox : launchHeadless)({ extension, profile });
     try {
-      const page = await storePage(browser);
+      const page = await openOwn({ browser, name }, 'store-test.html');
+      await page.waitForFunction(() => 'storeTest' in window);
       page.on('console', (line) => told(`the page says: ${line.text()}`));
       return { browser, page, found: await page.evaluate(() => window.storeTest.dump()), refusals };
     } catch (error) {
@@ -91,8 +92,9 @@ export async function killOften(
   firstSeed: number,
   told: (line: string) => void = () => undefined,
   longest = 900,
+  name: BrowserName = 'chromium',
 ): Promise<KillReport> {
-  const extension = await extensionWithPage();
+  const extension = await extensionWithPage(name === 'firefox' ? 'firefox' : 'chrome');
   const profile = await mkdtemp(join(tmpdir(), 'ironsift-kills-'));
   const chance = randomFrom(firstSeed);
   const faults: string[] = [];
@@ -101,7 +103,7 @@ export async function killOften(
   let model = EMPTY;
   try {
     for (let round = 0; round <= kills; round += 1) {
-      const { browser, page, found, ...started } = await start(extension, profile, told);
+      const { browser, page, found, ...started } = await start(name, extension, profile, told);
       refusals += started.refusals;
       if (found.restored) restored += 1;
       model = found.model;
