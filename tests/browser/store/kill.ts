@@ -65,15 +65,16 @@ interface Started {
  */
 async function start(name: BrowserName, extension: string, profile: string, told: (line: string) => void): Promise<Started> {
   for (let refusals = 0; ; refusals += 1) {
-    const browser = await (name === 'firefox' ? launchHeadlessFirefox : launchHeadless)({ extension, profile });
+    let browser: Browser | null = null;
     try {
+      browser = await (name === 'firefox' ? launchHeadlessFirefox : launchHeadless)({ extension, profile });
       const page = await openOwn({ browser, name }, 'store-test.html');
       await page.waitForFunction(() => 'storeTest' in window);
       page.on('console', (line) => told(`the page says: ${line.text()}`));
       return { browser, page, found: await page.evaluate(() => window.storeTest.dump()), refusals };
     } catch (error) {
-      await browser.close();
-      if (refusals === 3 || !/broken|TimeoutError/.test(String(error))) throw error;
+      await browser?.close();
+      if (refusals === 3 || !/broken|TimeoutError|Failed to launch/.test(String(error))) throw error;
     }
   }
 }

@@ -15,8 +15,8 @@ export async function twoSellers(stage: Stage): Promise<void> {
   await (await page.waitForSelector('.bulk a'))?.click();
   await page.waitForSelector('.verdict-line');
   const verdict = await page.$eval('.verdict', (element) => element.textContent ?? '');
-  // $160 / 230 lb = $0.70 against $330 / 270 lb = $1.22, so 43 % less; equal at 270 × 160 / 230 = $187.
-  expect(verdict).toMatch(/“Seller one.*” is the better buy: a usable pound costs 43 % less/);
+  // $160 / 230 lb = $0.70 against $330 / 270 lb = $1.22, so 43% less; equal at 270 × 160 / 230 = $187.
+  expect(verdict).toMatch(/“Seller one.*” is the better buy: a usable pound costs 43% less/);
   expect(verdict).toMatch(/as good at \$187 \(asked \$330\)/);
   // Black is what a drawing has that no style sheet reaches.
   expect(await page.$eval('.compare-chart .chart-bar', (bar) => getComputedStyle(bar).fill)).not.toBe('rgb(0, 0, 0)');
@@ -50,7 +50,7 @@ export async function metAgain(stage: Stage): Promise<void> {
   await keepText(stage, `${words}. $500`);
   const panel = await judgeText(stage, `${words}. Price dropped! $400`);
   await panel.waitForSelector('[data-met]');
-  expect(await panel.$eval('[data-met]', (met) => met.textContent ?? '')).toMatch(/Asked \$500 then, \$400 now: 20 % less/);
+  expect(await panel.$eval('[data-met]', (met) => met.textContent ?? '')).toMatch(/Asked \$500 then, \$400 now: 20% less/);
   expect(await violations(panel)).toEqual([]);
   await panel.close();
 }
