@@ -164,3 +164,23 @@ it.each([
 ])('refuses %s', async (_what, wrong) => {
   await expect(buyList(wrong, solve)).rejects.toThrow(RangeError);
 });
+
+describe('what the buyer must have', () => {
+  const offers = [offer('a', 5000, { 45: 2 }), offer('b', 9000, { 45: 2 }), offer('c', 4000, {})];
+
+  it('is bought though it is dearer, or fills nothing', async () => {
+    expect((await best(market(offers))).chosen).toEqual(['a']);
+    // In place of a, $40 dearer; c fills nothing and costs its price and its trip.
+    const free = await best(market(offers));
+    const forced = await best(market(offers, { must: [['b']] }));
+    expect(forced.chosen).toEqual(['b']);
+    expect(forced.cost - free.cost).toBe(4000);
+    const idle = await best(market(offers, { must: [['c']] }));
+    expect(idle.chosen).toEqual(['a', 'c']);
+    expect(idle.cost - free.cost).toBe(5000);
+  });
+
+  it('is one of a group, the cheapest', async () => {
+    expect((await best(market(offers, { must: [['b', 'a']] }))).chosen).toEqual(['a']);
+  });
+});
