@@ -9,13 +9,14 @@ import { killOften } from '../browser/store/kill.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { seed: { type: 'string' }, browser: { type: 'string', default: 'chromium' } },
+  options: { seed: { type: 'string' }, browser: { type: 'string' } },
 });
 const seed = Number(values.seed ?? Date.now() % 1_000_000);
 const kills = Number(positionals[0] ?? 200);
-if (values.browser !== 'chromium' && values.browser !== 'firefox') throw new Error('--browser chromium or firefox');
+const name = values.browser ?? 'chromium';
+if (name !== 'chromium' && name !== 'firefox') throw new Error('--browser chromium or firefox');
 
-const report = await killOften(kills, seed, (line) => console.log(line), 900, values.browser);
+const report = await killOften(kills, seed, (line) => console.log(line), 900, name);
 const { confirmed, underWay, refusals, restored, faults, finds } = report;
 console.log(
   `${kills} kills, seed ${seed}: ${confirmed} confirmed steps, ${finds} finds at the end; after ${underWay} kills the step under way was there in full, after the others not at all; ${refusals} starts without a database, ${restored} with a deleted one that was brought back; ${faults.length === 0 ? 'nothing was lost' : 'LOST'}`,
