@@ -18,8 +18,9 @@ import {
   type TypedDistance,
 } from '../../panel/session.ts';
 import { packEdits, unpackEdits } from '../../panel/stored-edits.ts';
-import { type Find, failureMessage, type KeptAd } from '../../store/index.ts';
+import { type AdToKeep, type Find, failureMessage, type KeptAd } from '../../store/index.ts';
 import type { Core, WorkshopHost } from '../host.ts';
+import { latestWrite } from '../latest-write.ts';
 import { useLive } from '../use-live.ts';
 import { useStore } from '../use-store.tsx';
 
@@ -69,6 +70,14 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
       here = false;
     };
   }, [store, id]);
+  const keep = useMemo(
+    () =>
+      latestWrite(async (ad: AdToKeep) => {
+        const saved = await store.finds.refresh(id, ad, host.now());
+        setFailed(saved.ok ? null : failureMessage(saved.code));
+      }),
+    [store, id],
+  );
   const evaluation = useMemo(() => loaded && judged(loaded, loaded.session), [loaded]);
   const asRead = useMemo(() => loaded && judged(loaded, loaded.session, true).reading, [loaded?.session.listing]);
   if (loaded === null || evaluation === null || !find) return { open: null, failed };
@@ -77,7 +86,7 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
     setLoaded(next);
     const { session } = next;
     const ad = { listing: session.listing, edits: packEdits(session), evaluation: judged(next, session) };
-    store.finds.refresh(id, ad, host.now()).then((saved) => setFailed(saved.ok ? null : failureMessage(saved.code)));
+    keep(ad);
   };
   const change = (step: (session: Session) => Session) => show({ ...loaded, session: step(loaded.session) });
   const setSettings = (changed: Partial<Settings>) => {
