@@ -1,8 +1,14 @@
+export interface LatestWrite<T> {
+  (value: T): void;
+  /** Something is being written, or waits for it. */
+  readonly isBusy: () => boolean;
+}
+
 /**
  * Writes one thing again and again, as it is typed: one write is under way at a time, and of what comes meanwhile only the latest is
  * written next. So whoever leaves right after the last key has one write ahead of it, and not one for each key.
  */
-export function latestWrite<T>(write: (value: T) => Promise<unknown>): (value: T) => void {
+export function latestWrite<T>(write: (value: T) => Promise<unknown>): LatestWrite<T> {
   let waiting: { readonly value: T } | null = null;
   let busy = false;
   const next = async (): Promise<void> => {
@@ -15,8 +21,9 @@ export function latestWrite<T>(write: (value: T) => Promise<unknown>): (value: T
     }
     busy = false;
   };
-  return (value) => {
+  const take = (value: T): void => {
     waiting = { value };
     if (!busy) void next();
   };
+  return Object.assign(take, { isBusy: () => busy });
 }

@@ -53,6 +53,8 @@ const opened = (core: Core, settings: Settings, { listing, edits }: KeptAd): Loa
   return { core, settings, supposed: null, session: unpackEdits(fresh, edits, core.evaluate(listing, settings).reading.doubts) };
 };
 
+const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
+
 /** Null while it loads; a message when it can't be opened. */
 export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFind | null; readonly failed: Message | null } {
   const store = useStore();
@@ -78,6 +80,24 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
       }),
     [store, id],
   );
+  const changedAt = find?.ok ? find.value.changedAt : null;
+  // Another window that has the same find open: what was said there is taken over, or the next change here would take it back.
+  useEffect(() => {
+    if (changedAt === null || keep.isBusy()) return;
+    let here = true;
+    store.finds.get(id).then((kept) => {
+      if (!here || !kept.ok || keep.isBusy()) return;
+      const { value } = kept;
+      setLoaded((now) =>
+        now === null || isSame(value.edits, packEdits(now.session))
+          ? now
+          : { ...opened(now.core, now.settings, value), supposed: now.supposed },
+      );
+    });
+    return () => {
+      here = false;
+    };
+  }, [changedAt]);
   const evaluation = useMemo(() => loaded && judged(loaded, loaded.session), [loaded]);
   const asRead = useMemo(() => loaded && judged(loaded, loaded.session, true).reading, [loaded?.session.listing]);
   if (loaded === null || evaluation === null || !find) return { open: null, failed };
