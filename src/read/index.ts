@@ -31,6 +31,7 @@ import { readTables } from './recognisers/tables.ts';
 import { takeBack } from './recognisers/taken-back.ts';
 import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
+import { readToldSingly } from './recognisers/told-singly.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
 import { readWeighedLots } from './recognisers/weighed-lots.ts';
 import { readWeightCounts } from './recognisers/weight-counts.ts';
@@ -105,7 +106,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const totals = [...readWeighedLots(scan), ...readTotals(scan)];
   readNounCounts(scan);
   const noted = [...table.quantities, ...QUANTITIES.flatMap((recognise) => recognise(scan))].sort((a, b) => a.from - b.from);
-  const counted = settleOrder(readLaterCounts(scan, most(noted)));
+  const counted = settleOrder(readLaterCounts(scan, readToldSingly(scan, most(noted))));
   const quantities = multiplySets(scan, takeBack(scan, readLeftOver(scan, counted)));
   totals.push(...readSubtotals(scan, quantities));
   const asks = written.some(({ role }) => !['former', 'saving', 'delivery', 'deposit', 'other'].includes(role));

@@ -8,7 +8,7 @@ import { countBefore, isAside } from './nouns.ts';
 const LATER =
   /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
 /** "25 lb $25, 35 lb $35, two of each": for all weights of the clause that have no count. */
-const OF_EACH = /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])/dg;
+const OF_EACH = /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&j](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
 /** How far back goods without a weight may stand. */
@@ -25,19 +25,27 @@ function nounBefore(scan: Scan, last: number, from: number): number | null {
   return null;
 }
 
+/** "15 kg, das Paar 60 €, zwei Paar da": nothing but a price between. */
+const isPriceBetween = (scan: Scan, last: number, from: number): boolean =>
+  /^[,:(=-]?M_{0,3}[e]?[,.;(]?%?$/.test(scan.letters.slice(last + 1, from).join(''));
+
 export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   const counted = [...quantities];
   findAll(scan, OF_EACH, ({ from, to, group }) => {
-    const pieces = valueAt(scan, from);
-    const count = pieces !== null && group(2) ? pieces * 2 : pieces;
+    const pieces = valueAt(scan, (group(1) ?? group(3) ?? group(5))?.[0] ?? from);
+    const count = pieces !== null && (group(2) || group(4) || group(6)) ? pieces * 2 : pieces;
+    // In its own clause, or in the last that names any: "45s $50, 25s $30. I have 4 of each."
+    const last = counted.findLast((quantity) => quantity.to < from);
+    const near = last !== undefined && (scan.clause[from] ?? 0) - (scan.clause[last.to] ?? 0) <= 2;
+    const clause = scan.clause[near ? last.to : from];
     const open = counted.flatMap((quantity, index) => {
-      const same = scan.clause[quantity.to] === scan.clause[from] && quantity.to < from && from - quantity.to < 2 * REACH;
-      return same && quantity.count === null && quantity.weight !== null ? [index] : [];
+      const same = scan.clause[quantity.to] === clause && quantity.to < from && from - quantity.to < 2 * REACH;
+      return same && (quantity.count === null || quantity.countImplied) && quantity.weight !== null ? [index] : [];
     });
     if (open.length < 2 || !isCount(count)) return false;
     for (const index of open) {
       const quantity = counted[index];
-      if (quantity) counted[index] = { ...quantity, count, rule: `${quantity.rule}-of-each` };
+      if (quantity) counted[index] = { ...quantity, count, countImplied: false, rule: `${quantity.rule}-of-each` };
     }
     for (let i = from; i <= to; i += 1) blank(scan, i);
     return 'claimed';
@@ -56,7 +64,7 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
       last.rule.includes('pair') &&
       pairs &&
       (pieces ?? 0) > 1 &&
-      (scan.plain.slice(last.to + 1, from).length <= 2 || scan.plain[to] === '&');
+      (from - last.to <= 3 || scan.plain[to] === '&' || isPriceBetween(scan, last.to, from));
     const ends = /[,.;l)(]/.test(scan.plain[to + 1] ?? 'l');
     const noun = ends && (group(1) || group(7)) ? nounBefore(scan, counted[before]?.to ?? -1, from) : null;
     if (noun !== null && isCount(count)) {

@@ -14,6 +14,15 @@ const SO_MANY_SOLD = /([nd])[zac]{0,2}Y/dg;
 const SOLD_BEHIND = /^[mk]{0,2}(?:[zF%]{0,2})Y/;
 const TAKEN = /(?:^| )(?:took|bought|takes|kept|keeping|keep|sold|behalte|behalt|verkauft)$/;
 
+const LEFT_BEHIND = /^(?:\S+ )?(?:left|remaining|ubrig)\b/;
+const ONLY_BEFORE = /(?:\bnur noch|\bonly left:?)$/;
+
+const words = (scan: Scan, from: number, to: number): string =>
+  scan.tokens
+    .slice(Math.max(0, from), Math.max(0, to))
+    .map(({ text }) => text)
+    .join(' ');
+
 export function readLeftOver(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   let kept = [...quantities];
   /** The goods of which so many are left, told right before or alone of their count. */
@@ -41,6 +50,14 @@ export function readLeftOver(scan: Scan, quantities: readonly Quantity[]): Quant
     if (sold) blank(scan, part.to + sold[0].length);
     else if (scan.plain[part.from - 1] === 'Y') blank(scan, part.from - 1);
     kept = kept.map((other) => (other === part ? { ...part, count: null, partitive: false } : other));
+  }
+  // "Two 45 lb plates left" below a title that says four.
+  for (const one of quantities.filter(({ count, weight, partitive }) => count !== null && weight !== null && !partitive)) {
+    if (!LEFT_BEHIND.test(words(scan, one.to + 1, one.to + 3)) && !ONLY_BEFORE.test(words(scan, one.from - 2, one.from)))
+      continue;
+    kept = kept.filter(
+      (other) => other === one || other.weight !== one.weight || other.to > one.from || (other.count ?? 0) <= (one.count ?? 0),
+    );
   }
   const leftClauses = new Set<number | undefined>();
   const left = (at: number, last: number, pairs: boolean): boolean | 'claimed' => {

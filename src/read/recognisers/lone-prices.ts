@@ -6,6 +6,9 @@ import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 const FOR_GOODS = /(?<=^|[l.,;]|l[-•])([ni])(?=wa?[mC]{0,2}k)/dg;
 const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?(?:[l.]|$)|cz|ca|,c)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
+/** "4x45 olympic plates, a hundred and twenty". */
+const IN_WORDS = /(?<=[l(.,]|^)a?i(?=[.]?(?:l|$))/dg;
+
 /** A number that stands alone on its line may be the price; read last, and only used when there is no other. */
 export function readLonePrices(scan: Scan): Price[] {
   const found: Price[] = [];
@@ -22,6 +25,12 @@ export function readLonePrices(scan: Scan): Price[] {
     const need = scan.plain[from - 1] === 'X';
     if (amount < 10 || (need && !/^needs?$/.test(scan.tokens[from - 1]?.text ?? ''))) return false;
     found.push({ rule: 'lone-number', from, to, amount, currency: null, role: 'asking', sure: false });
+    return true;
+  });
+  findAll(padded, IN_WORDS, ({ to }) => {
+    const amount = valueAt(scan, to) ?? 0;
+    if (amount < 50) return false;
+    found.push({ rule: 'lone-number', from: to, to, amount, currency: null, role: 'asking', sure: false });
     return true;
   });
   return found;

@@ -46,7 +46,7 @@ const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-b
 /** The word before a noun with its article, adjectives and the thickness of a bar ("on a 2 inch bar"). */
 function tokenBefore(scan: Scan, at: number): Token | undefined {
   let i = at - 1;
-  while (i >= 0 && ('amCnd&'.includes(scan.plain[i] ?? '_') || isThickness(scan, i))) i -= 1;
+  while (i >= 0 && scan.letters[i] !== 'M' && ('amCnd&'.includes(scan.plain[i] ?? '_') || isThickness(scan, i))) i -= 1;
   return scan.tokens[i];
 }
 
@@ -61,6 +61,8 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
   const near = before.slice(before.length - (at - start));
   if (isTradedFor(scan, at)) return true;
+  // "Missing the collars", "es fehlen die Verschlüsse".
+  if (/^(?:missing|fehlt|fehlen)$/.test(scan.tokens[scan.plain[at - 1] === 'a' ? at - 2 : at - 1]?.text ?? '')) return true;
   // "The hooks of his rack".
   if (/o$/.test(near.slice(0, -1)) && /^(?:his|her|their|your)$/.test(scan.tokens[at - 1]?.text ?? '')) return true;
   const behind = scan.plain.slice(at + 1, at + 7);

@@ -62,7 +62,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
     // "$120 delivery $20": the word speaks of the price right behind it.
     if (['saving', 'delivery', 'deposit'].includes(role) && next && next.from === price.to + match[0].length + 1) continue;
     // "50 €, zusammen 100 €": the word speaks of the price behind it.
-    if (role === 'all' && match[0].startsWith(',') && next && next.from <= price.to + match[0].length + 2) continue;
+    if (role === 'all' && match[0].startsWith(',') && next && next.from <= price.to + match[0].length + 3) continue;
     if (role === 'all')
       price.whole = /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(
         wordsBehind(scan, price.to),

@@ -1,7 +1,7 @@
 /** Amounts of money in every way that people write them; what part each plays is told by price-roles.ts. */
 import type { Price } from '../mention.ts';
 import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
-import { linePrices } from './line-prices.ts';
+import { inlinePrices, linePrices } from './line-prices.ts';
 import { centsCurrency, currencyOf } from './price-currency.ts';
 import { roleOf, takenRole } from './price-roles.ts';
 
@@ -22,6 +22,12 @@ const PER_WEIGHT = /(n)(?=r[uh])/dg;
 /** "500 now". */
 const NOW = /([ni])(?=A[.,;!l)])/dg;
 const FOR_ALL = /([ni])(?=L|wap)/dg;
+/** "für hundertfünfzig", "for one seventy five": a number in words at the end of the clause. */
+const IN_WORDS = /w(a?)(i)(?=[.,;!l)]|$)/dg;
+/** "Rack, bar, 4x45 for 500." */
+const FOR_GOODS_TOLD = /(?<=[km)snv])w(n)(?=[.!l]|$)/dg;
+/** "Bar's another hundred". */
+const ANOTHER = /[zm](i)(?=[.,;!l)c]|$)/dg;
 /** "Rest 90", "rest is 240". */
 const FOR_REST = /z[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
@@ -89,10 +95,9 @@ export function readPrices(scan: Scan): Price[] {
     const told = scan.tokens[from]?.term?.sense === 'told';
     const perWeight = scan.tokens[from]?.term?.unit !== undefined;
     // "takes all 300".
-    const all =
-      value >= 20 &&
-      /^(?:takes|take|gets|buys) (?:it |them )?(?:all|everything|the lot)/.test(scan.tokens[from]?.text ?? '') &&
-      /[l.,;!]/.test(scan.plain[to + 1] ?? 'l');
+    const takes = /^(?:takes|take|gets|buys) (?:it |them )?(?:all|everything|the lot)/.test(scan.tokens[from]?.text ?? '');
+    const allFor = scan.plain[from] === 'L' && scan.plain[from + 1] === 'w' && scan.tokens[from]?.term?.sense !== 'sum';
+    const all = value >= 20 && (takes || allFor) && /[l.,;!]/.test(scan.plain[to + 1] ?? 'l');
     if ((value < 5 && scan.plain[at + 1] !== 'r' && !perWeight) || (scan.plain[from] !== 'A' && !told && !all)) return false;
     const now = scan.tokens[from]?.text === 'now' && value >= 20;
     if (
@@ -154,8 +159,30 @@ export function readPrices(scan: Scan): Price[] {
   });
   findAll(scan, FOR_ALL, ({ from, to }) => {
     const behind = scan.tokens[to + 1]?.text ?? '';
-    if ((valueAt(scan, from) ?? 0) < 15 || !/^(for|takes|buys|gets|all for|fur)/.test(behind)) return false;
+    if (
+      (valueAt(scan, from) ?? 0) < 15 ||
+      !/^(for|takes|buys|gets|all for|fur|the lot|the whole lot|as a lot|alles$|komplett$)/.test(behind)
+    )
+      return false;
     push('price-for-all', from, to, from, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, IN_WORDS, ({ from, to }) => {
+    const value = valueAt(scan, to) ?? 0;
+    if (value < 20 || !/^(?:for|fur|um)$/.test(scan.tokens[from]?.text ?? '')) return false;
+    push('price-in-words', to, to, to, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, FOR_GOODS_TOLD, ({ from, to }) => {
+    if ((valueAt(scan, to) ?? 0) < 60 || found.length > 0 || !/^(?:for|fur|um)$/.test(scan.tokens[from]?.text ?? ''))
+      return false;
+    push('price-for-goods', to, to, to, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, ANOTHER, ({ from, to }) => {
+    const more = /^(?:another|an extra|extra|an additional|additional)$/.test(scan.tokens[from]?.text ?? '');
+    if (!more || (valueAt(scan, to) ?? 0) < 50 || found.length === 0) return false;
+    push('price-in-words', to, to, to, null, null, true);
     return 'claimed';
   });
   findAll(scan, FOR_REST, ({ from, to }) => {
@@ -168,7 +195,7 @@ export function readPrices(scan: Scan): Price[] {
     push('price-before-terms', from, to, from, null, null, true);
     return 'claimed';
   });
-  for (const at of linePrices(scan)) push('price-at-line-end', at, at, at, null, null, true);
+  for (const at of [...linePrices(scan), ...inlinePrices(scan)]) push('price-at-line-end', at, at, at, null, null, true);
   found.sort((a, b) => a.from - b.from);
   for (const [index, price] of found.entries()) {
     const next = found[index + 1];
@@ -196,8 +223,33 @@ export function readPrices(scan: Scan): Price[] {
     )
       price.role = 'former';
   }
+  spreadUnit(scan, found);
   return found;
 }
+
+/** "10s $15, 25s $35. That's per plate", "prices are per pair": what all prices before are for. */
+function spreadUnit(scan: Scan, found: readonly Price[]): void {
+  for (let at = found[0]?.to ?? scan.plain.length; at < scan.plain.length; at += 1) {
+    const pair = scan.plain[at] === 'p' && scan.plain[at - 1] === 'r';
+    if (scan.plain[at] !== 'e' && !pair) continue;
+    const from = pair ? at - 1 : at;
+    const beside = found.some(
+      (price) =>
+        (from > price.to && from - price.to <= 2 && scan.clause[from] === scan.clause[price.to]) ||
+        Math.abs(price.from - at) <= 2,
+    );
+    const before = scan.tokens.slice(Math.max(0, from - 3), from).map(({ text }) => text);
+    const alone = scan.clause[from - 1] !== scan.clause[from] && /[.,;!l)]/.test(scan.plain[at + 1] ?? 'l');
+    if ((beside && !alone) || (!alone && !before.some((text) => PRICES_ARE.test(text)))) continue;
+    const told = (clause: number): Price[] =>
+      found.filter(({ role, from: start, to }) => role === 'asking' && to < from && scan.clause[start] === clause);
+    const clause = scan.clause[from] ?? 0;
+    const same = told(clause);
+    for (const price of same.length > 0 ? same : told(clause - 1)) price.role = pair ? 'pair' : 'each';
+  }
+}
+
+const PRICES_ARE = /^(?:that's|thats|prices|prices are|price|das ist|preise|alle preise|jeweils)$/;
 
 /** "$200, actually $180", "I want 200 no make it 180": the second takes the place of the first. */
 const isTakenBack = (scan: Scan, price: Price, next: Price): boolean =>

@@ -7,6 +7,8 @@ import { blank, findAll, type Scan } from '../text/scan.ts';
 import { weightAt } from './notation.ts';
 
 const NUMBER = '(n[-.]?[uh]s?q?|n(?=L)|i[-]?[uh])';
+/** "430 the lot", "150 alles" are money, "430 total" a weight. */
+const MONEY_FOR = /^(?:the lot|the whole lot|as a lot|for .*|takes .*|alles|komplett|fur .*|everything|package.*|bundle.*)$/;
 const SET = new RegExp(`${NUMBER}[mkCac]{0,6}(t)`, 'dg');
 /** The size behind the set: "Langhantelset 80 kg", "bumper set (230 lb)". */
 const SET_FIRST = /([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])/dg;
@@ -16,7 +18,7 @@ const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L(?![-:=]?(?:[
 /** "maybe 70 lbs worth". */
 const WORTH_BEHIND = new RegExp(`(?<![xnd])${NUMBER}([bz])(?![ok])`, 'dg');
 /** "total with bar about 110 lb", but not "the lot: 20 kg bar, ...". */
-const TOTAL_FIRST = /L[mkoC]{0,2}(?:ca?m?k)?[-:=aoU]{0,3}(n[-.]?[uh]s?)(?:[mC]{0,3}(k))?/dg;
+const TOTAL_FIRST = /L[mkoC]{0,2}(?:ca?m?k)?z?[-:=aoU]{0,3}(n[-.]?[uh]s?)(?:[mC]{0,3}(k))?/dg;
 /** "Hantelscheiben 150 kg". */
 const HEAVY_BEHIND = /(k)[-:,]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])/dg;
 const HEAVY = new RegExp(`(?<![xnd])${NUMBER}[mC]{0,4}(k)`, 'dg');
@@ -72,9 +74,14 @@ export function readTotals(scan: Scan): Total[] {
     scan,
     TOTAL_BEHIND,
     ({ from, to, group }) =>
-      scan.tokens[to]?.term?.sense !== 'told' && take('total-behind', from, to, group(1), 20) && keepNoun(scan, from, to),
+      scan.tokens[to]?.term?.sense !== 'told' &&
+      (/[uh]/.test(scan.plain.slice(from, to)) || !MONEY_FOR.test(scan.tokens[to]?.text ?? '')) &&
+      take('total-behind', from, to, group(1), 20) &&
+      keepNoun(scan, from, to),
   );
   findAll(scan, TOTAL_FIRST, ({ from, to, group }) => {
+    const word = scan.plain.slice(from, group(1)?.[0] ?? to).indexOf('z');
+    if (word !== -1 && !/^(?:also|so|is|are|ist|sind|von|at|of)$/.test(scan.tokens[from + word]?.text ?? '')) return false;
     const goods = scan.tokens[group(2)?.[0] ?? from]?.term;
     const ofPlates = group(2) === null || (goods?.plural && WEIGHED.includes(goods.kind ?? 'other'));
     return Boolean(ofPlates) && take('total-first', from, to, group(1), 20) && keepNoun(scan, from, to);

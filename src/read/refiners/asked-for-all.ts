@@ -1,6 +1,6 @@
 /** A price for everything: "$200 takes it all", "package $700"; the cheapest of several stands, and a unit price beside it is kept. */
 import type { Price } from '../mention.ts';
-import type { Scan } from '../text/scan.ts';
+import { type Scan, valueAt } from '../text/scan.ts';
 import { type Asked, basisOf, inUnit, NOTHING, type Sums, setOwnPrices } from './asked.ts';
 import type { Draft } from './draft.ts';
 import { isCovered } from './itemised.ts';
@@ -15,9 +15,38 @@ function partial(scan: Scan, price: Price, covers: readonly Cover[], live: reado
     (candidate) => candidate.price !== price && candidate.drafts.some((item) => !cover.drafts.includes(item)),
   );
   const goods = new Set(cover.drafts);
+  if (isForBoth(scan, price, covers)) return false;
   return (
     others.length > 0 && !live.every((item) => isCovered(item, goods)) && (price.whole !== true || isOfNamedLot(scan, price))
   );
+}
+
+/** "Two for $90, I have four": so many at a time, of goods that are more. */
+function askedForSome(scan: Scan, price: Price, live: readonly Draft[]): Asked | null {
+  if (price.from < 2 || !/[nd]w$/.test(scan.plain.slice(0, price.from).slice(-2))) return null;
+  const some = valueAt(scan, price.from - 2);
+  const goods = live.filter((item) => item.weight !== null || item.count !== null);
+  const [one, ...others] = goods;
+  const pieces = one?.count?.value ?? 0;
+  if (some === null || some < 2 || others.length > 0 || pieces <= some || pieces % some !== 0) return null;
+  const amount = (price.amount * pieces) / some;
+  const pair = some === 2;
+  return {
+    ...NOTHING,
+    amount,
+    basis: pair ? 'pair' : 'lot',
+    unitAmount: pair ? price.amount : null,
+    unitPrice: price,
+    worked: true,
+  };
+}
+
+/** "Bench $50, stands $70 or $100 for both": two goods with their own prices on its line, and no other price. */
+function isForBoth(scan: Scan, price: Price, covers: readonly Cover[]): boolean {
+  const both = scan.tokens.slice(Math.max(0, price.from - 3), price.to + 4).some(({ text }) => /\b(?:both|beides?)\b/.test(text));
+  const own = covers.filter((cover) => cover.price !== price && cover.drafts.length === 1 && cover.price.role === 'asking');
+  const line = scan.tokens[price.from]?.line;
+  return both && own.length === 2 && covers.length <= 4 && own.every((cover) => scan.tokens[cover.price.from]?.line === line);
 }
 
 export function askedForAll({ scan, asks, distinct, covers, live, perWeight, weight, items }: Sums): Asked | null {
@@ -26,6 +55,8 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
   const forAll = covers.filter(({ price }) => price.role === 'all' && !haggled(price) && !partial(scan, price, covers, live));
   const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price;
   if (!lowest) return null;
+  const several = askedForSome(scan, lowest, live);
+  if (several) return several;
 
   if (items)
     setOwnPrices(

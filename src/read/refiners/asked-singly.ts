@@ -1,6 +1,7 @@
 /** One price, each or for all; or several for the same goods, of which the last one marked as new stands, else the first. */
 import { isPlate } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
 import { type Asked, NOTHING, round, type Sums, setOwnPrices } from './asked.ts';
 import type { Draft } from './draft.ts';
 import { isForOtherGoods } from './extras.ts';
@@ -14,6 +15,13 @@ function told(covered: readonly Draft[], live: readonly Draft[]): Draft[] {
   const vague = goods.every((item) => item.count === null && item.weight === null);
   const alike = live.filter((item) => item.count !== null && goods.some(({ kind }) => kind === item.kind));
   return vague && alike.length > 0 ? alike : goods;
+}
+
+/** "Olympic lot $140, standard lot $40": lots with names of their own add up. */
+function isLotByName(scan: Scan, { from }: Price): boolean {
+  const at = from - 1 - Number(/[-:=]/.test(scan.plain[from - 1] ?? '_'));
+  const token = scan.tokens[at];
+  return (token?.term?.sense === 'named-lot' || scan.plain[at] === 't') && 'mkz'.includes(scan.plain[at - 1] ?? '_');
 }
 
 export function askedSingly({ scan, distinct, covers, live }: Sums): Asked {
@@ -55,6 +63,9 @@ export function askedSingly({ scan, distinct, covers, live }: Sums): Asked {
   }
   const [first] = lots;
   if (!first) return NOTHING;
+  const named = lots.filter((price) => isLotByName(scan, price));
+  if (lots.length > 1 && named.length === lots.length)
+    return { ...NOTHING, amount: round(lots.reduce((sum, { amount }) => sum + amount, 0)), basis: 'lot', worked: true };
   const updated = lots.findLast((price) => price.from >= 0 && isUpdated(scan, price));
   const newer =
     updated ??

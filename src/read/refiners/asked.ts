@@ -60,7 +60,8 @@ export function weightOf(drafts: readonly Draft[], totals: readonly Total[]): { 
   let sum = 0;
   let whole = plates.length > 0;
   // "Several plates: 8x45 …": the plain noun is those that are told.
-  const told = plates.filter((item) => item.total || item.weight);
+  // Goods named again are counted once.
+  const told = plates.filter((item) => (item.total || item.weight) && !item.again);
   for (const item of told.length > 0 ? told : plates) {
     if (item.total) sum += inPounds(item.total);
     else if (item.count && item.weight) sum += item.count.value * inPounds({ value: item.weight.value, unit: item.unit ?? 'lb' });

@@ -10,6 +10,7 @@ import { coverRest } from './extras.ts';
 import { itemised } from './itemised.ts';
 import { type Cover, coverPrices } from './own-prices.ts';
 import { isForPart, isFree, isUpdated } from './price-words.ts';
+import { settleTitlePrice } from './title-price.ts';
 
 const UNIT_ROLES = ['per-pound', 'per-kilogram', 'each', 'pair'] as const;
 
@@ -33,7 +34,8 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const whole = dearer ? priced.filter((price) => !parts.includes(price)) : priced;
   const sure = withoutSold(scan, whole, drafts);
   const weak = prices.filter((price) => price.role === 'former' && price.weak);
-  const asks = sure.length > 0 ? sure : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
+  const title = settleTitlePrice(scan, sure, drafts);
+  const asks = title.asks.length > 0 ? title.asks : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
   const byDefault = prices.some(({ role }) => role === 'default');
   if (asks.length === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
   if (asks.length === 0 && !byDefault) return { ...NOTHING, placeholder: placeholders.length > 0 };
@@ -46,11 +48,20 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const weight = weightOf(live, totals);
   const items = itemised(scan, covers, live);
   const sums: Sums = { scan, asks, distinct, covers, live, totals, weighed, perWeight, weight, items };
-  return askedForAll(sums) ?? askedByGoods(sums) ?? askedByWeight(sums) ?? askedByItem(sums) ?? askedSingly(sums);
+  if (title.lot && items) {
+    setOwnPrices(
+      items.covers.filter(({ price }) => price !== title.lot),
+      false,
+    );
+    return { ...NOTHING, amount: title.lot.amount, basis: 'lot', price: title.lot };
+  }
+  const asked = askedForAll(sums) ?? askedByGoods(sums) ?? askedByWeight(sums) ?? askedByItem(sums) ?? askedSingly(sums);
+  return title.rival ? { ...asked, rivals: [...asked.rivals, title.rival] } : asked;
 }
 
 /** "Bench $75 - SOLD", "SOLD rack $200": the price went with the goods; "bench is gone, $380" is the price of the rest. */
 function withoutSold(scan: Scan, prices: readonly Price[], drafts: readonly Draft[]): readonly Price[] {
+  if (!drafts.some(({ sold }) => sold)) return prices;
   const gone = new Set<Price>();
   for (const { price, drafts: goods } of coverPrices(scan, prices, drafts)) {
     if (price.from < 0 || goods.length === 0 || !goods.every(({ sold }) => sold)) continue;

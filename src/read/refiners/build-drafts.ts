@@ -30,8 +30,21 @@ function sides(scan: Scan, quantity: Quantity): number {
 /** Weights that are spoken of but not sold: "keeping the 45s", "no 45s". */
 function isKept(scan: Scan, quantity: Quantity): boolean {
   if (isTradedFor(scan, quantity.from) || isBesideNoPlates(scan, quantity)) return true;
+  if (isMissing(scan, quantity)) return true;
   const before = scan.plain.slice(Math.max(0, quantity.from - 4), quantity.from);
   return scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] && /(?:N[a]?|Q[a-z,]{0,2})$/.test(before);
+}
+
+/** "Missing two 45s", "leider fehlt eine 5 kg Scheibe", "eine 5 kg Scheibe fehlt". */
+function isMissing(scan: Scan, { from, to }: Quantity): boolean {
+  const said = (at: number): boolean =>
+    scan.clause[at] === scan.clause[from] &&
+    /^(?:missing|is missing|are missing|fehlt|fehlen)$/.test(scan.tokens[at]?.text ?? '');
+  return (
+    said(from - 1) ||
+    (scan.plain[from - 1] === 'a' && said(from - 2)) ||
+    (said(to + 1) && !/[,(]/.test(scan.plain[to + 1] ?? ','))
+  );
 }
 
 /** "No plates for sale, the 4x45 in the photo hold it down": plates are denied in the same clause before. */

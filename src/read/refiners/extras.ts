@@ -6,7 +6,7 @@ import { firstToken } from './draft.ts';
 import type { Cover } from './own-prices.ts';
 
 /** Whether the clause says "also" before its goods. */
-function isExtra(scan: Scan, cover: Cover): boolean {
+export function isExtra(scan: Scan, cover: Cover): boolean {
   if (cover.drafts.length === 0 || cover.price.from < 0) return false;
   const at = Math.min(...cover.drafts.map(firstToken));
   for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1)

@@ -49,7 +49,7 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
       above = null;
       continue;
     }
-    covers.push(...coverLine(events));
+    covers.push(...coverLine(scan, events));
     above = null;
   }
   return covers;
@@ -61,6 +61,10 @@ function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Draft 
   for (let i = price.to + 2; i < price.to + 9 && 'amCknduhs'.includes(scan.plain[i] ?? '_'); i += 1) {
     const item = drafts.find((draft) => draft.places.some((place) => i >= place.from && i <= place.to));
     if (item) return item;
+    // "$40 for the 35, $60 for the 53": by the number on them.
+    if (scan.letters[i] !== 'n' || scan.plain[i - 1] !== 'a' || !/[,.;l!)c]/.test(scan.plain[i + 1] ?? 'l')) continue;
+    const marked = drafts.filter((draft) => !draft.sold && draft.weight !== null && draft.weight.value === scan.tokens[i]?.value);
+    if (marked.length === 1) return marked[0] ?? null;
   }
   return null;
 }
@@ -78,7 +82,25 @@ function spoken(all: readonly Draft[]): readonly Draft[] {
   return last?.again && group.some((item) => !item.again) ? [last] : group;
 }
 
-function coverLine(events: readonly Event[]): Cover[] {
+/** "Full cage. Also a bar. Cage $350, bar $160": where prices have goods in their own sentences, those before only name the same. */
+function isNamedBefore(scan: Scan, events: readonly Event[], item: Draft, price: Price): boolean {
+  const clauseOf = (at: number): number | undefined => scan.clause[at];
+  const at = item.places.findLast(({ from }) => from < price.from)?.from ?? price.from;
+  if (clauseOf(at) === clauseOf(price.from)) return false;
+  const priced = events.filter((event) => event.price);
+  const own = events.filter(
+    (event) => event.item && priced.some((other) => clauseOf(other.at) === clauseOf(event.at) && other.at > event.at),
+  );
+  if (priced.length < 2 || !own.some((event) => clauseOf(event.at) === clauseOf(price.from))) return false;
+  const again = own.some(
+    (event) => event.item && event.item !== item && event.item.kind === item.kind && clauseOf(event.at) !== clauseOf(at),
+  );
+  // "A dollar a pound: 4x45, 2x25. Bar is $80": the plates have their rate.
+  const weighed = isPlate(item.kind) && priced.some((event) => event.price?.role.startsWith('per-') && event.at < price.from);
+  return again || weighed;
+}
+
+function coverLine(scan: Scan, events: readonly Event[]): Cover[] {
   const covers: Cover[] = [];
   const first = events[0];
   const last = events[events.length - 1];
@@ -91,7 +113,10 @@ function coverLine(events: readonly Event[]): Cover[] {
     if (priceFirst) {
       if (open) covers.push({ price: open, drafts: [...new Set(group)] });
       open = event.price;
-    } else covers.push({ price: event.price, drafts: spoken([...new Set(group)]) });
+    } else {
+      const { price } = event;
+      covers.push({ price, drafts: spoken([...new Set(group)].filter((item) => !isNamedBefore(scan, events, item, price))) });
+    }
     group = [];
   }
   if (open) covers.push({ price: open, drafts: [...new Set(group)] });

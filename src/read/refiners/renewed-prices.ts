@@ -72,6 +72,9 @@ function renewalOf(scan: Scan, asks: readonly Price[], updates: readonly Update[
   }
   for (let i = price.to + 1; i <= price.to + 4 && scan.clause[i] === scan.clause[price.to] && scan.letters[i] !== 'M'; i += 1)
     if (scan.tokens[i]?.term?.sense === 'rest') rest = true;
+  // "Two 45s left. $80."
+  for (let i = price.from - 1; i >= price.from - 4 && lineOf(scan, i) === lineOf(scan, price.from); i -= 1)
+    if (/^(?:left|remaining|ubrig)$/.test(scan.tokens[i]?.text ?? '')) now = true;
   return update || now || rest ? { price, update, from, rest } : null;
 }
 
