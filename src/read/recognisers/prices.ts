@@ -223,9 +223,24 @@ export function readPrices(scan: Scan): Price[] {
     )
       price.role = 'former';
   }
+  for (const [index, price] of found.entries())
+    if (isWithMore(scan, found[index - 1], price)) Object.assign(price, { role: 'all', whole: true });
   spreadUnit(scan, found);
   return found;
 }
+
+/** "Bar $80, with plates $200", "bar $75 or $140 with the plates": the second is for both. */
+function isWithMore(scan: Scan, previous: Price | undefined, price: Price): boolean {
+  if (previous?.role !== 'asking' || price.role !== 'asking' || price.amount <= previous.amount) return false;
+  if (scan.clause[previous.to] !== scan.clause[price.from]) return false;
+  const between = scan.tokens.slice(previous.to + 1, price.from).map(({ text }) => text);
+  const first = /^[,;-]$/.test(between[0] ?? '') ? between[1] : between[0];
+  const orBefore = between.length <= 2 && /^(?:or|oder)$/.test(between.at(-1) ?? '');
+  const goods = scan.plain.slice(previous.to + 1, price.from).includes('k');
+  return (WITH.test(first ?? '') && goods) || (orBefore && WITH.test(scan.tokens[price.to + 1]?.text ?? ''));
+}
+
+const WITH = /^(?:with|mit|w)$/;
 
 /** "10s $15, 25s $35. That's per plate", "prices are per pair": what all prices before are for. */
 function spreadUnit(scan: Scan, found: readonly Price[]): void {

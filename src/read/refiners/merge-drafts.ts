@@ -171,6 +171,12 @@ function joinVagueCount(into: Draft, other: Draft): void {
   if (other.count && (into.count === null || (into.count.implied && !other.count.implied))) into.count = other.count;
 }
 
+/** "Flat bench $40 (sold), incline bench $60" are two. */
+function isOtherSort(scan: Scan, gone: Draft, item: Draft): boolean {
+  const [a, b] = [gone, item].map(({ kindAt }) => (scan.tokens[kindAt]?.text ?? '').split(' '));
+  return a !== undefined && b !== undefined && a.length > 1 && b.length > 1 && a.at(-1) === b.at(-1) && a[0] !== b[0];
+}
+
 /** "UPDATE: the bench is gone" holds for the bench wherever it is named; "the other 45s are sold" only for those. */
 export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
   for (const gone of drafts) {
@@ -183,7 +189,11 @@ export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
     // "Dumbbells gone" are all of them, of whatever weight.
     const any = gone.weight === null && gone.count === null && gone.total === null;
     const alike = drafts.filter(
-      (item) => !item.sold && item.kind === gone.kind && (any || item.weight?.value === gone.weight?.value),
+      (item) =>
+        !item.sold &&
+        item.kind === gone.kind &&
+        (any || item.weight?.value === gone.weight?.value) &&
+        !isOtherSort(scan, gone, item),
     );
     for (const item of alike) item.sold = true;
   }

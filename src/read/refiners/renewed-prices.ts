@@ -23,6 +23,8 @@ interface Renewal {
   readonly from: number;
   /** The words say that it is for all that is left. */
   readonly rest: boolean;
+  /** Nothing says that it is new but that something was sold right before it. */
+  readonly afterSale: boolean;
 }
 
 export function renewPrices(scan: Scan, prices: readonly Price[], drafts: Draft[]): void {
@@ -43,8 +45,9 @@ export function renewPrices(scan: Scan, prices: readonly Price[], drafts: Draft[
 
 const isOpen = ({ role }: Price): boolean => OF_LOT.includes(role) || OF_PIECES.includes(role);
 
-/** Without the word of an update a price renews only what stands before it. */
-const isBefore = ({ price, update }: Renewal, other: Price): boolean => update !== undefined || other.from < price.from;
+/** Without the word of an update a price renews only what stands before it, and with it nothing that is part of the same update. */
+const isBefore = ({ price, update }: Renewal, other: Price): boolean =>
+  update === undefined ? other.from < price.from : other.from < update.from || other.from > update.to;
 
 /** Updates above the ad: the newest is put on top. */
 const isStacked = (updates: readonly Update[], plain: readonly Price[], drafts: readonly Draft[]): boolean => {
@@ -60,6 +63,7 @@ function renewalOf(scan: Scan, asks: readonly Price[], updates: readonly Update[
   const others = asks.filter((other) => other !== price);
   let from = price.from;
   let now = false;
+  let sale = false;
   let rest = false;
   // Back to the last price, the word of update or the beginning of the sentence.
   const least = update?.from ?? Math.max(0, price.from - 40);
@@ -67,6 +71,7 @@ function renewalOf(scan: Scan, asks: readonly Price[], updates: readonly Update[
     if (others.some(({ to }) => to === from - 1)) break;
     from -= 1;
     if (price.from - from <= 4 && NOW.test(scan.tokens[from]?.text ?? '')) now = true;
+    if (scan.letters[from] === 'Y') sale = true;
     if (/^price drop$/.test(scan.tokens[from]?.text ?? '')) now = true;
     if (price.from - from <= 5 && scan.tokens[from]?.term?.sense === 'rest') rest = true;
   }
@@ -75,17 +80,19 @@ function renewalOf(scan: Scan, asks: readonly Price[], updates: readonly Update[
   // "Two 45s left. $80."
   for (let i = price.from - 1; i >= price.from - 4 && lineOf(scan, i) === lineOf(scan, price.from); i -= 1)
     if (/^(?:left|remaining|ubrig)$/.test(scan.tokens[i]?.text ?? '')) now = true;
-  return update || now || rest ? { price, update, from, rest } : null;
+  const told = update !== undefined || now || rest;
+  return told || sale ? { price, update, from, rest, afterSale: !told } : null;
 }
 
 /** Named with its weight, or by its kind alone. */
 const isNamed = (item: Draft, named: readonly Draft[]): boolean =>
   named.some((one) => one.kind === item.kind && (one.weight === null || one.weight.value === item.weight?.value));
 
-function renew(scan: Scan, { price, update, from, rest }: Renewal, earlier: readonly Price[], drafts: Draft[]): void {
+function renew(scan: Scan, { price, update, from, rest, afterSale }: Renewal, earlier: readonly Price[], drafts: Draft[]): void {
   const within = (at: number): boolean => (at >= from && at < price.from) || isBehind(scan, price, at);
   const live = drafts.filter((item) => !item.sold && item.kind !== 'other');
   const named = live.filter((item) => item.places.some((place) => within(place.from) && !isMore(scan, place)));
+  if (afterSale && named.length === 0) return;
   const covers = coverPrices(scan, earlier, drafts);
   const all = rest || named.length === 0 || live.every((item) => isNamed(item, named));
   if (!update && !rest && named.length === 0) {

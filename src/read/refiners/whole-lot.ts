@@ -6,7 +6,7 @@ import { type Scan, span } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
 /** Rules of weights that are said of goods. */
-const OF_GOODS = ['weight-of-goods', 'heavy-goods', 'weight-in-goods'];
+const OF_GOODS = ['weight-of-goods', 'heavy-goods'];
 
 /** "265 lb set minus one 10", "Set 80 kg, eine Scheibe fehlt", "used to be a 300 lb set": the name of what it was. */
 function isIncomplete(scan: Scan, { from, to }: Total): boolean {

@@ -59,7 +59,8 @@ export function settlePounds(tokens: readonly Token[]): readonly Token[] {
   const told = tokens.map((token, at) => isPounds(token) && isNumber(tokens[at - 1]) && isPriced(tokens, at));
   if (kilograms && !otherPounds) {
     const last = tokens.findLastIndex(isPounds);
-    const alone = told.includes(true) ? false : isNumber(tokens[last - 1]) && isLast(tokens, last) && !isConversion(tokens, last);
+    const each = tokens[last + 1]?.term?.code === 'e' && opens(tokens[last - 2]);
+    const alone = isNumber(tokens[last - 1]) && (each || isLast(tokens, last)) && !isConversion(tokens, last);
     return told.includes(true) || alone
       ? tokens.map((token) => (isPounds(token) ? { ...token, term: STERLING } : token))
       : tokens;

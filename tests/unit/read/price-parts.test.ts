@@ -57,6 +57,17 @@ const SO_MANY_FOR: readonly (readonly [string, string])[] = [
 ];
 
 const FOR_ALL: readonly (readonly [string, string])[] = [
+  ['2x 45 lb bumpers £80\n2x 35 lb bumpers £60\nBuy the lot for £120', '120 lot | 2 bumper 45 lb =80, 2 bumper 35 lb =60'],
+  [
+    'Langhantelstange 20 kg 90 €, Scheiben 2x20 kg 80 €, 2x10 kg 40 €. Alles zusammen 190 €.',
+    '190 lot | 1 bar 20 kg =90, 2 plate 20 kg =80, 2 plate 10 kg =40',
+  ],
+  ['Bar only $80, with plates (2x45, 2x25) $200', '200 lot | 1 bar =80, 2 plate 45 lb, 2 plate 25 lb'],
+  ['Stange 50 €, mit Scheiben (4x10 kg) 110 €', '110 lot | 1 bar =50, 4 plate 10 kg'],
+  [
+    'Kettlebells. 35 lb $35. 44 lb $44. 53 lb $53. All three $120',
+    '120 lot | 1 kettlebell 35 lb =35, 1 kettlebell 44 lb =44, 1 kettlebell 53 lb =53',
+  ],
   ['Rack $300, bench $80, bar $100. $430 for everything.', '430 lot | 1 rack =300, 1 bench =80, 1 bar =100'],
   ['4x20 kg, 4x10 kg Hantelscheiben. 150 alles oder 2 €/kg', '150 lot of 2 | 4 plate 20 kg, 4 plate 10 kg'],
   [
@@ -76,6 +87,8 @@ const IN_WORDS: readonly (readonly [string, string])[] = [
 ];
 
 const NO_PRICES: readonly (readonly [string, string])[] = [
+  ['Squat rack. $200 today, $220 tomorrow', '200 lot | 1 rack'],
+  ['Squat rack $200 plus $20 if you need me to drop it off', '200 lot | 1 rack'],
   ['Power rack 84 tall, bench 48 long, $300', '300 lot | 1 rack, 1 bench'],
   ['Gewichte 4x20, 4x10, 120 kg gesamt, 180 €', '180 lot | 4 plate 20 kg, 4 plate 10 kg'],
   ['2 plates 45 lb for $80 olympic', '80 lot | 2 plate 45 lb'],
@@ -92,6 +105,7 @@ const NO_PRICES: readonly (readonly [string, string])[] = [
 ];
 
 const STERLING: readonly (readonly [string, string])[] = [
+  ['6 x 20 kg olympic plates, 25 pounds each', '150 each of 25 | 6 plate 20 kg'],
   [
     'Cast iron weights, 1 inch, 90 lbs all in: 4x15lb, 2x10lb, 2x5lb. 35 pounds cash.',
     '35 lot | 4 plate 15 lb, 2 plate 10 lb, 2 plate 5 lb',

@@ -4,6 +4,11 @@ import { asked, doubts, offer } from './goods.ts';
 
 const PRICE_OF_REST: readonly (readonly [string, string])[] = [
   [
+    "Selling my weights: 4x45, 4x25, 2x10, olympic. Asking $280 OBO. EDIT Mar 3: 25s are gone! $200 for what's left.",
+    '200 lot | 4 plate 45 lb, 2 plate 10 lb',
+  ],
+  ['Bench and 100 lb of plates - $90 - bench is sold, plates $60', '60 lot | ? plate (100 lb)'],
+  [
     'Squat rack, flat bench, olympic bar, 4x45.\n\n$450 for everything\n\nUPDATE: bench is gone, now $380',
     '380 lot | 1 rack, 1 bar, 4 plate 45 lb',
   ],
@@ -64,6 +69,13 @@ const SEVERAL_UPDATES: readonly (readonly [string, string])[] = [
 ];
 
 const OWN_PRICES: readonly (readonly [string, string])[] = [
+  ['Rack sold. Still available: bench $60, bar $80.', '140 lot | 1 bench =60, 1 bar =80'],
+  ['UPDATE: still have the bench and bar. Rack is sold. Rack $300, bench $90, bar $110.', '200 lot | 1 bench =90, 1 bar =110'],
+  ['NO LONGER AVAILABLE: rack. Bench 60$ and bar 90$ still here', '150 lot | 1 bench =60, 1 bar =90'],
+  [
+    'Verkaufe Hantelbank (reserviert), Langhantel 20 kg 70 € und 4x10 kg Scheiben 60 €',
+    '130 lot | 1 bar 20 kg =70, 4 plate 10 kg =60',
+  ],
   ['Olympic bar $80, squat rack $200, 4x45 plates $160.\nSOLD the rack', '240 lot | 1 bar =80, 4 plate 45 lb =160'],
   [
     'Squat rack $200\nBench $60\nBar $90\n4x45 plates $180\n\nUPDATE: bar sold\nUPDATE 2: rack now $150',
