@@ -31,7 +31,7 @@ import { readTables } from './recognisers/tables.ts';
 import { takeBack } from './recognisers/taken-back.ts';
 import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
-import { readToldSingly } from './recognisers/told-singly.ts';
+import { readHeadedLists, readToldSingly } from './recognisers/told-singly.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
 import { readWeighedLots } from './recognisers/weighed-lots.ts';
 import { readWeightCounts } from './recognisers/weight-counts.ts';
@@ -68,6 +68,7 @@ import { type Scan, scanText } from './text/scan.ts';
 /** Recognisers of quantities in the order in which they claim tokens: the more telling notation first. */
 const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
   readSeries,
+  readHeadedLists,
   readTimes,
   readEachOf,
   readBrackets,

@@ -19,6 +19,8 @@ const TOLD = /[AORLe][a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm]|[ar]J
 const TAKEN = /A[aczmkndL]{1,6}w([ni])(?![x-]?[uhxfnJqskm])/dg;
 /** "2.1 per lb". */
 const PER_WEIGHT = /(n)(?=r[uh])/dg;
+/** "60 per pair for the 45s and 40 per pair for the 25s": like the one before it. */
+const PER_PIECE = /(?<=[,c])(n)(?=[ra]p(?![on])|r?e(?=[,.;!l)w]|$))/dg;
 /** "500 now". */
 const NOW = /([ni])(?=A[.,;!l)])/dg;
 const FOR_ALL = /([ni])(?=L|wap)/dg;
@@ -118,6 +120,12 @@ export function readPrices(scan: Scan): Price[] {
   findAll(scan, PER_WEIGHT, ({ from, to }) => {
     if ((valueAt(scan, from) ?? 99) > 20) return false;
     push('price-per-weight', from, to, from, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, PER_PIECE, ({ from, to }) => {
+    const beside = found.some((price) => scan.clause[price.from] === scan.clause[from] && price.to < from);
+    if ((valueAt(scan, from) ?? 0) < 5 || !beside) return false;
+    push('price-per-piece', from, to, from, null, null, true);
     return 'claimed';
   });
   findAll(scan, BUCK, ({ from, to }) => {

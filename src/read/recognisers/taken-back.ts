@@ -85,7 +85,7 @@ function restated(
   strength: Strength,
   updates: readonly Update[],
 ): Quantity[] | null {
-  if (strength === 'maybe') return null;
+  if (strength === 'maybe' && !opensAnew(scan, at)) return null;
   const clause = scan.clause[at] ?? 0;
   const part = updateAt(updates, at);
   const told = all.filter(({ from, count, partitive }) => {
@@ -103,6 +103,13 @@ function restated(
   }
   return gone.size > 0 ? all.filter((one) => !gone.has(one)) : null;
 }
+
+/** "Sorry, es sind 4x10 kg": the word begins the sentence, and goes on to say how it is. */
+const opensAnew = (scan: Scan, at: number): boolean =>
+  (at === 0 || scan.clause[at - 1] !== scan.clause[at]) &&
+  scan.tokens
+    .slice(at + 1, at + 4)
+    .some(({ text }) => /^(?:only|just|nur|there are|there's|es sind|it's|its|make that)$/.test(text));
 
 /** "Korrektur: es sind nur 5", "(edit: sorry only 4)": a bare count. */
 function recounted(scan: Scan, all: readonly Quantity[], at: number, strength: Strength): Quantity[] | null {
@@ -132,6 +139,8 @@ const isStarred = (scan: Scan, at: number): boolean =>
 
 /** Whether goods stand right before the word. */
 function isBeside(scan: Scan, all: readonly Quantity[], at: number): boolean {
+  // "Five, sorry four": a count alone.
+  if ('nd'.includes(scan.plain[scan.plain[at - 1] === ',' ? at - 2 : at - 1] ?? '_')) return true;
   const last = all.findLast(({ to }) => to < at);
   return last !== undefined && BESIDE_BEFORE.test(scan.plain.slice(last.to + 1, at).replace(/^k/, ''));
 }
@@ -141,6 +150,12 @@ function recount(scan: Scan, all: readonly Quantity[], at: number, countAt: numb
   const behind = scan.plain.slice(countAt + 1, countAt + 3);
   if (!isCount(count) || NO_COUNT_BEHIND.test(behind) || !ENDS.test(behind) || '$'.includes(scan.plain[countAt - 1] ?? '_'))
     return null;
+  // "Five, sorry four, 25 lb bumpers".
+  const next = all.find(({ from }) => from > countAt);
+  if (next?.count === null && next.weight !== null && /^[,:]?$/.test(scan.plain.slice(countAt + 1, next.from))) {
+    blank(scan, countAt);
+    return all.map((one) => (one === next ? { ...one, count, rule: `${one.rule}-corrected` } : one));
+  }
   const open = all.filter(({ to, count: was, weight }) => to < at && was !== null && was !== count && weight !== null);
   const last = open.at(-1);
   if (!last) return null;

@@ -1,8 +1,11 @@
 /** One count for a list of sizes, each a piece or a pair: "Two left: 35 lb and 53 lb", "3 kettlebells: 16, 20 and 24 kg", "two pairs: 45s and 25s". */
 import type { Quantity } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
+import { isSize } from './notation.ts';
 
 const HEADED = /([nd])(p?)[mkC]{0,3}&?k?[mC]?[:-]/dg;
+/** "6 kettlebells: 8, 12, 16, 20, 24 and 28 kg", "2 pairs of dumbbells: 20 lb and 30 lb". */
+const LISTED = /([nd])(p?)o?[mC]{0,3}(k)[mC]?[:]((?:nu?s?,?[,c/]){1,11}nu?s?)(?![x-]?[nd]|[f$J])/dg;
 const LIST = /^[,.;c&zam()-]*$/;
 
 /** Gives each weight of the list its count, where there are as many as the count says. */
@@ -20,28 +23,34 @@ export function readToldSingly(scan: Scan, quantities: readonly Quantity[]): Qua
     told = told.map((one) => (open.includes(one) ? { ...one, count: pieces, rule: `${one.rule}-told-singly` } : one));
     return true;
   });
-  // "Four kettlebells: 12 kg, 16 kg, 20 kg and 24 kg": the count stands in the first of them.
-  for (const head of quantities) {
-    const { count, noun } = head;
-    const colon = scan.plain.slice(head.from, head.to + 1).indexOf(':');
-    if (count === null || count < 2 || noun === null || colon === -1) continue;
-    const start = told.findIndex(({ from, to }) => from === head.from && to === head.to);
-    const rest = told.slice(start + 1).filter(({ from }) => scan.clause[from] === scan.clause[head.from]);
-    const open = rest.length === count - 1 && rest.every((one) => one.count === null && one.weight !== null);
-    const last = rest.at(-1);
-    if (
-      !open ||
-      !LIST.test(
-        scan.letters
-          .slice(head.to + 1, last?.from)
-          .filter((letter) => letter !== '_')
-          .join(''),
-      )
-    )
-      continue;
-    told = told.map((one, index) =>
-      index === start || rest.includes(one) ? { ...one, count: 1, rule: `${one.rule}-told-singly` } : one,
-    );
-  }
   return told;
+}
+
+/** Such a list as a whole, where as many sizes are named as the count says. */
+export function readHeadedLists(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  findAll(scan, LISTED, ({ from, to, group }) => {
+    const [start, end] = group(4) ?? [to, to];
+    const members: number[] = [];
+    for (let i = start; i <= end; i += 1) if (scan.plain[i] === 'n') members.push(i);
+    const unit = unitBetween(scan, start, end);
+    const weights = members.map((at) => valueAt(scan, at) ?? 0);
+    if (valueAt(scan, from) !== members.length || new Set(weights).size < members.length) return false;
+    if (!weights.every((weight) => isSize(weight, unit))) return false;
+    members.forEach((at, index) => {
+      const last = (members[index + 1] ?? end + 1) - 1;
+      found.push({
+        rule: 'headed-list',
+        from: at,
+        to: scan.plain[at + 1] === 'u' ? Math.min(last, at + 1) : at,
+        count: group(2) ? 2 : 1,
+        weight: weights[index] ?? 0,
+        unit,
+        noun: group(3)?.[0] ?? null,
+        list: from,
+      });
+    });
+    return true;
+  });
+  return found;
 }

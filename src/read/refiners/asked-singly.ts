@@ -75,7 +75,10 @@ export function askedSingly({ scan, distinct, covers, live }: Sums): Asked {
           (price) => (TOLD_RULES.includes(price.rule) || isAsked(scan, price)) && price !== first && !isConcession(scan, price),
         ));
   // Of two, the one with its terms behind it ("$150 cash", "$90 firm") is the one asked.
-  const termed = (price: Price): boolean => price.from >= 0 && /^[,(]?[OR£]/.test(scan.plain.slice(price.to + 1, price.to + 3));
+  const termed = ({ from, to }: Price): boolean =>
+    from >= 0 &&
+    (/^[,(]?[OR£](?![:=-]?[$n])/.test(scan.plain.slice(to + 1, to + 6)) ||
+      /R[:=-]?$/.test(scan.plain.slice(Math.max(0, from - 2), from)));
   const agreed =
     newer === undefined && lots.length > 1 && !termed(first) && !isAsked(scan, first) ? lots.find(termed) : undefined;
   const price = newer ?? agreed ?? first;

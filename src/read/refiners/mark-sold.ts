@@ -14,7 +14,11 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
     )
       item.sold = true;
   }
+  const left = exceptions(scan);
+  if (left)
+    for (const item of drafts) if (!left.kinds.has(item.kind) && !left.weights.has(item.weight?.value ?? -1)) item.sold = true;
   for (let at = 0; at < scan.plain.length; at += 1) {
+    if (left && scan.clause[at] === left.clause) continue;
     // Used up where only some of the goods are sold (see left-over.ts).
     if (scan.letters[at] !== 'Y' || /N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
     // "was 4, sold one" leaves the rest.
@@ -28,6 +32,37 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
     for (const item of goods) item.sold = true;
   }
 }
+
+/** "All sold except the bench", "only the bar left": everything but what is named there; the clause where it is said, and the kinds it names. */
+function exceptions(scan: Scan): { clause: number; kinds: Set<string>; weights: Set<number> } | null {
+  for (let at = 0; at < scan.plain.length; at += 1) {
+    const clause = scan.clause[at] ?? 0;
+    const except =
+      scan.letters[at] === 'Y' && ALL_BEFORE.test(words(scan, at - 2, at)) && scan.plain.slice(at + 1, at + 3).includes('Q');
+    const only = ONLY.test(scan.tokens[at]?.text ?? '') && LEFT_AT_END.test(words(scan, at + 1, at + 7));
+    if (!except && !only) continue;
+    const kinds = new Set<string>();
+    const weights = new Set<number>();
+    for (let i = at + 1; scan.clause[i] === clause && scan.letters[i] !== 'M'; i += 1) {
+      const { term, value } = scan.tokens[i] ?? {};
+      if (scan.plain[i] === 'k' && term?.kind) kinds.add(term.kind);
+      // "Only the 45s left", but "only 4 left" names a count.
+      else if (/^(?:v|n-?[uhs])/.test(scan.plain.slice(i, i + 3))) weights.add(value ?? term?.value ?? 0);
+    }
+    if (kinds.size + weights.size > 0) return { clause, kinds, weights };
+  }
+  return null;
+}
+
+const ALL_BEFORE = /\b(?:all|everything|alles|alle)$/;
+const ONLY = /^(?:only|only the|just the|nur noch|es ist nur noch|nur)$/;
+const LEFT_AT_END = /^(?:the |die |der |das )?(?:\S+ ){1,3}(?:left|remaining|da|ubrig)(?: [.,!;].*|\s*)$/;
+
+const words = (scan: Scan, from: number, to: number): string =>
+  scan.tokens
+    .slice(Math.max(0, from), Math.max(0, to))
+    .map(({ text }) => text)
+    .join(' ');
 
 /** "SOLD: rack and bench", but "Sold the rack so I'm selling the rest: bench $75". */
 function isSaidBehind(scan: Scan, item: Draft, at: number): boolean {

@@ -57,8 +57,12 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
 
 /** "$80 for the rack": the goods named right behind "for". */
 function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Draft | null {
-  if (price.from < 0 || scan.plain[price.to + 1] !== 'w') return null;
-  for (let i = price.to + 2; i < price.to + 9 && 'amCknduhs'.includes(scan.plain[i] ?? '_'); i += 1) {
+  if (price.from < 0) return null;
+  // "60 per pair for the 45s".
+  const unit = /^(?:[ra/]?p|[ra/]?e)(?=w)/.exec(scan.plain.slice(price.to + 1, price.to + 5))?.[0].length ?? 0;
+  const start = price.to + 1 + unit;
+  if (scan.plain[start] !== 'w') return null;
+  for (let i = start + 1; i < start + 8 && 'amCknduhs'.includes(scan.plain[i] ?? '_'); i += 1) {
     const item = drafts.find((draft) => draft.places.some((place) => i >= place.from && i <= place.to));
     if (item) return item;
     // "$40 for the 35, $60 for the 53": by the number on them.

@@ -3,6 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { offer, readText } from './goods.ts';
 
 const PARTS: readonly (readonly [string, string])[] = [
+  ['Bumper Plates, Stückpreis 40 €, vier Stück à 20 kg', '160 each of 40 | 4 bumper 20 kg'],
+  [
+    'Hantelscheiben: 4 x 10kg (je 15€), 4 x 5kg (je 8€), 4 x 2,5kg (je 4€)',
+    '108 lot | 4 plate 10 kg =60, 4 plate 5 kg =32, 4 plate 2.5 kg =16',
+  ],
+  [
+    'Asking 60 per pair for the 45s and 40 per pair for the 25s, four of each. olympic',
+    '200 lot | 4 plate 45 lb =120, 4 plate 25 lb =80',
+  ],
+  ["The rack is $250, the bench $80 and I'll throw in the mats", '330 lot | 1 rack =250, 1 bench =80'],
   ['45 lb plates $50 each, got four. Bar extra $100. Olympic.', '300 lot | 4 plate 45 lb =200, 1 bar =100'],
   ['Four 45 lb olympic plates, $40 each. Bar is another $90.', '250 lot | 4 plate 45 lb =160, 1 bar =90'],
   ['4x45 at $45 each plus the bar for $100', '280 lot | 4 plate 45 lb =180, 1 bar =100'],
@@ -57,6 +67,13 @@ const SO_MANY_FOR: readonly (readonly [string, string])[] = [
 ];
 
 const FOR_ALL: readonly (readonly [string, string])[] = [
+  ['8 Gewichtsscheiben je 10 kg, pro Stück 12 €, alle zusammen 80 €', '80 lot of 12 | 8 plate 10 kg'],
+  ['Plates $1 a pound or $250 if you take all 300 pounds', '250 lot of 1 | ? plate (300 lb)'],
+  [
+    '45 lb plates (4): $50/ea. 25 lb plates (2): $30/ea. Olympic bar: $100. Take it all for $320.',
+    '320 lot | 4 plate 45 lb =200, 2 plate 25 lb =60, 1 bar =100',
+  ],
+  ['Bar $75, plates $150 (2x45, 2x25), or all of it for two hundred', '200 lot | 1 bar =75, 2 plate 45 lb, 2 plate 25 lb'],
   ['2x 45 lb bumpers £80\n2x 35 lb bumpers £60\nBuy the lot for £120', '120 lot | 2 bumper 45 lb =80, 2 bumper 35 lb =60'],
   [
     'Langhantelstange 20 kg 90 €, Scheiben 2x20 kg 80 €, 2x10 kg 40 €. Alles zusammen 190 €.',

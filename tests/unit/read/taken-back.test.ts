@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { doubts, goods, offer } from './goods.ts';
 
 const TAKEN_BACK: readonly (readonly [string, string])[] = [
+  ['I have five, sorry four, 25 lb bumpers at $30 each', '120 each of 30 | 4 bumper 25 lb'],
   ['Six, no wait, four 45 lb olympic plates and two 25s. $200', '200 lot | 4 plate 45 lb, 2 plate 25 lb'],
   ['I have 6 45s, sorry I mean 4 45s, and 2 25s. Olympic. $200', '200 lot | 4 plate 45 lb, 2 plate 25 lb'],
   ['Olympic plates: 6x45 (sorry, 4x45), 2x25. $200', '200 lot | 4 plate 45 lb, 2 plate 25 lb'],

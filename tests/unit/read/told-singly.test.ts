@@ -4,6 +4,10 @@ import { goods, offer } from './goods.ts';
 
 const LISTS: readonly (readonly [string, string])[] = [
   [
+    '6 Kettlebells: 8, 12, 16, 20, 24 und 28 kg. Pro Kilo 2,50 €',
+    '270 per-kilogram of 2.5 | 1 kettlebell 8 kg, 1 kettlebell 12 kg, 1 kettlebell 16 kg, 1 kettlebell 20 kg, 1 kettlebell 24 kg, 1 kettlebell 28 kg',
+  ],
+  [
     '3 kettlebells\nOnly two left: 16 kg and 20 kg. $30 for the 16, $40 for the 20.',
     '70 lot | 1 kettlebell 16 kg =30, 1 kettlebell 20 kg =40',
   ],
@@ -31,6 +35,23 @@ describe('told-singly.ts', () => {
       '1 kettlebell 20 kg | list-of-weights-told-singly | 20 kg',
     ],
   ])('names the rule: %s', (text, ...said) => expect(goods(text)).toEqual(said));
+
+  it.each([
+    [
+      '6 kettlebells: 8, 12, 16, 20, 24 and 28 kg',
+      ...[8, 12, 16, 20, 24, 28].map((weight) => `1 kettlebell ${weight} kg | headed-list | 6 kettlebells`),
+    ],
+  ])('reads the list as a whole: %s', (text, ...said) => {
+    const rules = (lines: readonly string[]): string[] => lines.map((line) => line.split(' | ').slice(0, 2).join(' | '));
+    expect(rules(goods(text))).toEqual(rules(said));
+  });
+
+  it.each([
+    ['3 plates: 45, 25 lb olympic', 'headed-list'],
+    ['2 kettlebells: 16 kg and 16 kg', 'headed-list'],
+  ])('takes no list for pieces of its own where the count is another: %s', (text, rule) =>
+    expect(goods(text).join()).not.toContain(rule),
+  );
 
   it('counts the lists behind one clause by their word for each', () => {
     expect(offer('45s $60, 35s $50 each. Have 2 of each. olympic bumpers')).toMatch(/2 bumper 45 lb.*2 bumper 35 lb/);

@@ -4,6 +4,16 @@ import { asked, doubts, offer } from './goods.ts';
 
 const PRICE_OF_REST: readonly (readonly [string, string])[] = [
   [
+    'Verkaufe Power Rack, Hantelbank und Langhantel. 450 € VB\nEdit: Bank verkauft! Rack und Stange noch da, zusammen 380 €',
+    '380 lot | 1 rack, 1 bar',
+  ],
+  [
+    'Hantelscheiben 50 mm: 4x20, 4x15, 4x10 kg. 300 €\n+++ Update +++ 15er verkauft, Rest 220 €',
+    '220 lot | 4 plate 20 kg, 4 plate 10 kg',
+  ],
+  ['Four 10s, two 5s. EDIT the two 5s got claimed. $30 for the 10s. standard 1 inch', '30 lot | 4 plate 10 lb'],
+  ['EDIT: All sold except the bench. $50\nRack $200, bench $60, bar $80', '50 lot | 1 bench'],
+  [
     "Selling my weights: 4x45, 4x25, 2x10, olympic. Asking $280 OBO. EDIT Mar 3: 25s are gone! $200 for what's left.",
     '200 lot | 4 plate 45 lb, 2 plate 10 lb',
   ],
@@ -69,6 +79,10 @@ const SEVERAL_UPDATES: readonly (readonly [string, string])[] = [
 ];
 
 const OWN_PRICES: readonly (readonly [string, string])[] = [
+  [
+    'Kurzhanteln 2x10 kg 20 €, 2x15 kg 30 €, 2x20 kg 40 €. Die 15er sind schon weg.',
+    '60 lot | 2 dumbbell 10 kg =20, 2 dumbbell 20 kg =40',
+  ],
   ['Rack sold. Still available: bench $60, bar $80.', '140 lot | 1 bench =60, 1 bar =80'],
   ['UPDATE: still have the bench and bar. Rack is sold. Rack $300, bench $90, bar $110.', '200 lot | 1 bench =90, 1 bar =110'],
   ['NO LONGER AVAILABLE: rack. Bench 60$ and bar 90$ still here', '150 lot | 1 bench =60, 1 bar =90'],
@@ -115,6 +129,11 @@ const LEFT_OVER: readonly (readonly [string, string])[] = [
 ];
 
 const LOWERED: readonly (readonly [string, string])[] = [
+  ['Langhantel mit 100 kg Scheiben, 200 €, letzter Preis 180 €', '180 lot | 1 bar, ? plate (100 kg)'],
+  ['Langhantel 20 kg für 80 €. Preis korrigiert: 70 €', '70 lot | 1 bar 20 kg'],
+  ['Squat Rack neu 500 €, jetzt für 250 € abzugeben', '250 lot | 1 rack'],
+  ['Olympic plates, 4x45 4x25. Had it listed at $300, no bites, so $260.', '260 lot | 4 plate 45 lb, 4 plate 25 lb'],
+  ['Squat stands and bar. $150. Price just dropped! $120', '120 lot | 2 stands, 1 bar'],
   ['$400 now $350 - squat rack, bar and 4x45', '350 lot | 1 rack, 1 bar, 4 plate 45 lb'],
   ['Olympic barbell with 4x45s and 2x35s. $280\nprice lowered to $240!!', '240 lot | 1 bar, 4 plate 45 lb, 2 plate 35 lb'],
   ['Olympic barbell with 4x45s and 2x35s. New price: $240. Old price $280.', '240 lot | 1 bar, 4 plate 45 lb, 2 plate 35 lb'],
@@ -126,6 +145,12 @@ const LOWERED: readonly (readonly [string, string])[] = [
 ];
 
 const NO_UPDATES: readonly (readonly [string, string])[] = [
+  ['Squat Rack 250€, Neupreis 500€, letzte Woche noch 280€', '250 lot | 1 rack'],
+  [
+    '$500 Full home gym: rack, bench, bar, 300 lb of plates. Would do $350 without the rack.',
+    '500 lot | 1 rack, 1 bench, 1 bar, ? plate (300 lb)',
+  ],
+  ['Rack $250 obo. Bench free with rack.', '250 lot | 1 rack, 1 bench'],
   ['Power rack and bench. $500\nUpdate: still available. Will take $450.', '450 lot | 1 rack, 1 bench'],
   ['Squat rack $250. Updated photos added Sunday.', '250 lot | 1 rack'],
   ['Update kitchen gym sale: squat rack $250, bench $80', '330 lot | 1 rack =250, 1 bench =80'],
