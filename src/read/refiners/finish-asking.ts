@@ -9,6 +9,8 @@ import type { Asked } from './asked.ts';
 function term(scan: Scan, letter: string): Fact<boolean> | null {
   for (let at = scan.plain.indexOf(letter); at !== -1; at = scan.plain.indexOf(letter, at + 1)) {
     if (/N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
+    // "Please no 'lowest price?' messages" speaks of others.
+    if ('"\''.includes(scan.plain[at - 1] ?? '_')) continue;
     return { value: true, basis: 'stated', rule: letter === 'R' ? 'firm' : 'open-to-offers', evidence: [span(scan, at, at)] };
   }
   return null;

@@ -81,6 +81,13 @@ function stepInto(level: Dictionary, text: string): Node | undefined {
   return text.split(' ').reduce<Node | undefined>((at, word, index) => (index === 0 ? level : at?.next)?.get(word), undefined);
 }
 
+/** "Bar's another hundred", "rack's $300": the goods, with the verb run into them, before what they cost. */
+function withoutVerb(token: Token, next: Token | undefined, phrases: Dictionary): Token {
+  if (next?.type !== 'number' && !/^(?:[$£€]|another|an|extra|only|just|about)$/.test(next?.text ?? '')) return token;
+  const term = stepInto(phrases, token.text.slice(0, -2))?.term ?? null;
+  return term?.kind ? { ...token, term } : token;
+}
+
 /** Joins the longest dictionary phrase at each word to one token. A hyphen between its words, or a line's single space, makes no difference. */
 export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[] {
   const joined: Token[] = [];
@@ -121,7 +128,7 @@ export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[
       );
       at = best + 1;
     } else {
-      joined.push(first);
+      joined.push(first.text.endsWith("'s") ? withoutVerb(first, tokens[at + 1], phrases) : first);
       at += 1;
     }
   }

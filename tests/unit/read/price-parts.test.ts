@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { offer, readText } from './goods.ts';
 
 const PARTS: readonly (readonly [string, string])[] = [
+  ["45 lb plates fifty bucks a piece, got four. Bar's another hundred. Olympic.", '300 lot | 4 plate 45 lb =200, 1 bar =100'],
+  ["Rack's $300, bench's $80.", '380 lot | 1 rack =300, 1 bench =80'],
   ['Bumper Plates, Stückpreis 40 €, vier Stück à 20 kg', '160 each of 40 | 4 bumper 20 kg'],
   [
     'Hantelscheiben: 4 x 10kg (je 15€), 4 x 5kg (je 8€), 4 x 2,5kg (je 4€)',
@@ -166,6 +168,17 @@ describe('prices of parts', () => {
 
   it('takes goods beside a rate for no goods of the rate', () => {
     expect(offer('Plates are a dollar a pound: 4x45, 2x25. Bar is $80.')).toMatch(/^310 per-pound of 1 .*1 bar =80$/);
+  });
+});
+
+describe('words about offers', () => {
+  it.each([
+    ['4x20 kg Scheiben. 320 Euro, bitte keine Fragen wie "letzter Preis"', [null, null]],
+    ['4x20 kg Scheiben. 320 Euro, letzter Preis', [true, null]],
+    ['4x20 kg Scheiben olympisch, um hundertachtzig euro oder machts ma a anbot', [null, true]],
+  ])('%s', (text, [firm, open]) => {
+    const { asking } = readText(text);
+    expect([asking.firm?.value ?? null, asking.openToOffers?.value ?? null]).toEqual([firm, open]);
   });
 });
 
