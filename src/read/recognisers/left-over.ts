@@ -24,6 +24,8 @@ const words = (scan: Scan, from: number, to: number): string =>
     .join(' ');
 
 export function readLeftOver(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
+  if (!/[Y&]/.test(scan.plain) && !scan.text.toLowerCase().includes('noch') && !quantities.some(({ partitive }) => partitive))
+    return [...quantities];
   let kept = [...quantities];
   /** The goods of which so many are left, told right before or alone of their count. */
   const target = (at: number, least: number, exact = false): Quantity | null => {

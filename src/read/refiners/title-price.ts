@@ -14,7 +14,7 @@ import { isConcession, isForPart } from './price-words.ts';
 const MOST_APART = 2.5;
 const LOT_ROLES = ['asking', 'all'];
 /** "Price in the title is old", "ignore the title", "der Titel stimmt nicht". */
-const OUTDATED = /^(?:title|titel|heading|headline|uberschrift|subject)$/;
+const OUTDATED = new Set(['title', 'titel', 'heading', 'headline', 'uberschrift', 'subject']);
 
 export interface TitlePrice {
   /** The asking prices without the one of the title where it is not the price of anything any more. */
@@ -40,7 +40,7 @@ export function settleTitlePrice(scan: Scan, asks: readonly Price[], drafts: rea
   const covers = coverPrices(scan, body, drafts);
   const amounts = new Set(body.map(({ amount }) => amount));
   const [other] = body;
-  const outdated = scan.tokens.some(({ text, line }) => line > 0 && OUTDATED.test(text));
+  const outdated = amounts.size === 1 && scan.tokens.some(({ text, line }) => line > 0 && OUTDATED.has(text));
   if (other && amounts.size === 1 && isSameLot(scan, title, other, covers, named, outdated))
     return { asks: asks.filter((price) => price !== title), rival: outdated ? null : title, lot: null };
   const goods = covers.filter(
