@@ -115,6 +115,6 @@ it('a tab that is closed in the midst of a sweep leaves nothing behind in the st
   const before = (await stored()).filter((key) => key.startsWith('sweep:')).length;
   await other.close();
   await expect
-    .poll(async () => (await stored()).filter((key) => key.startsWith('sweep:')).length, { timeout: 5000 })
+    .poll(async () => (await stored()).filter((key) => key.startsWith('sweep:')).length, { timeout: 15_000 })
     .toBeLessThan(before);
 });

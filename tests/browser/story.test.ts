@@ -100,6 +100,9 @@ async function theList(): Promise<Shown> {
   return { total, sellers, driving, shops, bought };
 }
 
+/** Nobody closes the page in the moment of the last key: what is typed is kept a moment later. */
+const aMoment = () => new Promise((resolve) => setTimeout(resolve, 1000));
+
 async function buyAt(id: string, price: number): Promise<void> {
   await open(`pickup/${id}`, '[data-bought]');
   await page.click('[data-bought]');
@@ -157,6 +160,7 @@ test('from an empty kit to one that is complete', async () => {
   // Rolled, it reads 12 mm from lowest to highest.
   await fill('bar-1.readingMm', '12');
   await page.waitForFunction(() => document.querySelector('.leave blockquote') !== null);
+  await aMoment();
   const second = await theList();
   expect(second.bought.some(({ id, says }) => id === bar.id && says.includes('Straight bar'))).toBe(false);
   // A list with less to choose from is no cheaper.
@@ -179,8 +183,7 @@ test('from an empty kit to one that is complete', async () => {
         .find(({ label }) => label.includes('45 lb'))?.path,
   );
   await fill(path ?? 'none', '46.2, 44.8, 45.1, 45.9');
-  // Nobody closes the page in the moment of the last key: what is typed is kept a moment later.
-  await new Promise((resolve) => setTimeout(resolve, 1000));
+  await aMoment();
 
   // Everything of it is bought at what is asked; what was paid sums up.
   for (const { id, price } of second.bought) await buyAt(id, price);
