@@ -17,12 +17,11 @@ import {
   missingMessages,
   missingPaths,
   overBudget,
-  packageOf,
   remoteAddresses,
   together,
 } from './tests/build/checks.mjs';
 import { brokenLanguages } from './tests/build/languages.mjs';
-import { CREDIT } from './tests/build/place-lists.mjs';
+import { notices } from './tests/build/notices.mjs';
 
 const ROOT = dirname(fileURLToPath(import.meta.url));
 export const TARGETS = /** @type {const} */ (['chrome', 'firefox']);
@@ -91,28 +90,6 @@ export function mergeMessages(parts) {
 
 /** @typedef {import("./tests/build/checks.mjs").Files} Files */
 
-/** The licences of the packages that ended up in the bundles. */
-function notices(/** @type {import('esbuild').Metafile} */ metafile) {
-  /** @type {Map<string, string>} */
-  const folders = new Map();
-  for (const { inputs } of Object.values(metafile.outputs)) {
-    for (const [path, { bytesInOutput }] of Object.entries(inputs)) {
-      const name = packageOf(path);
-      if (name !== undefined && bytesInOutput > 0) folders.set(name, join(ROOT, 'node_modules', name));
-    }
-  }
-  const one = (/** @type {[string, string]} */ [name, folder]) => {
-    const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
-    const file = readdirSync(folder).find((entry) => /^(licen[cs]e|copying)/i.test(entry));
-    if (file === undefined) throw new Error(`${name} comes without a licence text`);
-    return `${name} ${version} (${license})\n\n${readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim()}\n`;
-  };
-  return [...folders]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(one)
-    .join(`\n${'-'.repeat(70)}\n\n`);
-}
-
 const filesIn = (/** @type {string} */ folder) =>
   existsSync(folder)
     ? readdirSync(folder, { recursive: true, withFileTypes: true })
@@ -126,7 +103,7 @@ async function sharedFiles(/** @type {boolean} */ watching) {
   const { outputFiles, metafile, budgets } = await bundleAll(ROOT, watching);
   /** @type {Files} */
   const files = {
-    'THIRD-PARTY.txt': bytes(`${notices(metafile)}\n${'-'.repeat(70)}\n\n${CREDIT}`),
+    'NOTICES.txt': bytes(notices(ROOT, metafile)),
     LICENSE: readFileSync(join(ROOT, 'LICENSE')),
   };
   for (const { path, contents } of outputFiles) files[relative(join(ROOT, 'dist'), path)] = contents;

@@ -146,6 +146,8 @@ const bundle = (
     minify: !watching,
     charset: 'utf8',
     legalComments: 'none',
+    // Packages may be linked into the folder: their place elsewhere must not get into names and order of the output.
+    preserveSymlinks: true,
     // Turns every `innerHTML` into a name that the DOM does not know: no library can write markup, and ad text can't become any.
     mangleProps: /^innerHTML$/,
     mangleCache: { innerHTML: 'noMarkup' },

@@ -3,11 +3,14 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { SCREENS } from '../../extension/workshop/screens.ts';
 import { toContract } from '../../src/contract.ts';
 import { evaluate } from '../../src/evaluate.ts';
+import { adRules, itemRules } from '../../src/flags/index.ts';
+import { LIMITS } from '../../src/flags/limits.ts';
 import { listingFromText } from '../../src/listing/page-listing.ts';
 import { settingsFrom } from '../tools/evaluate/settings.ts';
-import { english } from '../tools/evaluate/strings.ts';
+import { english, readStrings } from '../tools/evaluate/strings.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const textOf = (file: string): string => readFileSync(join(ROOT, file), 'utf8');
@@ -71,10 +74,90 @@ describe('README.md', () => {
     for (const name of [...template.permissions, 'sidePanel', ...settings]) expect(README, name).toContain(`\`${name}\``);
   });
 
+  it('tells every shortcut and every screen of the Workshop, by the name it has there', () => {
+    const { commands }: { commands: Record<string, { suggested_key: { default: string } }> } = JSON.parse(
+      textOf('manifest.template.json'),
+    );
+    const shortcuts = Object.values(commands).map((command) => command.suggested_key.default);
+    expect(shortcuts.length).toBeGreaterThan(1);
+    for (const shortcut of shortcuts) expect(README).toContain(`**${shortcut}**`);
+    const workshop = README.split('## The Workshop')[1]?.split('\n## ')[0] ?? '';
+    const strings = readStrings();
+    for (const { id } of SCREENS) expect(workshop, id).toContain(`**${strings[`workshop_${id.replaceAll('-', '_')}`]}**`);
+  });
+
   it('shows an example that is what `evaluate` prints today', () => {
     const fenced = (language: string): string => README.split(`\`\`\`${language}\n`)[1]?.split('```')[0] ?? '';
     const settings = /`settings\.json` holds `([^`]+)`/.exec(README)?.[1] ?? '';
     const printed = toContract(evaluate(listingFromText(fenced('text')), settingsFrom(settings, 'settings.json')), english());
     expect(printed).toMatchObject(JSON.parse(fenced('json')));
+  });
+});
+
+/** docs/flags.md as it must be. After a change of flags or limits: `npx vitest run --config tests/vitest.config.ts --project build docs -u`. */
+function flagTables(): string {
+  const strings = readStrings();
+  const said = (key: string): string => {
+    const text = strings[key];
+    if (text === undefined) throw new Error(`there is no string ${key}`);
+    return text.replaceAll('|', '\\|');
+  };
+  const source = (name: string): string => said(`source_${name.replaceAll('-', '_')}`);
+  const flags = [...adRules, ...itemRules].map(({ id, weight, source: from }) => {
+    const stem = `flag_${id.replaceAll('-', '_')}_`;
+    // A rule may say something else by degree: flag_rust_heavy instead of flag_rust_says.
+    const keys = strings[`${stem}says`] ? [`${stem}says`] : Object.keys(strings).filter((key) => key.startsWith(stem));
+    const says = keys
+      .filter((key) => !/_(?:found|limit|one)$/.test(key))
+      .map(said)
+      .join(' / ');
+    if (says === '') throw new Error(`flag ${id} says nothing`);
+    return `| \`${id}\` | ${weight} | ${says} | ${source(from)} |`;
+  });
+  const limits = Object.entries(LIMITS).map(
+    ([name, { value, unit, source: from }]) => `| \`${name}\` | ${value} ${unit} | ${source(from)} |`,
+  );
+  return [
+    '# Flags and their limits',
+    '',
+    'Made from the code, and checked against it. A word in braces is a figure of the ad or of your settings.',
+    '',
+    '| flag | weight | what it says | where its limit comes from |',
+    '| --- | --- | --- | --- |',
+    ...[...new Set(flags)],
+    '',
+    '| limit | value | source |',
+    '| --- | --- | --- |',
+    ...limits,
+    '',
+  ].join('\n');
+}
+
+it('docs/flags.md tells every flag and every limit', async () => {
+  expect(itemRules.length).toBeGreaterThan(20);
+  await expect(flagTables()).toMatchFileSnapshot('../../docs/flags.md');
+});
+
+it('CHANGELOG.md begins with the version of package.json', () => {
+  const { version } = JSON.parse(textOf('package.json'));
+  expect(/^## (\S+)/m.exec(textOf('CHANGELOG.md'))?.[1]).toBe(version);
+});
+
+describe('what the stores allow', () => {
+  // Chrome for Developers, "Manifest - Description": 132 characters at most; "Manifest - Name": 75, short ones in menus (from memory).
+  it.each(['en', 'de'])('keeps name and description short enough in %s', (language) => {
+    const { extName, extDescription } = JSON.parse(textOf(`extension/_locales/${language}/add-on.json`));
+    expect(extName.message.length).toBeLessThanOrEqual(45);
+    expect(extDescription.message.length).toBeLessThanOrEqual(132);
+  });
+
+  it('has icons of the sizes that they are named for', () => {
+    const { icons }: { icons: Record<string, string> } = JSON.parse(textOf('manifest.template.json'));
+    expect(Object.keys(icons)).toEqual(['16', '32', '48', '128']);
+    for (const [size, path] of Object.entries(icons)) {
+      // PNG specification, 11.2.1: the header chunk holds width and height, big-endian, from byte 16.
+      const picture = readFileSync(join(ROOT, 'extension', path));
+      expect([picture.readUInt32BE(16), picture.readUInt32BE(20)], path).toEqual([Number(size), Number(size)]);
+    }
   });
 });

@@ -64,8 +64,11 @@ describe('the build', () => {
   });
 
   it('names the licences of what it bundles', () => {
-    const notices = readFileSync(join(first, 'dist/chrome/THIRD-PARTY.txt'), 'utf8');
+    const notices = readFileSync(join(first, 'dist/chrome/NOTICES.txt'), 'utf8');
     for (const name of ['preact', 'zod']) expect(notices).toMatch(new RegExp(`^${name} \\d+\\.\\d+\\.\\d+ \\(MIT\\)$`, 'm'));
+    expect(notices).toMatch(/^csv42 [\d.]+ \(ISC\)$/m);
+    expect(notices).toMatch(/^highs [\d.]+ \(MIT\)\nin solver-worker\.js$/m);
+    expect(notices).toContain('Creative Commons Attribution 4.0');
     expect(notices).toContain('Permission is hereby granted');
   });
 

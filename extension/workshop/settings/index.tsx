@@ -5,6 +5,7 @@ import { failureMessage } from '../../store/index.ts';
 import type { WorkshopHost } from '../host.ts';
 import type { ScreenProps } from '../screens.ts';
 import { WithStore } from '../use-store.tsx';
+import { About } from './about.tsx';
 import { Language, Mileage, Theme, Units } from './choices.tsx';
 import { Exchange } from './exchange.tsx';
 import { FigureSetting } from './figure-setting.tsx';
@@ -58,6 +59,9 @@ function Everything({ host }: { readonly host: WorkshopHost }) {
       <Part name="data">
         <Transfer host={host} />
         <SetAside host={host} />
+      </Part>
+      <Part name="about">
+        <About />
       </Part>
     </div>
   );

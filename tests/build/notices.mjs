@@ -1,0 +1,71 @@
+// @ts-check
+/**
+ * NOTICES.txt: what the extension carries that is not ours, under which licence, and in which of its files. Made from the bundler's
+ * own account of what went where, so that nothing is forgotten and nothing named that is not there.
+ */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { packageOf } from './checks.mjs';
+import { CREDIT } from './place-lists.mjs';
+
+/** Licences that let us ship a package inside an MIT extension as long as their text goes with it; MPL-2.0 wants its source named too. */
+export const ALLOWED = ['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', 'Apache-2.0', '0BSD', 'MPL-2.0'];
+
+/** First lines of licence texts, for packages whose package.json names none. */
+const BY_TEXT = [
+  { begins: /^(?:the )?isc license/i, licence: 'ISC' },
+  { begins: /^(?:the )?mit license/i, licence: 'MIT' },
+];
+
+const LINE = `\n${'-'.repeat(70)}\n\n`;
+
+/** MPL-2.0, 3.2: whoever gets the minified form is told where the source is. Nothing of such a package is changed here. */
+const sourceOf = (/** @type {string} */ name, /** @type {string} */ version, /** @type {string} */ licence) =>
+  licence === 'MPL-2.0'
+    ? `Carried unchanged but for minifying; its source is the npm package ${name}, version ${version}.\n\n`
+    : '';
+
+/**
+ * Which packages ended up in which outputs; bundled as nothing at all does not count.
+ * @param {Pick<import('esbuild').Metafile, 'outputs'>} metafile
+ * @returns {Map<string, string[]>} package → outputs, both sorted
+ */
+export function bundledPackages(metafile) {
+  /** @type {Map<string, Set<string>>} */
+  const found = new Map();
+  for (const [output, { inputs }] of Object.entries(metafile.outputs)) {
+    for (const [path, { bytesInOutput }] of Object.entries(inputs)) {
+      const name = packageOf(path);
+      if (name === undefined || bytesInOutput === 0) continue;
+      const file = output.replace(/^dist\//, '');
+      found.set(name, (found.get(name) ?? new Set()).add(file));
+    }
+  }
+  return new Map([...found].sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, files]) => [name, [...files].sort()]));
+}
+
+/** One package's part. Throws when it comes without a licence text, or under a licence that is not allowed. */
+function noticeOf(/** @type {string} */ root, /** @type {string} */ name, /** @type {readonly string[]} */ files) {
+  const folder = join(root, 'node_modules', name);
+  const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  const read = (/** @type {RegExp} */ kind) => {
+    const file = existsSync(folder) ? readdirSync(folder).find((entry) => kind.test(entry)) : undefined;
+    return file === undefined ? undefined : readFileSync(join(folder, file), 'utf8').replaceAll('\r\n', '\n').trim();
+  };
+  const text = read(/^(?:licen[cs]e|copying)/i);
+  if (text === undefined) throw new Error(`${name} is bundled, but comes without a licence text`);
+  const licence = license ?? BY_TEXT.find(({ begins }) => begins.test(text))?.licence;
+  if (!ALLOWED.includes(licence))
+    throw new Error(`${name} is bundled, but its licence (${licence ?? 'none named'}) is not allowed`);
+  // The Apache licence wants a NOTICE file passed on.
+  const notice = read(/^notice/i);
+  return `${name} ${version} (${licence})\nin ${files.join(', ')}\n\n${sourceOf(name, version, licence)}${text}\n${notice ? `\n${notice}\n` : ''}`;
+}
+
+/**
+ * The whole text.
+ * @param {string} root folder that holds node_modules
+ * @param {Pick<import('esbuild').Metafile, 'outputs'>} metafile
+ */
+export const notices = (root, metafile) =>
+  [...[...bundledPackages(metafile)].map(([name, files]) => noticeOf(root, name, files)), CREDIT].join(LINE);

@@ -1,0 +1,71 @@
+// @vitest-environment node
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { bundledPackages, notices } from './notices.mjs';
+
+let root: string;
+beforeAll(() => {
+  root = mkdtempSync(join(tmpdir(), 'ironsift-notices-'));
+});
+afterAll(() => rmSync(root, { recursive: true }));
+
+/** A package as it lies in node_modules. */
+function installed(name: string, license: string | undefined, files: Readonly<Record<string, string>>): void {
+  const folder = join(root, 'node_modules', name);
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'package.json'), JSON.stringify({ name, version: '1.2.3', license }));
+  for (const [file, text] of Object.entries(files)) writeFileSync(join(folder, file), text);
+}
+
+const bundleOf = (inputs: Readonly<Record<string, number>>) => ({
+  outputs: {
+    'dist/panel.js': {
+      bytes: 1,
+      imports: [],
+      exports: [],
+      inputs: Object.fromEntries(Object.entries(inputs).map(([path, bytesInOutput]) => [path, { bytesInOutput }])),
+    },
+  },
+});
+
+it('knows which package is really in which file', () => {
+  const bundle = bundleOf({
+    'src/evaluate.ts': 10,
+    'node_modules/used/index.js': 5,
+    'node_modules/@scope/part/a.js': 5,
+    'node_modules/shaken-off/index.js': 0,
+  });
+  expect([...bundledPackages(bundle)]).toEqual([
+    ['@scope/part', ['panel.js']],
+    ['used', ['panel.js']],
+  ]);
+});
+
+it('gives version, licence, file and text, and passes a NOTICE on', () => {
+  installed('used', 'Apache-2.0', { LICENSE: 'The text', NOTICE: 'Made by many' });
+  const text = notices(root, bundleOf({ 'node_modules/used/index.js': 5 }));
+  expect(text).toContain('used 1.2.3 (Apache-2.0)\nin panel.js\n\nThe text\n\nMade by many\n');
+});
+
+it('says where the source of a package is whose licence wants that', () => {
+  installed('shared', 'MPL-2.0', { LICENSE: 'The text' });
+  const text = notices(root, bundleOf({ 'node_modules/shared/index.js': 5 }));
+  expect(text).toContain('its source is the npm package shared, version 1.2.3.\n\nThe text');
+});
+
+it('takes the licence from its text where package.json names none', () => {
+  installed('unnamed', undefined, { 'LICENSE.md': 'ISC License\n\nPermission' });
+  expect(notices(root, bundleOf({ 'node_modules/unnamed/index.js': 5 }))).toContain('unnamed 1.2.3 (ISC)');
+});
+
+it('refuses a package without a licence text, or under a licence that is not allowed', () => {
+  installed('textless', 'MIT', {});
+  installed('strict', 'GPL-3.0-only', { LICENSE: 'The text' });
+  installed('silent', undefined, { LICENSE: 'All rights reserved' });
+  const of = (name: string) => () => notices(root, bundleOf({ [`node_modules/${name}/index.js`]: 5 }));
+  expect(of('textless')).toThrow('textless is bundled, but comes without a licence text');
+  expect(of('strict')).toThrow('its licence (GPL-3.0-only) is not allowed');
+  expect(of('silent')).toThrow('its licence (none named) is not allowed');
+});
