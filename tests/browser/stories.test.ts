@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { longDrive, metAgain, twoSellers } from './stories/buyer.ts';
 import { evening, judgesByMenu, picksByKeys, sweepsAndKeeps } from './stories/page.ts';
 import { distanceByPlace, SELLER } from './stories/places.ts';
+import { askedNothing, everyScreenOnce } from './stories/private.ts';
 import { type Stage, setStage } from './stories/stage.ts';
 import { outAndIn, throughTheScreens } from './stories/workshop.ts';
 
@@ -32,4 +33,7 @@ describe.each(['chromium', 'firefox'] as const)('in %s', (name) => {
     );
     await panel.close();
   });
+  test('every screen opens, and the solver answers', () => everyScreenOnce(stage));
+  // Last: it is about everything before.
+  test('nothing of all this asked for another machine', () => askedNothing(stage));
 });

@@ -9,10 +9,12 @@ import {
   type Launched,
   launchChromium,
   launchFirefox,
+  type Outsider,
   openOwn,
   panelOf,
   pasteInto,
   startDisplay,
+  startOutsideWatch,
   waitForState,
 } from '../driver/index.ts';
 import { clickScreen } from '../mouse.ts';
@@ -24,6 +26,8 @@ export interface Stage {
   readonly name: BrowserName;
   readonly launched: Launched;
   readonly server: PageServer;
+  /** What asked to leave the machine, from the browser's start. */
+  readonly outside: Outsider;
   /** The page in the web that the buyer looks at. */
   readonly page: Page;
   /** Where the browser puts what is downloaded. */
@@ -49,14 +53,16 @@ export async function setStage(name: BrowserName): Promise<Stage> {
   await mkdir(OUT, { recursive: true });
   const display: Display = await startDisplay();
   const server = await servePages();
+  const outside = await startOutsideWatch();
   const downloads = await mkdtemp(join(tmpdir(), 'ironsift-downloads-'));
-  const launched = await (name === 'firefox' ? launchFirefox : launchChromium)({ display, downloads });
+  const launched = await (name === 'firefox' ? launchFirefox : launchChromium)({ display, downloads, proxy: outside.proxy });
   const page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
   let inTab: Page | null = null;
   return {
     name,
     launched,
     server,
+    outside,
     page,
     downloads,
     goTo: async (address) => {
@@ -79,6 +85,7 @@ export async function setStage(name: BrowserName): Promise<Stage> {
     end: async () => {
       await launched.browser.close();
       await server.close();
+      await outside.close();
       await display.close();
       await rm(downloads, { recursive: true, force: true });
     },
