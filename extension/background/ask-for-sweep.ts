@@ -3,7 +3,7 @@ import type { Tabs } from 'webextension-polyfill';
 import { inject } from '../platform/inject.ts';
 import { Failure, type Input, type Sender, sendToTab } from '../platform/messages.ts';
 import { openPanel } from '../platform/open-panel.ts';
-import { storeSweep } from '../platform/sweep-state.ts';
+import { dropIfGone, storeSweep } from '../platform/sweep-state.ts';
 import { activeTabId } from '../platform/watch-capture.ts';
 import { refuse } from './ask-for-ad.ts';
 import { inTurn, tabOf } from './hand-over.ts';
@@ -22,5 +22,8 @@ export function askForSweep(tab: Tabs.Tab | undefined): void {
 
 export const onSwept = (report: Input<'swept'>, sender: Sender): Promise<null> =>
   inTurn(async () => {
-    if (!(await storeSweep(tabOf(sender), report))) throw new Failure('full');
+    const tabId = tabOf(sender);
+    const stored = await storeSweep(tabId, report);
+    await dropIfGone(tabId);
+    if (!stored) throw new Failure('full');
   });

@@ -34,6 +34,13 @@ const isOf = (tabId: number, key: string): boolean => key === headKey(tabId) || 
 
 export const dropSweep = (tabId: number): Promise<void> => remove((key) => isOf(tabId, key));
 
+/** A tab may be closed while its last report is being put away: nobody will ask for it any more. */
+export async function dropIfGone(tabId: number): Promise<void> {
+  await api()
+    .tabs.get(tabId)
+    .catch(() => dropSweep(tabId));
+}
+
 /** Notes that a sweep is over when its page can't say so itself any more. */
 export async function endSweep(tabId: number): Promise<void> {
   const known = await headOf(tabId);
