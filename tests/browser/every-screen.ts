@@ -85,7 +85,13 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
       else await page.waitForSelector('button, main a, main input');
       await page.evaluate(async () => {
         for (const details of document.querySelectorAll('details')) details.open = true;
-        await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 100)));
+        // What is fetched or worked out behind the page changes it once more: until nothing has for a while.
+        for (let [same, size, tries] = [0, 0, 0]; same < 4 && tries < 60; tries += 1) {
+          await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 60)));
+          const now = document.body.innerHTML.length;
+          same = now === size ? same + 1 : 0;
+          size = now;
+        }
       });
     },
     close: async () => {

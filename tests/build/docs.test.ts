@@ -11,6 +11,7 @@ import { LIMITS } from '../../src/flags/limits.ts';
 import { listingFromText } from '../../src/listing/page-listing.ts';
 import { settingsFrom } from '../tools/evaluate/settings.ts';
 import { english, readStrings } from '../tools/evaluate/strings.ts';
+import { PICTURES } from '../tools/picture-names.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const textOf = (file: string): string => readFileSync(join(ROOT, file), 'utf8');
@@ -160,4 +161,11 @@ describe('what the stores allow', () => {
       expect([picture.readUInt32BE(16), picture.readUInt32BE(20)], path).toEqual([Number(size), Number(size)]);
     }
   });
+});
+
+it.each(PICTURES)('the README shows %s, and it is a small picture', (name) => {
+  expect(textOf('README.md')).toContain(`(docs/pictures/${name})`);
+  const picture = readFileSync(join(ROOT, 'docs/pictures', name));
+  expect(picture.subarray(1, 4).toString()).toBe('PNG');
+  expect(picture.length).toBeLessThan(250_000);
 });
