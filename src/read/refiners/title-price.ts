@@ -48,8 +48,21 @@ export function settleTitlePrice(scan: Scan, asks: readonly Price[], drafts: rea
   );
   const priced = kindsOf(goods.flatMap(({ drafts: own }) => own));
   const lot =
-    goods.length > 1 && named.size > 0 && [...named].every((kind) => priced.has(kind)) && title.amount > Math.max(...amounts);
+    !isItemised(scan, drafts) &&
+    goods.length > 1 &&
+    named.size > 0 &&
+    [...named].every((kind) => priced.has(kind)) &&
+    title.amount > Math.max(...amounts);
   return lot ? { ...nothing, lot: title } : nothing;
+}
+
+/** "4 x 45 lb $200" above "2 x 25 lb $40": the first line is one of the list and no title, for its goods are told nowhere else. */
+function isItemised(scan: Scan, drafts: readonly Draft[]): boolean {
+  const first = (item: Draft): boolean => item.places.every(({ from }) => scan.tokens[from]?.line === 0);
+  const same = (one: Draft, other: Draft): boolean => one.kind === other.kind && one.weight?.value === other.weight?.value;
+  return drafts.some(
+    (item) => item.weight && item.count && first(item) && !drafts.some((other) => !first(other) && same(item, other)),
+  );
 }
 
 /** Whether the one price of the text is for what the title prices. */

@@ -54,3 +54,13 @@ describe('title-price.ts', () => {
     expect(offer('Squat rack $350\nSquat rack as shown. Also a flat bench, $60.')).toMatch(/^410 lot/);
   });
 });
+
+describe('a list without a title', () => {
+  it.each([
+    ['4x45 lb plates $200\n2x25 lb plates $40\nbench $50', 290],
+    ['45 lb plates x4 $200\n25 lb x2 $150\n10 lb x2 $100\nflat bench $50', 500],
+    ['- 2 x 20 kg Scheiben 70 €\n- 2 x 10 kg Scheiben 35 €\n- SZ-Stange 10 kg 25 €', 130],
+  ])('%s: its first line is one of the list', (text, sum) => {
+    expect(offer(text)).toMatch(new RegExp(`^${sum} lot`));
+  });
+});
