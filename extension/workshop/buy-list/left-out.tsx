@@ -41,7 +41,10 @@ export function LeftOut({ worked, past, chosen, names, choices, pending }: LeftO
   if (left.length + barred.length + without.length + idle.length + past.length === 0) return null;
   const row = (id: string, why: string, more: { readonly key?: string; readonly end?: preact.ComponentChildren } = {}) => (
     <li key={more.key ?? id} data-left-out={id}>
-      <a href={addressOf('finds', id)}>{names.title(id)}</a>: {why} {more.end}
+      <a href={addressOf('finds', id)}>
+        <bdi>{names.title(id)}</bdi>
+      </a>
+      : {why} {more.end}
     </li>
   );
   const mustHave = (id: string) => (

@@ -62,7 +62,10 @@ function Ad({ line, worked, names, choices }: Omit<TripsProps, 'trips'> & { read
   return (
     <li class="buy-ad" data-buy={find} data-price={offer.price}>
       <p class="buy-ad-name">
-        <a href={addressOf('finds', find)}>{title}</a> <strong>{names.money(offer.price)}</strong>
+        <a href={addressOf('finds', find)}>
+          <bdi>{title}</bdi>
+        </a>{' '}
+        <strong>{names.money(offer.price)}</strong>
       </p>
       {names.part(offer.id) !== null && <p>{t('buy_part', { part: names.part(offer.id) ?? '' })}</p>}
       <p data-fills>
