@@ -39,7 +39,7 @@ export function Additions({ host, plates, loads, bar, best, unit }: AdditionsPro
             {found.best?.map(({ find, added, gap }) => (
               <li key={find.id} class="kit-line" data-addition={find.id}>
                 <a class="kit-name" href={addressOf('finds', find.id)}>
-                  {find.title || t('finds_untitled')}
+                  <bdi>{find.title || t('finds_untitled')}</bdi>
                 </a>
                 <span>{t('kit_adds', { n: added })}</span>
                 <span>{gapWords(words, gap, unit) ?? t('kit_no_gap')}</span>
