@@ -27,8 +27,7 @@ export default defineConfig({
       project('browser', {
         testTimeout: 90_000,
         hookTimeout: 90_000,
-        maxWorkers: 1,
-        fileParallelism: false,
+        maxWorkers: 2,
         sequence: { groupOrder: 2 },
       }),
     ],

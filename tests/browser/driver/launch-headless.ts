@@ -1,9 +1,10 @@
 import puppeteer, { type Browser } from 'puppeteer-core';
 import { findBrowser } from './find.ts';
 import { FIREFOX_QUIET, FIREFOX_SYSTEM, QUIET } from './launch.ts';
+import { quieten } from './profile.ts';
 
 /** Chromium without a window, with the extension, on a profile that outlives it. In a process group of its own, so that it can be killed whole. */
-export function launchHeadless(options: {
+export async function launchHeadless(options: {
   readonly extension: string;
   readonly profile: string;
   /** Size of text that the reader has set, in px; the browser's own is 16. */
@@ -13,6 +14,7 @@ export function launchHeadless(options: {
 }): Promise<Browser> {
   const executablePath = findBrowser('chromium');
   if (executablePath === null) throw new Error('no Chromium was found on this machine');
+  await quieten(options.profile);
   return puppeteer.launch({
     executablePath,
     headless: true,

@@ -1,6 +1,7 @@
 import puppeteer, { type Browser } from 'puppeteer-core';
 import type { Display } from './display.ts';
 import { buildOf, findBrowser } from './find.ts';
+import { onFreshProfile } from './profile.ts';
 
 export interface LaunchOptions {
   readonly display: Display;
@@ -49,23 +50,26 @@ export async function launchChromium(options: LaunchOptions): Promise<Launched> 
   const { display, width = 1300, height = 900, language = 'en-US' } = options;
   const executablePath = findBrowser('chromium');
   if (executablePath === null) throw missing('Chromium');
-  const browser = await puppeteer.launch({
-    executablePath,
-    headless: false,
-    pipe: true,
-    enableExtensions: [options.extension ?? buildOf('chrome')],
-    env: { ...display.env, LANGUAGE: language.replace('-', '_') },
-    defaultViewport: null,
-    ...(options.downloads !== undefined && { downloadBehavior: { policy: 'allow' as const, downloadPath: options.downloads } }),
-    args: [
-      ...QUIET,
-      `--window-size=${width},${height}`,
-      '--window-position=0,0',
-      `--lang=${language}`,
-      ...(options.scheme === 'dark' ? ['--force-dark-mode'] : []),
-      ...(options.proxy === undefined ? [] : [`--proxy-server=${options.proxy}`]),
-    ],
-  });
+  const browser = await onFreshProfile((userDataDir) =>
+    puppeteer.launch({
+      executablePath,
+      headless: false,
+      pipe: true,
+      userDataDir,
+      enableExtensions: [options.extension ?? buildOf('chrome')],
+      env: { ...display.env, LANGUAGE: language.replace('-', '_') },
+      defaultViewport: null,
+      ...(options.downloads !== undefined && { downloadBehavior: { policy: 'allow' as const, downloadPath: options.downloads } }),
+      args: [
+        ...QUIET,
+        `--window-size=${width},${height}`,
+        '--window-position=0,0',
+        `--lang=${language}`,
+        ...(options.scheme === 'dark' ? ['--force-dark-mode'] : []),
+        ...(options.proxy === undefined ? [] : [`--proxy-server=${options.proxy}`]),
+      ],
+    }),
+  );
   return { browser, name: 'chromium', display };
 }
 
