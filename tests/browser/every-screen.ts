@@ -12,6 +12,8 @@ export interface Everything {
   readonly page: Page;
   /** Opens a screen by its name, waits until something is on it, and unfolds what is folded. */
   readonly open: (name: string, width: number) => Promise<void>;
+  /** The same screen in a window of another width, in px, once it is drawn so. */
+  readonly narrow: (width: number) => Promise<void>;
   readonly close: () => Promise<void>;
 }
 
@@ -92,6 +94,13 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
           same = now === size ? same + 1 : 0;
           size = now;
         }
+      });
+    },
+    narrow: async (width) => {
+      await page.setViewport({ width, height: 900 });
+      // What follows the width by script does so in the frame after the first.
+      await page.evaluate(async () => {
+        for (let frames = 0; frames < 3; frames += 1) await new Promise((resolve) => requestAnimationFrame(resolve));
       });
     },
     close: async () => {

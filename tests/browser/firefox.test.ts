@@ -1,4 +1,4 @@
-/** What only Firefox has: its sidebar, looked at and read, its toolbar's button, and what its page of results shows. The rest is in stories.test.ts. */
+/** What only Firefox has: its sidebar, looked at and read, its toolbar's button, and what its page of results shows. The rest is in stories/. */
 import { mkdir } from 'node:fs/promises';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';

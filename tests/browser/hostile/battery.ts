@@ -24,8 +24,6 @@ export interface Seen {
   readonly state: PanelEnd | 'none';
   /** Text of the capture, when there is one. */
   readonly text: string | null;
-  /** From asking to the panel's last word, in milliseconds. */
-  readonly took: number;
   /** Everything that should not have happened, in words. */
   readonly wrong: readonly string[];
 }
@@ -185,9 +183,7 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
     await forget(browser);
     if (one.by === 'selection') await select();
     const address = tab.page.url();
-    const from = performance.now();
     const state = one.by === 'sweep' ? await sweep(one) : await pick(one);
-    const took = Math.round(performance.now() - from);
     const found = await capture();
     if (server.hits.length > 0) wrong.push(`asked for ${server.hits.join(', ')}`);
     if (outside.asked.length > outsideBefore) wrong.push(`asked outside for ${outside.asked.slice(outsideBefore).join(', ')}`);
@@ -203,7 +199,6 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
     return {
       state: (state ?? (await panelState()) ?? 'none') as Seen['state'],
       text: found?.state === 'ready' ? found.listing.text : null,
-      took,
       wrong: [...wrong],
     };
   }

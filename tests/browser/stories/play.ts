@@ -1,14 +1,15 @@
-/** The buyer's stories, word for word the same in Chromium and in Firefox. */
+/** The buyer's stories, word for word the same in Chromium and in Firefox. A test file for each, so that they may run at the same time. */
 import { mkdir } from 'node:fs/promises';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { longDrive, metAgain, twoSellers } from './stories/buyer.ts';
-import { evening, judgesByMenu, picksByKeys, sweepsAndKeeps } from './stories/page.ts';
-import { distanceByPlace, SELLER } from './stories/places.ts';
-import { askedNothing, everyScreenOnce } from './stories/private.ts';
-import { type Stage, setStage } from './stories/stage.ts';
-import { outAndIn, throughTheScreens } from './stories/workshop.ts';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { BrowserName } from '../driver/index.ts';
+import { longDrive, metAgain, twoSellers } from './buyer.ts';
+import { evening, judgesByMenu, picksByKeys, sweepsAndKeeps } from './page.ts';
+import { distanceByPlace, SELLER } from './places.ts';
+import { askedNothing, everyScreenOnce } from './private.ts';
+import { type Stage, setStage } from './stage.ts';
+import { outAndIn, throughTheScreens } from './workshop.ts';
 
-describe.each(['chromium', 'firefox'] as const)('in %s', (name) => {
+export function playStories(name: BrowserName): void {
   let stage: Stage;
   beforeAll(async () => {
     await mkdir('out/panel', { recursive: true });
@@ -36,4 +37,4 @@ describe.each(['chromium', 'firefox'] as const)('in %s', (name) => {
   test('every screen opens, and the solver answers', () => everyScreenOnce(stage));
   // Last: it is about everything before.
   test('nothing of all this asked for another machine', () => askedNothing(stage));
-});
+}

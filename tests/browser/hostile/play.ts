@@ -1,0 +1,29 @@
+/** Hostile pages in real Chromium: nothing runs, nothing is sent, the panel answers or says why not, and goes on with the next ad. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Battery, startBattery } from './battery.ts';
+import type { HostileCase } from './case.ts';
+
+/** Tests for pages by group, in one browser; a test file for some groups each, so that they may run at the same time. */
+export function playHostile(groups: Readonly<Record<string, readonly HostileCase[]>>): void {
+  const cases = Object.values(groups).flat();
+  let battery: Battery;
+  beforeAll(async () => {
+    battery = await startBattery(cases);
+  });
+  afterAll(() => battery?.close());
+
+  it('every page has a name of its own', () => expect(new Set(cases.map(({ name }) => name)).size).toBe(cases.length));
+
+  for (const [group, pages] of Object.entries(groups)) {
+    describe(group, () => {
+      it.each(pages.map((one) => [one.name, one] as const))('%s', async (_, one) => {
+        const seen = await battery.run(one);
+        expect(seen.wrong).toEqual([]);
+        const usual = one.by === 'sweep' ? 'list' : 'answer';
+        expect(one.ends ?? [usual]).toContain(seen.state);
+        if (one.reads !== null && one.by !== 'sweep') expect(seen.text).toContain(one.reads ?? '4 x 45 lb');
+        expect(await battery.normalAfter()).toContain('Ordinary cast iron plates');
+      });
+    });
+  }
+}

@@ -1,0 +1,3 @@
+import { playStories } from './stories/play.ts';
+
+playStories('chromium');
