@@ -26,6 +26,7 @@ import { readSeries } from './recognisers/series.ts';
 import { multiplySets, priceSets } from './recognisers/sets-of.ts';
 import { readSideBySide } from './recognisers/side-by-side.ts';
 import { readSingleWeights } from './recognisers/single-weights.ts';
+import { readSlashes } from './recognisers/slashes.ts';
 import { readBareSizes, readNamedSizes } from './recognisers/sleeve-sizes.ts';
 import { readTables } from './recognisers/tables.ts';
 import { takeBack } from './recognisers/taken-back.ts';
@@ -77,6 +78,7 @@ const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
   readPieces,
   readMarked,
   readWeightCounts,
+  readSlashes,
   readSideBySide,
   readLists,
   readSingleWeights,

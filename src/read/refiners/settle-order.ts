@@ -3,8 +3,8 @@
 import type { Quantity } from '../mention.ts';
 import { isCount, isPlateSize } from '../recognisers/notation.ts';
 
-const COUNT_FIRST = ['count-times-weight', 'count-dash-weight', 'count-weight', 'bracketed-count'];
-const WEIGHT_FIRST = ['weight-times-count', 'weight-dash-count', 'count-behind-in-brackets'];
+const COUNT_FIRST = ['count-times-weight', 'count-dash-weight', 'count-weight', 'bracketed-count', 'count-slash-weight'];
+const WEIGHT_FIRST = ['weight-times-count', 'weight-dash-count', 'count-behind-in-brackets', 'weight-slash-count'];
 
 export function settleOrder(quantities: readonly Quantity[]): Quantity[] {
   let first = 0;
