@@ -167,6 +167,7 @@ describe('measures and conditions', () => {
 
   it.each([
     ['Langhantel mit leichtem Flugrost', ['rust-light']],
+    ['Vermackte Hantelscheiben 2 x 10 kg, keine Risse', ['chipped']],
     ['Langhantel, rostfrei', ['no-rust']],
     ['Langhantel, kein Rost, nicht verbogen', ['no-rust', 'straight']],
     ['Langhantel ist leicht verbogen', ['bent']],

@@ -72,7 +72,7 @@ export const CONDITIONS: readonly Entry[] = spelt([
     'split-hub',
   ),
   condition(
-    'abgeplatzt|abgeplatzte|abgeplatzter|abplatzer|abplatzung|abplatzungen|lackabplatzer|lackabplatzungen|lackschaden|macken|macke|kratzer|zerkratzt|verkratzt|kerben|schrammen|gebrauchsspuren am lack|farbe blättert|lack blättert|lack blättert ab|farbe blättert ab|lack ab|farbe ab|angeschlagen|angestoßen|kratzspuren|lack abgeplatzt|farbe abgeplatzt|ausgefranst|etwas abgeplatzt|dellen|delle',
+    `${adjectives('vermackt')}|abgeplatzt|abgeplatzte|abgeplatzter|abplatzer|abplatzung|abplatzungen|lackabplatzer|lackabplatzungen|lackschaden|macken|macke|kratzer|zerkratzt|verkratzt|kerben|schrammen|gebrauchsspuren am lack|farbe blättert|lack blättert|lack blättert ab|farbe blättert ab|lack ab|farbe ab|angeschlagen|angestoßen|kratzspuren|lack abgeplatzt|farbe abgeplatzt|ausgefranst|etwas abgeplatzt|dellen|delle`,
     'chipped',
   ),
   condition(

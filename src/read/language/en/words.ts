@@ -113,7 +113,7 @@ export const COUNTS: readonly Entry[] = [
   ['also|i also have', { code: 'c', sense: 'also' }],
   ['at', { code: '@' }],
   ['and|plus|along with|&|as well as|including|includes|include|incl|comes with|with|w', { code: 'c' }],
-  ['qty|quantity|count|pcs|pieces|piece|pc|count of|qty of|how many|no of', { code: 'j' }],
+  ['qty|quantity|count|pcs|pieces|piece|pc|ct|cts|count of|qty of|how many|no of', { code: 'j' }],
   [
     'per side|each side|a side|on each side|on both sides|both sides|on each end|each end|per end|on either side|either side|on either end|both ends',
     { code: 'g' },
