@@ -145,6 +145,16 @@ export const DIFFERENCES: readonly Difference[] = [
     is: (_, { words }) => /^\d{1,2}\/\d{1,2}$/.test(words),
   },
   {
+    name: 'count and weight taken for a fraction',
+    sorts: ['weight'],
+    right: 'reader',
+    why: '"6/45 lbs, 2/5 lbs" is a list of plates, count first; nobody sells two fifths of a pound.',
+    is: (_, { words, ours }) => {
+      const [, below] = /^\d+\/(\d+)\s?\p{L}+$/u.exec(words) ?? [];
+      return below !== undefined && ours.some((one) => one.sort === 'weight' && near(one.value, Number(below)));
+    },
+  },
+  {
     name: 'two numbers taken for one',
     sorts: ['number'],
     right: 'reader',
