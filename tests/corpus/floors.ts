@@ -1,5 +1,5 @@
 /**
- * The floors under the measures of the corpus (floors.json): no change of the reader may bring a field below them. They are only ever raised:
+ * The floors under the measures of the corpus (floors.json): no change of the reader may bring a field below them. They are only ever raised, but for sets of ads that are added (their note):
  * `npm run corpus -- --raise` writes what is measured now, rounded down to two digits, where that is more than stands there.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -7,6 +7,8 @@ import { measuresOf, sumTallies, type Tally } from './tally.ts';
 import type { Verdict } from './verdict.ts';
 
 export interface Floors {
+  /** What once brought them down, in words: sets of ads that were added. */
+  readonly note?: string;
   /** Least precision and recall by field, from 0 to 1. */
   readonly fields: Readonly<Record<string, { readonly precision: number; readonly recall: number }>>;
   /** Largest share of ads with a decisive value that is wrong though no doubt was raised. */
@@ -63,7 +65,7 @@ export function raised({ fields, confidentlyWrong }: Measured, floors: Floors): 
       recall: Math.max(floor?.recall ?? 0, down(recall ?? 0)),
     };
   }
-  return { fields: next, confidentlyWrong: Math.min(floors.confidentlyWrong, up(confidentlyWrong)) };
+  return { ...floors, fields: next, confidentlyWrong: Math.min(floors.confidentlyWrong, up(confidentlyWrong)) };
 }
 
 export const writeFloors = (root: string, floors: Floors): void =>
