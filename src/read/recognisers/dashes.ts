@@ -4,7 +4,7 @@ import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, isStock, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const COUNT_FIRST = new RegExp(
-  `(?<!(?<!^|l)-)(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?![x-]|-n|(?<=n)n)${MODIFIERS}(k?)`,
+  `(?<!(?<!^|l)-)(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?!x|-(?!M)|(?<=n)n)${MODIFIERS}(k?)`,
   'dg',
 );
 const WEIGHT_FIRST = new RegExp(

@@ -21,6 +21,16 @@ const PAIRS_BEHIND = new RegExp(
 );
 /** "10, 15, 25 and 45 pairs". */
 const PAIRS_LIST = new RegExp(`((?:n${UNIT}?|v)(?:${BETWEEN}(?:n${UNIT}?|v)){2,14})${MODIFIERS}(p)(?![oE])`, 'dg');
+/** "10 15 25 35 45 pairs", "pairs of 45 35 25": sizes in order, three at least, with nothing between. */
+const SPACED = '(n{3,15}(?:-?[uh])?)';
+const SPACED_BEHIND = new RegExp(
+  `${SPACED}[-,]?${MODIFIERS}(k?)[-:,]?\\(?(?:a?(${COUNT})?(p)(?:E|eo?|oe)?|(${COUNT})(?:e?E|e|oe))\\)?`,
+  'dg',
+);
+const SPACED_FIRST = new RegExp(
+  `(?:(${COUNT})(?:e?E|eo?|p[oE]?|oE)|(p)[oE]?)[-:,]?${MODIFIERS}(k?)[-:]?${SPACED}${MODIFIERS}(k?)(?![xsqfnp$'"/-])`,
+  'dg',
+);
 const SET_FIRST = new RegExp(`t[o:]{0,2}${MODIFIERS}(k)[-:(]{0,2}(${LIST})`, 'dg');
 
 /** Members of a list between two tokens, each with its unit; a unit at the end holds for those before it. */
@@ -41,6 +51,12 @@ export function membersOf(
   const last = unitBetween(scan, from, to);
   return members.map((member) => ({ ...member, unit: member.unit ?? last }));
 }
+
+/** Sizes that only rise or only fall. */
+const isInOrder = (members: readonly { readonly value: number }[]): boolean => {
+  const steps = members.slice(1).map(({ value }, index) => Math.sign(value - (members[index]?.value ?? 0)));
+  return members.length > 2 && steps[0] !== 0 && steps.every((step) => step === steps[0]);
+};
 
 export function readEachOf(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
@@ -87,8 +103,21 @@ export function readEachOf(scan: Scan): Quantity[] {
   findAll(scan, PAIRS_LIST, (match) => {
     const list = match.group(1);
     const plural = scan.tokens[match.group(2)?.[0] ?? match.to]?.term?.plural === true;
-    const sizes = list !== null && membersOf(scan, list[0], list[1]).every(({ value }) => isPlateSize(value));
+    const members = list === null ? [] : membersOf(scan, list[0], list[1]);
+    const sizes = members.every(({ value }) => isPlateSize(value)) || isInOrder(members);
     return plural && sizes && take('list-pairs', list, 2, null);
+  });
+  const inOrder = (list: readonly [number, number] | null): boolean =>
+    list !== null && isInOrder(membersOf(scan, list[0], list[1]));
+  findAll(scan, SPACED_BEHIND, (match) => {
+    const pieces = numberOf(match.group(3), match.group(5)) ?? 1;
+    return inOrder(match.group(1)) && take('list-each', match.group(1), match.group(4) ? pieces * 2 : pieces, nounOf(match));
+  });
+  findAll(scan, SPACED_FIRST, (match) => {
+    const list = match.group(4);
+    const pieces = numberOf(match.group(1));
+    const pairs = findLetter(scan, match.from, (list?.[0] ?? match.to) - 1, 'p') !== null;
+    return inOrder(list) && take('each-of-list', list, (pieces ?? 1) * (pairs ? 2 : 1), nounOf(match));
   });
   findAll(scan, SET_FIRST, (match) => take('set-list', match.group(2), 2, match.group(1)?.[0] ?? null, true));
   return found;

@@ -6,7 +6,7 @@ import { OWN } from './noun-counts.ts';
 import { countBefore, isAside } from './nouns.ts';
 
 const LATER =
-  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|$)()/dg;
+  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()/dg;
 /** "25 lb $25, 35 lb $35, two of each": for all weights of the clause that have no count. */
 const OF_EACH = /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&j](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)/dg;
 /** How far back the weight may stand, in tokens. */

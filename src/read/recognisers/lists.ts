@@ -4,7 +4,8 @@ import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { membersOf } from './each-of.ts';
 import { isSize, MODIFIERS, UNIT } from './notation.ts';
 
-const MEMBER = `(?:n${UNIT}?|v)`;
+/** "50s, 2 of em": what is counted is no weight. */
+const MEMBER = `(?:n${UNIT}?|v)(?!&)`;
 const REPEATED = new RegExp(`${MEMBER}(?:(?:,|-|/|c|,c)?${MEMBER}){1,19}(?![fJ$])${MODIFIERS}(k?)`, 'dg');
 
 const TWICE = /(?<=^|[l.:,(]|[.:,]c)n-n(?=[l.,;(]|c|$)/dg;
@@ -18,6 +19,9 @@ export function readLists(scan: Scan): Quantity[] {
     const distinct = new Set(members.map((member) => member.value));
     const repeats = distinct.size < members.length;
     const sure = noun !== null || unit !== null || members.some(({ at, end }) => scan.plain[at] === 'v' || end > at);
+    // "5 lb, 22, $4 each": pieces before the price of each.
+    const counted = members.length === 2 && !repeats && (members[0]?.end ?? from) > from && members[1]?.at === to;
+    if (counted && /^[,-]?\$?n\$?e/.test(scan.plain.slice(to + 1, to + 6))) return false;
     if (members.length < 2 || members.some((member) => !isSize(member.value, member.unit ?? unit))) return false;
     if (!sure && !(repeats && members.length >= 4)) return false;
     // "5-50 lb dumbbells" is a range; "20-20-25" is a list.

@@ -63,6 +63,10 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   if (isTradedFor(scan, at)) return true;
   // "Missing the collars", "es fehlen die Verschlüsse".
   if (/^(?:missing|fehlt|fehlen)$/.test(scan.tokens[scan.plain[at - 1] === 'a' ? at - 2 : at - 1]?.text ?? '')) return true;
+  // "One star nut is missing."
+  if (scan.tokens[at + 1]?.term?.condition === 'missing-parts' && /[.;l)]/.test(scan.plain[at + 2] ?? 'l')) return true;
+  // "Combo rack (bench + squat in one frame)", "squat/bench rack" name one frame.
+  if (scan.tokens[at]?.text === 'bench' && isOfCombo(scan, at)) return true;
   // "The hooks of his rack".
   if (/o$/.test(near.slice(0, -1)) && /^(?:his|her|their|your)$/.test(scan.tokens[at - 1]?.text ?? '')) return true;
   const behind = scan.plain.slice(at + 1, at + 7);
@@ -71,8 +75,8 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   if (/N[amoCz]{0,2}(?:k[zc,][amC]{0,2}){0,2}$/.test(near)) return true;
   if (/Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
   if (/X[amCXndfGS/"']{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
-  // "takes Olympic plates", but "$50 takes the rack".
-  const takes = /(?<![$nM_])A[mC]{0,3}$/.exec(near);
+  // "takes Olympic plates", "takes 5 bars", "takes 2 inch plates", but "$50 takes the rack".
+  const takes = /(?<![$nM_])A[mCndf"]{0,4}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
   if (
     !isRepriced(scan, at) &&
@@ -94,12 +98,29 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     )
   )
     return true;
+  // "A rack for 6 bars", but "$40 for 2 bars".
+  if (
+    /kw[nd]m?$/.test(near) &&
+    ['storage', 'rack'].includes(scan.tokens[at - near.length + near.lastIndexOf('k')]?.term?.kind ?? '')
+  )
+    return true;
   if (
     /w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near) &&
     !/[M_]+w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
     /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near)
   )
     return true;
+  return false;
+}
+
+/** Whether the rack of the same clause is for the bench press and the squat. */
+function isOfCombo(scan: Scan, at: number): boolean {
+  const squat = [at - 2, at + 2].some(
+    (i) => scan.plain[i] === 'P' && 'c/'.includes(scan.plain[(i + at) / 2] ?? '_') && scan.clause[i] === scan.clause[at],
+  );
+  if (!squat) return false;
+  for (let i = at - 8; i < at + 8; i += 1)
+    if (scan.clause[i] === scan.clause[at] && scan.tokens[i]?.term?.kind === 'rack') return true;
   return false;
 }
 
@@ -176,6 +197,20 @@ function isHeading(scan: Scan, at: number): boolean {
   return named > 0 && (count === null || count === named);
 }
 
+/** "Two bars, each with a pair of collars": how many there are of what each has its own. */
+function eachOfBars(scan: Scan, from: number): number {
+  if (!/e[%cz]{1,2}[az]?$/.test(scan.plain.slice(Math.max(0, from - 5), from)) || scan.clause[from] !== scan.clause[from - 2])
+    return 1;
+  let pieces = 0;
+  let clause: number | undefined;
+  for (let i = from - 1; i >= 0 && from - i < 80; i -= 1) {
+    if (scan.plain[i] !== 'k' || !BAR_KINDS.slice(0, 3).includes(scan.tokens[i]?.term?.kind) || isAside(scan, i)) continue;
+    clause ??= scan.clause[i];
+    if (scan.clause[i] === clause) pieces += countBefore(scan, i).count ?? 1;
+  }
+  return pieces > 0 && pieces <= 6 ? pieces : 1;
+}
+
 export function readNouns(scan: Scan): Noun[] {
   const found: Noun[] = [];
   const kinds = new Set(scan.tokens.flatMap(({ term }) => (term?.code === 'k' && term.kind !== 'other' ? [term.kind] : [])));
@@ -193,12 +228,13 @@ export function readNouns(scan: Scan): Noun[] {
     const { count, from } = countBefore(scan, at);
     // "Hanteln" with no count beside other goods is the trade's word for all of them.
     if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
+    const times = kind === 'collars' ? eachOfBars(scan, from) : 1;
     found.push({
       rule: 'noun',
       from,
       to: at,
       kind,
-      count,
+      count: times > 1 ? times * (count ?? 2) : count,
       plural: token.term?.plural === true || scan.tokens[at - 1]?.term?.sense === 'every',
       weak: token.term?.weak === true,
     });

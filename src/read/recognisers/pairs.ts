@@ -9,7 +9,10 @@ const OF = new RegExp(
 );
 /** "pair of hex dumbbells 40s". */
 const NOUN_FIRST = new RegExp(`(?:(${COUNT}))?(p)o?a?${MODIFIERS}(k)[-:,(]?(${SURE_WEIGHT})(?!${MODIFIERS}k|x|-?n)`, 'dg');
-const BEHIND = new RegExp(`(${SURE_WEIGHT}|n)[-,]?${MODIFIERS}(k?)[-:,]?z?(?:a?(${COUNT})|a)?(p)(?!o|E)`, 'dg');
+const BEHIND = new RegExp(
+  `(${SURE_WEIGHT}|n)[-,]?${MODIFIERS}(k?)[-:,]?z?(?:a?(${COUNT})|a)?(p)(?!o|E)(?:\\(?x(${COUNT})\\)?(?!u))?`,
+  'dg',
+);
 
 export function readPairs(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
@@ -75,7 +78,8 @@ export function readPairs(scan: Scan): Quantity[] {
     const [start, end] = group(1) ?? [from, from];
     const weight = weightAt(scan, start, end);
     const noun = group(2)?.[0] ?? null;
-    const times = group(3) ? valueAt(scan, group(3)?.[0] ?? from) : 1;
+    const told = group(3) ?? group(5);
+    const times = told ? valueAt(scan, told[0]) : 1;
     if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
     if (end === start && scan.plain[start] === 'n' && !isPlateSize(weight.value)) return false;
     if (

@@ -1,12 +1,14 @@
 /** A range with its step: "dumbbells 5-50 lb in 5 lb increments", "5 through 30 in fives, pairs", "10s to 50s by 5s". Without a step a range tells no pieces. */
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
-import { findLetter, isSize, UNIT } from './notation.ts';
+import { findLetter, isCount, isSize, UNIT } from './notation.ts';
 
 const SERIES = new RegExp(
   `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)(?:[zf]p)?[,(]?c?([zxf])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:,?(?:t?o?p))?`,
   'dg',
 );
+/** "Dumbbells 1 kg to 10 kg (ten pairs)": so many pieces whose weights are told by their range alone. */
+const RANGE_PIECES = new RegExp(`(?:(k)[:,(]?)?(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)[-:,(]{0,2}([nd])x?(p?)(?![oEuhqs])`, 'dg');
 const MOST_MEMBERS = 30;
 
 /** Whether the token between two numbers makes a range of them. */
@@ -34,6 +36,17 @@ export function readSeries(scan: Scan): Quantity[] {
       const noun = group(4) ? findLetter(scan, from, to, 'k') : null;
       found.push({ rule: 'series', from, to, count, weight, unit, noun, list: from });
     }
+    return true;
+  });
+  findAll(scan, RANGE_PIECES, ({ from, to, group }) => {
+    const noun = (group(1) ?? group(5))?.[0] ?? null;
+    const kind = noun === null ? undefined : scan.tokens[noun]?.term?.kind;
+    const low = valueAt(scan, group(2)?.[0] ?? from);
+    const high = valueAt(scan, group(4)?.[0] ?? from);
+    const pieces = valueAt(scan, group(6)?.[0] ?? to);
+    if (low === null || high === null || low >= high || !isCount(pieces) || !isTo(scan, group(3)?.[0] ?? from)) return false;
+    if ((kind !== 'dumbbell' && kind !== 'kettlebell') || !group(7) || !isSize(high, unitBetween(scan, from, to))) return false;
+    found.push({ rule: 'range-pairs', from, to, count: pieces * 2, weight: null, unit: null, noun });
     return true;
   });
   return found;

@@ -12,8 +12,8 @@ const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, '
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 /** "20 single dumbbell", "45 lb single plate". */
 const SINGLE = new RegExp(`(n${UNIT}?)(d)${MODIFIERS}(k)`, 'dg');
-/** "One lonely 30", "a lone 45". */
-const LONE = new RegExp(`([da])(m)(n${UNIT}?)(?![nx])`, 'dg');
+/** "One lonely 30", "a lone 45", "a single 10", "one extra 25", "one two and a half". */
+const LONE = new RegExp(`([da])(m{1,2}|d|(?=i))(n${UNIT}?|[id])(?![nxudhfJ$¢"'/@-])`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
 
 /** "Bar 45", and behind the bar's length: "Bar: 7', 45, chrome". */
@@ -98,9 +98,15 @@ export function readSingleWeights(scan: Scan): Quantity[] {
   findAll(scan, LONE, ({ from, to, group }) => {
     const [start, end] = group(3) ?? [to, to];
     const weight = weightAt(scan, start, end);
-    const lone =
-      scan.tokens[group(2)?.[0] ?? to]?.term?.sense === 'lone' && (scan.plain[from] === 'a' || valueAt(scan, from) === 1);
-    if (!weight || !lone || !isSize(weight.value, weight.unit)) return false;
+    const one = scan.plain[from] === 'a' || valueAt(scan, from) === 1;
+    const [first, last] = group(2) ?? [to, from];
+    const words = scan.tokens.slice(first, last + 1).map(({ term }) => term?.sense);
+    // "One extra 25." counts where nothing follows that the number could be of.
+    const ends = scan.plain[from] === 'd' && /[,.;lc)]/.test(scan.plain[to + 1] ?? 'l');
+    const lone = words.includes('lone') || (words[0] === 'single' && ends) || (scan.plain[from] === 'a' && words[0] === 'single');
+    const size =
+      weight !== null && (isPlateSize(weight.value) || (scan.plain[start] === 'n' && lone && isSize(weight.value, weight.unit)));
+    if (!weight || !one || !size || !(lone || (ends && scan.plain[start] !== 'd'))) return false;
     found.push({ rule: 'lone-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun: null });
     return true;
   });

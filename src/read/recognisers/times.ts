@@ -5,7 +5,7 @@ import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const COUNT_FIRST = new RegExp(`(${COUNT})x(?:(p)o?)?a?${MODIFIERS}(n${UNIT}?|v|i${UNIT}?|d${UNIT})(?!x)(${MODIFIERS}k)?`, 'dg');
-const WEIGHT_FIRST = new RegExp(`(n${UNIT}?|v)${MODIFIERS}(k?)[-,:(]?x-?(${COUNT})(?![uhq])`, 'dg');
+const WEIGHT_FIRST = new RegExp(`(n${UNIT}?|v)${MODIFIERS}(k?)[-,:(]?x-?(${COUNT})(?![uhq])(p(?![oE]))?`, 'dg');
 
 export function readTimes(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
@@ -27,7 +27,8 @@ export function readTimes(scan: Scan): Quantity[] {
       rule: 'weight-times-count',
       from,
       to,
-      count,
+      // "10 kg x 2 pairs", "a pair of 35s x2".
+      count: group(4) || /po?a?$/.test(scan.plain.slice(Math.max(0, from - 3), from)) ? count * 2 : count,
       weight: weight.value,
       unit: weight.unit,
       noun: nounAt?.[0] ?? null,

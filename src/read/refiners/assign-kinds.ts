@@ -23,8 +23,6 @@ function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
   return weak ? dominant : kind;
 }
 
-/** Handles of dumbbells that are loaded with plates, as English and German ads call them. */
-const HANDLE = /\bhandles?$|dumbb?ell? bars?$|^griffe?$|kurzhantel ?(?:stangen?|griffe?)$/;
 /** Heaviest plate for a dumbbell's handle, in lb and kg. */
 const HANDLE_PLATE = { lb: 12.5, kg: 5 } as const;
 
@@ -32,7 +30,7 @@ const HANDLE_PLATE = { lb: 12.5, kg: 5 } as const;
 function isForHandles(scan: Scan, { from, count, weight, unit }: Quantity): boolean {
   if (weight === null || count === null || count < 3 || weight > HANDLE_PLATE[unit ?? 'lb']) return false;
   for (let i = from - 1; i >= 0 && from - i < 30 && scan.clause[i] === scan.clause[from]; i -= 1)
-    if (HANDLE.test(scan.tokens[i]?.text ?? '')) return true;
+    if (scan.tokens[i]?.term?.sense === 'handle') return true;
   return false;
 }
 
@@ -65,6 +63,9 @@ function behind(scan: Scan, quantity: Quantity): number | null {
       if (WEIGHED.includes(kind) && joined && /^[-:]?[nd]x?[nv]/.test(scan.plain.slice(i + 1, i + 5))) return null;
       if (WEIGHED.includes(kind)) return joined && i - quantity.to > 1 && 'ca'.includes(scan.plain[i - 1] ?? '_') ? null : i;
       if (kind === 'collars' && !joined && (quantity.weight ?? 99) <= 5) return i;
+      // "A 15 kg 25 mm bar": the one piece that the article counts, its measure between.
+      const sized = /^nm?[f"']$/.test(scan.plain.slice(quantity.to + 1, i).replace(/m{1,2}$/, ''));
+      if (quantity.rule === 'a-weight' && sized && BARS.includes(kind)) return i;
       return !joined && quantity.count === null && BARS.includes(kind) && i - quantity.to <= 3 ? i : null;
     }
     if (scan.clause[i] !== scan.clause[quantity.to] || letter === 'l' || letter === '|') return null;

@@ -29,10 +29,19 @@ function sides(scan: Scan, quantity: Quantity): number {
 
 /** Weights that are spoken of but not sold: "keeping the 45s", "no 45s". */
 function isKept(scan: Scan, quantity: Quantity): boolean {
-  if (isTradedFor(scan, quantity.from) || isBesideNoPlates(scan, quantity)) return true;
+  if (isTradedFor(scan, quantity.from) || isBesideNoPlates(scan, quantity) || isSought(scan, quantity.from)) return true;
   if (isMissing(scan, quantity)) return true;
   const before = scan.plain.slice(Math.max(0, quantity.from - 4), quantity.from);
   return scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] && /(?:N[a]?|Q[a-z,]{0,2})$/.test(before);
+}
+
+/** "Looking for two 35s and a 10 in trade": a list right behind the word of seeking, and no sum of money. */
+function isSought(scan: Scan, from: number): boolean {
+  for (let i = from - 1; i >= 0 && from - i < 16 && scan.clause[i] === scan.clause[from]; i -= 1) {
+    if (scan.plain[i] === 'W') return scan.letters[i + 1] !== 'M';
+    if (!'nduhsqvimCkafxpo,/c'.includes(scan.plain[i] ?? '_')) return false;
+  }
+  return false;
 }
 
 /** "Missing two 45s", "leider fehlt eine 5 kg Scheibe", "eine 5 kg Scheibe fehlt". */

@@ -13,7 +13,7 @@ type Sense = 'seek' | 'may-seek' | 'needs' | 'sell';
 function senseOf({ term }: Token): Sense | null {
   const sense = term?.sense;
   if (sense === 'seek' || sense === 'may-seek' || sense === 'needs' || sense === 'sell') return sense;
-  return term?.code === 'W' ? 'seek' : null;
+  return term?.code === 'W' && sense !== 'rather' ? 'seek' : null;
 }
 
 /** A sum of money right behind the word ("looking for $200", "wanted about 300"), and no weight or count. */

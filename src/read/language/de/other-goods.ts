@@ -1,15 +1,20 @@
 /** German names of gym goods that are not weighed iron, and of other trades' goods, which speak against an ad of ours. */
-import type { Entry } from '../../text/terms.ts';
+import type { Entry, Term } from '../../text/terms.ts';
 import { compounds, spelt } from './spelling.ts';
 
-const other = (phrases: string, weak: boolean): Entry[] =>
-  phrases.split('|').map((phrase): Entry => [phrase, { code: 'k', kind: 'other', ...(weak ? { weak } : {}) }]);
+const other = (phrases: string, weak: boolean, more: Partial<Term> = {}): Entry[] =>
+  phrases.split('|').map((phrase): Entry => [phrase, { code: 'k', kind: 'other', ...(weak ? { weak } : {}), ...more }]);
 
 const foreign = (phrases: string, sense: 'foreign' | 'very-foreign' | 'household'): Entry => [phrases, { code: 'z', sense }];
 
 export const OTHER_GOODS: readonly Entry[] = spelt([
   ...other(
-    `${compounds('kurzhantel', 'stange|stangen|griff|griffe')}|kurzhantel stange|kurzhantel stangen|kurzhantel griffe|trizepsstange|trizepsstangen|trizeps stange|trizepshantel|parallelstange|multigrip stange|multigripstange|football bar|safety squat bar|safety bar|ssb|squat bar safety|kambered bar|cambered bar|axle bar|latzugstange|latstange|lat stange|latziehstange|klimmzugstange|klimmzugstangen|klimmzugstation|landmine|schulterpolster|nackenpolster|langhantelpolster|hantelpolster|stangenpolster|stangenpad`,
+    `${compounds('kurzhantel', 'stange|stangen|griff|griffe')}|kurzhantel stange|kurzhantel stangen|kurzhantel griffe`,
+    false,
+    { sense: 'handle' },
+  ),
+  ...other(
+    `trizepsstange|trizepsstangen|trizeps stange|trizepshantel|parallelstange|multigrip stange|multigripstange|football bar|safety squat bar|safety bar|ssb|squat bar safety|kambered bar|cambered bar|axle bar|latzugstange|latstange|lat stange|latziehstange|klimmzugstange|klimmzugstangen|klimmzugstation|landmine|schulterpolster|nackenpolster|langhantelpolster|hantelpolster|stangenpolster|stangenpad`,
     false,
   ),
   ...other(

@@ -130,9 +130,11 @@ export const MEASURES: readonly Entry[] = spelt([
     { code: 'B' },
   ],
   [
-    'griffstärke|griffdurchmesser|griff durchmesser|griffbereich|griffdicke|griff dicke|griff stärke|griff|griffstück|stangendurchmesser|stangenstärke|stangendicke|stangen durchmesser|durchmesser stange|durchmesser der stange|durchmesser griff|schaft|schaftdurchmesser|stärke|dicke|dick|stark|greifdurchmesser|rohrdurchmesser|durchm|durchmesser griffbereich',
+    'griffstärke|griffdurchmesser|griff durchmesser|griffbereich|griffdicke|griff dicke|griff stärke|griffstück|stangendurchmesser|stangenstärke|stangendicke|stangen durchmesser|durchmesser stange|durchmesser der stange|durchmesser griff|schaft|schaftdurchmesser|stärke|dicke|dick|stark|greifdurchmesser|rohrdurchmesser|durchm|durchmesser griffbereich',
     { code: 'S' },
   ],
+  ['griff', { code: 'S', sense: 'handle' }],
+  ['griffe', { code: 'z', sense: 'handle' }],
   ['durchmesser|durchmesser ca|durchmesser von|ø|⌀|dm', { code: 'S', sense: 'fit' }],
   [
     'hülse|hülsen|außendurchmesser|hülsendurchmesser|hülsen durchmesser|ende|enden|stangenende|stangenenden|hantelhülse|hantelhülsen|rotationshülsen|durchmesser hülsen|durchmesser der hülsen',

@@ -34,7 +34,10 @@ export const PARTS: readonly Entry[] = [
     'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends',
     { code: 'z', part: 'bar' },
   ],
-  ['seat|upholstery|cushion|padding|backrest|back pad|foam|stuffing|seat pad', { code: 'z', part: 'bench' }],
+  [
+    'seat|bench pad|bench pads|bench seat|bench upholstery|upholstery|cushion|padding|backrest|back pad|foam|stuffing|seat pad',
+    { code: 'z', part: 'bench' },
+  ],
   ['pad', { code: 'z', sense: 'sizes', part: 'bench' }],
   ['upright|uprights|post|posts', { code: 'z', sense: 'sizes', part: 'rack' }],
   ['crossmember|crossmembers|cross member|cross members', { code: 'z', part: 'rack' }],

@@ -71,9 +71,10 @@ export const NOUNS: readonly Entry[] = [
     'hex-bar',
     'hex bar|trap bar|hex trap bar|trap hex bar|hexagonal bar|hexagon bar|shrug bar|olympic hex bar|olympic trap bar|deadlift hex bar|hexbar|trapbar|open trap bar',
   ),
+  ...nouns('other', 'dumbbell bar|dumbbell handle|dumbell bar|dumbell handle|dumbbell rod', { sense: 'handle' }),
   ...nouns(
     'other',
-    'safety squat bar|ssb|specialty bar|speciality bar|axle|cambered bar|cambered bench bar|bow bar|cambered squat bar|football bar|multi grip bar|tricep bar|triceps bar|olympic tricep bar|tricep hammer bar|hammer curl bar|tricep curl bar|lat bar|lat pulldown bar|pull down bar|pulldown bar|pull up bar|pullup bar|chin up bar|chinup bar|dip bar|dip attachment|dip station|dumbbell bar|dumbbell handle|dumbell bar|dumbell handle|dumbbell rod|landmine|axle bar|log bar|row bar|spreader bar|bar pad|squat pad|barbell pad|neck pad|dumbbell stand/-',
+    'safety squat bar|ssb|specialty bar|speciality bar|axle|cambered bar|cambered bench bar|bow bar|cambered squat bar|football bar|multi grip bar|tricep bar|triceps bar|olympic tricep bar|tricep hammer bar|hammer curl bar|tricep curl bar|lat bar|lat pulldown bar|pull down bar|pulldown bar|pull up bar|pullup bar|chin up bar|chinup bar|dip bar|dip attachment|dip station|landmine|axle bar|log bar|row bar|spreader bar|bar pad|squat pad|barbell pad|neck pad|dumbbell stand/-',
   ),
   ...nouns(
     'other',

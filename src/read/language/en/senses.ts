@@ -107,8 +107,10 @@ export const RELATIONS: readonly Entry[] = [
     'wtb|want to buy|wanting to buy|looking to buy|wanted|iso|in search of|looking for|want to trade for|wanted to buy|seeking|searching for|on the hunt for|anyone selling|anybody selling|does anyone have|anyone have',
     { code: 'W' },
   ],
+  // What the seller would rather have, in an ad that offers something.
+  ["after a|after an|i'm after|im after|i am after", { code: 'W', sense: 'rather' }],
   [
-    'fit|fits|fitting|compatible with|came with|came with the|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
+    'fit|fits|fitting|room for|compatible with|came with|came with the|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
     { code: 'X' },
   ],
   [

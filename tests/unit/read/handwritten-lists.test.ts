@@ -1,0 +1,36 @@
+/** Lists as people write them by hand: spaces between sizes, pairs counted again, one odd piece at the end. Common practice, no source. */
+import { expect, it } from 'vitest';
+import { offer } from './goods.ts';
+
+it.each([
+  // Sizes in order with nothing between them.
+  ['bumpers 10 15 25 45 pairs $300', '300 lot | 2 bumper 10 lb, 2 bumper 15 lb, 2 bumper 25 lb, 2 bumper 45 lb'],
+  ['pairs of 45 35 25 olympic plates $300', '300 lot | 2 plate 45 lb, 2 plate 35 lb, 2 plate 25 lb'],
+  ['Iron plates 45 35 25 10, 2 of each. $150', '150 lot | 2 plate 45 lb, 2 plate 35 lb, 2 plate 25 lb, 2 plate 10 lb'],
+  ["hex db's 25/30/40 pairs $200", '200 lot | 2 dumbbell 25 lb, 2 dumbbell 30 lb, 2 dumbbell 40 lb'],
+  ['Hantelscheiben 5 10 15 kg Paare, 100 €', '100 lot | 2 plate 5 kg, 2 plate 10 kg, 2 plate 15 kg'],
+  // No order, no list of sizes.
+  ['Iron plates 2 45 2 25 4 10 $150', '150 lot | 2 plate 45 lb, 2 plate 25 lb, 4 plate 10 lb'],
+  // Pairs that are counted.
+  ['Bumpers\n45# pair x2\n25# pair x 3\n$300', '300 lot | 4 bumper 45 lb, 6 bumper 25 lb'],
+  ['Bumpers 10kg x1 pair, 15 kg x 2 pairs £300', '300 lot | 2 bumper 10 kg, 4 bumper 15 kg'],
+  ['a pair of 35s (x2), olympic plates $60', '60 lot | 4 plate 35 lb'],
+  ['Bumpers 10kg x2, one pair of 15 kg £300', '300 lot | 2 bumper 10 kg, 2 bumper 15 kg'],
+  // One odd piece.
+  ['Olympic plates. Set of 45s, plus a single 10. $165', '165 lot | 2 plate 45 lb, 1 plate 10 lb'],
+  ['Olympic plates, 45s x 4, one extra 25. $100', '100 lot | 4 plate 45 lb, 1 plate 25 lb'],
+  ['Plates: pair of fives and one lonely two and a half. $10', '10 lot | 2 plate 5 lb, 1 plate 2.5 lb'],
+  ['a pair of 45s and one lonely ten. olympic plates. $50', '50 lot | 2 plate 45 lb, 1 plate 10 lb'],
+  ['Olympic plates, a pair of 45s. Come after one good 30 minute call. $50', '50 lot | 2 plate 45 lb'],
+  ['Olympic plates, a pair of 45s. Park for one extra 25 minutes. $50', '50 lot | 2 plate 45 lb'],
+  // The count behind a comma, before the price of each.
+  ['Olympic plates\n45 lb plates, 4, $35 each\n5 lb, 22, $4 each', '228 lot | 4 plate 45 lb =140, 22 plate 5 lb =88'],
+  ['Plates 25s, 4 of em, 10s 2 of em $40', '40 lot | 4 plate 25 lb, 2 plate 10 lb'],
+  ["Dumbells 50's, 2 of em, rubber hex, $75", '75 lot | 2 dumbbell 50 lb'],
+  ['Olympic discs: 2 @ 20kg, 4 @ 2.5kg - £90', '90 lot | 2 plate 20 kg, 4 plate 2.5 kg'],
+  ['Chrome dumbbells 1kg to 10kg (ten pairs) £150', '150 lot | 20 dumbbell'],
+  // Collars of each bar.
+  ['Straight bar and curl bar, each has its 2 spring clips. $25', '25 lot | 1 bar, 1 curl-bar, 4 collars'],
+  ['Two olympic bars, each with a pair of collars. $200', '200 lot | 2 bar, 4 collars'],
+  ['Two olympic bars $50 each, with a pair of collars', '? each of 50 | 2 bar =100, 2 collars'],
+])('%s', (text, said) => expect(offer(text)).toBe(said));
