@@ -3,14 +3,12 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { makeManifest } from '../../build.mjs';
 import { SCREENS } from '../../extension/workshop/screens.ts';
-import { toContract } from '../../src/contract.ts';
-import { evaluate } from '../../src/evaluate.ts';
 import { adRules, itemRules } from '../../src/flags/index.ts';
 import { LIMITS } from '../../src/flags/limits.ts';
-import { listingFromText } from '../../src/listing/page-listing.ts';
 import { settingsFrom } from '../tools/evaluate/settings.ts';
-import { english, readStrings } from '../tools/evaluate/strings.ts';
+import { readStrings } from '../tools/evaluate/strings.ts';
 import { PICTURES } from '../tools/picture-names.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -51,6 +49,15 @@ describe('README.md', () => {
     expect(scripts.filter((name) => !told(name))).toEqual([]);
   });
 
+  it.each(['README.md', 'DEVELOPERS.md', 'BUILDING.md'])('%s tells no command that package.json lacks', (file) => {
+    const { scripts } = JSON.parse(textOf('package.json'));
+    const told = [...textOf(file).matchAll(/`npm (?:run (?:-s )?([\w:]+)|(start|test)\b)/g)].map(
+      ([, run, short]) => run ?? short,
+    );
+    expect(told.length).toBeGreaterThan(0);
+    expect(told.filter((name) => !(String(name) in scripts))).toEqual([]);
+  });
+
   it('tells every option of the commands, and none that they lack', () => {
     const tools = ['build.mjs', ...readdirSync(join(ROOT, 'tests/tools')).map((file) => `tests/tools/${file}`)];
     const code = tools
@@ -69,10 +76,25 @@ describe('README.md', () => {
     expect([...new Set(told)].sort()).toEqual([...new Set(known)].sort());
   });
 
-  it('tells every permission and every setting', () => {
-    const template: { permissions: string[] } = JSON.parse(textOf('manifest.template.json'));
-    const settings = Object.keys(settingsFrom('{}', 'none'));
-    for (const name of [...template.permissions, 'sidePanel', ...settings]) expect(README, name).toContain(`\`${name}\``);
+  it('tells every setting', () => {
+    for (const name of Object.keys(settingsFrom('{}', 'none'))) expect(README, name).toContain(`\`${name}\``);
+  });
+
+  it('has a row for every permission of either browser and no other, with what it is for and why not less', () => {
+    const asked = (target: 'chrome' | 'firefox'): string[] =>
+      makeManifest(JSON.parse(textOf('manifest.template.json')), target).permissions;
+    const rows = (README.split('\n## Permissions\n')[1]?.split('\n## ')[0] ?? '')
+      .split('\n')
+      .filter((line) => line.startsWith('| `'))
+      .map((line) => line.split('|').map((cell) => cell.trim()));
+    const told = (chromeOnly: boolean): string[] =>
+      rows.filter(([, name = '']) => name.endsWith('(Chrome only)') === chromeOnly).map(([, name]) => name?.split('`')[1] ?? '');
+    expect(told(false).sort()).toEqual([...asked('firefox')].sort());
+    expect([...told(false), ...told(true)].sort()).toEqual([...asked('chrome')].sort());
+    for (const [, name, what = '', why = ''] of rows) {
+      expect(what.length, `${name}: what for`).toBeGreaterThan(20);
+      expect(why.length, `${name}: why not less`).toBeGreaterThan(20);
+    }
   });
 
   it('tells every shortcut and every screen of the Workshop, by the name it has there', () => {
@@ -85,13 +107,6 @@ describe('README.md', () => {
     const workshop = README.split('## The Workshop')[1]?.split('\n## ')[0] ?? '';
     const strings = readStrings();
     for (const { id } of SCREENS) expect(workshop, id).toContain(`**${strings[`workshop_${id.replaceAll('-', '_')}`]}**`);
-  });
-
-  it('shows an example that is what `evaluate` prints today', () => {
-    const fenced = (language: string): string => README.split(`\`\`\`${language}\n`)[1]?.split('```')[0] ?? '';
-    const settings = /`settings\.json` holds `([^`]+)`/.exec(README)?.[1] ?? '';
-    const printed = toContract(evaluate(listingFromText(fenced('text')), settingsFrom(settings, 'settings.json')), english());
-    expect(printed).toMatchObject(JSON.parse(fenced('json')));
   });
 });
 

@@ -56,6 +56,12 @@ describe('run.mjs', () => {
   });
 });
 
+it('`npm run corpus -- WORD` does not pass for ads that are not there', () => {
+  const args = ['tests/tools/run.mjs', 'tests/tools/corpus.ts', 'no-such-ad'];
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, { cwd: ROOT, encoding: 'utf8' });
+  expect({ status, stdout, stderr }).toEqual({ status: 2, stdout: '', stderr: 'no ad has "no-such-ad" in its name\n' });
+});
+
 describe('count', () => {
   const test = (status: string) => ({
     status,

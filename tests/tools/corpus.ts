@@ -26,6 +26,10 @@ if (asked('outside')) {
 const cases = loadCases(`${root}/tests/corpus/ads`).filter(
   ({ name }) => words.length === 0 || words.some((word) => name.includes(word)),
 );
+if (cases.length === 0) {
+  process.stderr.write(`no ad has "${words.join('" or "')}" in its name\n`);
+  process.exit(2);
+}
 const verdicts: Verdict[] = [];
 for (const one of cases) {
   const listing = await listingOf(one);

@@ -4,8 +4,9 @@
  * Numbers: n digits · d count word (two) · i large number word (forty five) · v weights as a word (tens)
  * Units: u lb, kg · h # · q pounder · s plural s · f length unit · J time and other units · ¢ cents · $ currency · ¤ no cents (",-")
  * Trade: k noun · m modifier (olympic, iron) · C condition · B bore · S shaft · T sleeve · G dimension · K capacity · I tensile
- * Grouping: x times · p pair · t set · e each · E of each · o of · a article · c and, with · j quantity · g per side · b worth of · r per · w for
+ * Grouping: x times · p pair · t set · e each · E of each · o of · a article · c and, with · j quantity · g per side · b worth of · r per · w for · @ at (2 at 20 lb)
  * Prices: A asking · F former · V saving · D delivery · H deposit · L for all, total · O or best offer · R firm · Z free
+ * What stands around them: % I have, there are · & of them, in stock · £ cash, takes it
  * Others: N not · Q not included · Y sold · W wanted · X fits · U about · y hearsay · P lifts and bodies · z any other word
  * Marks stand for themselves, brackets as ( and ), | between table cells, l at a line's end, M a recognised price, _ a token that is used up.
  */
