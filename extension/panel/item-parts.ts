@@ -1,5 +1,5 @@
 /** Which values a line of the reading has, by kind, and how each is written. */
-import { type Item, isPlate, type Kind } from '../../src/listing/reading.ts';
+import { type Item, isPlate, type Kind, measuredBore } from '../../src/listing/reading.ts';
 import type { Words } from '../components/speech.ts';
 import { keyTail, kindWords } from './item-words.ts';
 import type { KnownPart } from './known-how.tsx';
@@ -46,7 +46,8 @@ export function itemDetails(words: Words, item: Item): string {
   const { say, t } = words;
   const facts: string[] = [];
   if (item.fits) facts.push(t(`panel_fits_${item.fits.value}`));
-  if (item.boreMm) facts.push(t('panel_detail_bore', { value: { mm: item.boreMm.value } }));
+  const bore = measuredBore(item);
+  if (bore) facts.push(t('panel_detail_bore', { value: { mm: bore.value } }));
   if (item.shaftMm) facts.push(t('panel_detail_shaft', { value: { mm: item.shaftMm.value } }));
   if (item.lengthMm) facts.push(t('panel_detail_length', { value: { mm: item.lengthMm.value } }));
   if (item.diameterMm) facts.push(t('panel_detail_diameter', { value: { mm: item.diameterMm.value } }));

@@ -1,5 +1,5 @@
 /** A find that was bought: what was paid is kept with it, and its goods become part of the kit. All of it, or none. */
-import { type Item, isKept, type Reading } from '../../src/listing/reading.ts';
+import { type Item, isKept, measuredBore, type Reading } from '../../src/listing/reading.ts';
 import type { Money } from '../../src/units/money.ts';
 import type { Find, Outcome, Owned, Status, Store } from '../store/index.ts';
 
@@ -19,7 +19,7 @@ export const ownedFrom = (find: Pick<Find, 'id' | 'title'>, { items }: Pick<Read
     pieces: item.count?.value ?? 1,
     weight: item.unitWeight?.value ?? null,
     weighed: [...(item.weighed?.value ?? [])],
-    boreMm: item.boreMm?.value ?? null,
+    boreMm: measuredBore(item)?.value ?? null,
     shaftMm: item.shaftMm?.value ?? null,
     sleeveMm: item.sleeveMm?.value ?? null,
     lengthMm: item.lengthMm?.value ?? null,

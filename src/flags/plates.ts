@@ -1,4 +1,4 @@
-import { type Item, OF_ONE_PIECE, PLATE_KINDS } from '../listing/reading.ts';
+import { type Item, measuredBore, OF_ONE_PIECE, PLATE_KINDS } from '../listing/reading.ts';
 import { leanAtRim, tiltOf } from '../mechanics/sleeve-fit.ts';
 import { type Fit, isWideSleeve, sloppyFrom } from '../price/fit.ts';
 import { LIMITS } from './limits.ts';
@@ -24,23 +24,24 @@ const boreOversized: ItemRule = {
   source: 'common-practice',
   test(item, { plates, settings }) {
     const fit = plates.get(item.id)?.fit;
-    if (item.boreMm === null || fit === undefined || fit.clearanceMm === null) return null;
+    const bore = measuredBore(item);
+    if (bore === null || fit === undefined || fit.clearanceMm === null) return null;
     const { clearanceMm, chance, sleeveMm } = fit;
     const limit = sloppyFrom(sleeveMm, settings);
     if (clearanceMm < limit.value) return null;
-    const tilt = tiltOf(item.boreMm.value, sleeveMm, LIMITS.hub.value);
+    const tilt = tiltOf(bore.value, sleeveMm, LIMITS.hub.value);
     const lean = leanAtRim(tilt, item.diameterMm?.value ?? FULL_DIAMETER_MM);
     const found = {
-      bore: { mm: item.boreMm.value },
+      bore: { mm: bore.value },
       sleeve: { mm: sleeveMm },
       clearance: { mm: clearanceMm },
       tilt: { degrees: tilt },
       lean: { mm: lean },
     };
-    const base = { ...sourceOf(limit), found, limit: { clearance: { mm: limit.value } }, evidence: item.boreMm.evidence };
+    const base = { ...sourceOf(limit), found, limit: { clearance: { mm: limit.value } }, evidence: bore.evidence };
     if (chance === 0) return { ...base, weight: 'deal-breaker', says: 'flag_bore_oversized_useless' };
     // A competition disc may have this hole: the federation's rule and common practice differ, so both are told.
-    const withinRule = item.boreMm.value <= LIMITS.boreIpfHigh.value && sleeveMm >= 50;
+    const withinRule = bore.value <= LIMITS.boreIpfHigh.value && sleeveMm >= 50;
     return withinRule
       ? { ...base, weight: 'note', says: 'flag_bore_oversized_rule', source: base.source ?? 'ipf-and-practice' }
       : base;
@@ -54,12 +55,13 @@ const boreUndersized: ItemRule = {
   source: 'geometry',
   test(item, context) {
     const fit = noFit(item, context);
-    if (item.boreMm === null || fit === null || fit.clearanceMm === null || fit.clearanceMm >= 0) return null;
-    if (isOneInchOn50(item.boreMm.value, fit.sleeveMm)) return null;
+    const bore = measuredBore(item);
+    if (bore === null || fit === null || fit.clearanceMm === null || fit.clearanceMm >= 0) return null;
+    if (isOneInchOn50(bore.value, fit.sleeveMm)) return null;
     return {
-      found: { bore: { mm: item.boreMm.value } },
+      found: { bore: { mm: bore.value } },
       limit: { sleeve: { mm: fit.sleeveMm } },
-      evidence: item.boreMm.evidence,
+      evidence: bore.evidence,
     };
   },
 };
@@ -71,9 +73,10 @@ const oneInchPlates: ItemRule = {
   source: 'geometry',
   test(item, context) {
     const fit = noFit(item, context);
-    const fact = item.boreMm ?? item.fits;
+    const bore = measuredBore(item);
+    const fact = bore ?? item.fits;
     if (fit === null || fact === null) return null;
-    const small = item.boreMm === null ? item.fits?.value === '25mm' : isOneInchOn50(item.boreMm.value, fit.sleeveMm);
+    const small = bore === null ? item.fits?.value === '25mm' : isOneInchOn50(bore.value, fit.sleeveMm);
     return small ? { found: {}, limit: { sleeve: { mm: fit.sleeveMm } }, evidence: fact.evidence } : null;
   },
 };
@@ -85,7 +88,7 @@ const twoInchPlates: ItemRule = {
   source: 'geometry',
   test(item, context) {
     const fit = noFit(item, context);
-    if (fit === null || item.boreMm !== null || item.fits?.value !== '50mm') return null;
+    if (fit === null || measuredBore(item) !== null || item.fits?.value !== '50mm') return null;
     return { limit: { sleeve: { mm: fit.sleeveMm } }, evidence: item.fits.evidence };
   },
 };

@@ -79,6 +79,9 @@ export type Plan = (typeof PLANS)[number];
 /** Rule of a condition that the ad says of one piece among several: "one of the 10s is cracked". */
 export const OF_ONE_PIECE = 'condition-of-one';
 
+/** Rule of a hole told in whole inches ("2 inch hole"): the name of the sleeve that it is for, which nobody has measured. */
+export const NOMINAL_BORE = 'bore-nominal';
+
 export interface Item {
   /** Stable within a reading: kind and order of appearance ("plate-1"). */
   readonly id: string;
@@ -118,6 +121,10 @@ export interface Item {
   readonly basis: Basis;
   readonly evidence: readonly Span[];
 }
+
+/** Hole of a plate as far as somebody measured it, or null. */
+export const measuredBore = ({ boreMm }: Pick<Item, 'boreMm'>): Fact<number> | null =>
+  boreMm?.rule === NOMINAL_BORE ? null : boreMm;
 
 /** Whether the buyer means to keep it, as far as they said. */
 export const isKept = (item: Item): boolean => (item.plan?.value ?? 'keep') === 'keep';

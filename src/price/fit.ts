@@ -1,7 +1,7 @@
 /** Whether a plate goes on one of the buyer's sleeves. */
 import { type Held, held, LIMITS } from '../flags/limits.ts';
 import type { Item, Reading } from '../listing/reading.ts';
-import { isPlate } from '../listing/reading.ts';
+import { isPlate, measuredBore } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import { clearanceOf } from '../mechanics/sleeve-fit.ts';
 import { inPounds } from '../units/mass.ts';
@@ -66,8 +66,9 @@ export const TIGHT_FROM_MM = 51;
 const passesTightSleeve = (item: Item): number => (item.grade?.value === 'calibrated' ? 0.95 : 0.6);
 
 function fitOn(item: Item, lot: LotFit, sleeveMm: number): Fit {
-  if (item.boreMm !== null) {
-    const clearance = clearanceOf(item.boreMm.value, sleeveMm);
+  const bore = measuredBore(item);
+  if (bore !== null) {
+    const clearance = clearanceOf(bore.value, sleeveMm);
     const goesOn = clearance >= -LIMITS.boreTight.value && clearance <= LIMITS.boreUseless.value;
     return { chance: goesOn ? 1 : 0, known: true, clearanceMm: clearance, sleeveMm };
   }
@@ -92,7 +93,7 @@ export function fitOf(item: Item, lot: LotFit, sleeves: readonly number[]): Fit 
   const [first, ...others] = sleeves.map((sleeveMm) => fitOn(item, lot, sleeveMm));
   if (first === undefined) throw new RangeError('fitOf: no sleeve');
   const best = others.reduce(sitsBetter, first);
-  const either = item.boreMm === null && item.fits === null && new Set(sleeves.map(isWideSleeve)).size > 1;
+  const either = measuredBore(item) === null && item.fits === null && new Set(sleeves.map(isWideSleeve)).size > 1;
   if (!either) return best;
   const chance = Math.min(
     1,

@@ -1,7 +1,7 @@
 /** One line of the list: what an evaluation comes to, in figures that can be sorted and words that are shown. Pure. */
 import type { CallKind, Evaluation, Rate } from '../../../src/listing/evaluation.ts';
 import type { PageListing } from '../../../src/listing/page-listing.ts';
-import type { Item, Kind } from '../../../src/listing/reading.ts';
+import { type Item, type Kind, measuredBore } from '../../../src/listing/reading.ts';
 import { inMiles } from '../../../src/units/length.ts';
 import { likely, perWords } from '../../components/figures.ts';
 import type { Words } from '../../components/speech.ts';
@@ -46,7 +46,9 @@ const FIGURES = [
 /** Whether the ad itself says anything to go by. A name and a price alone are judged by what such goods mostly are: that is a guess and no answer. */
 export function saysEnough({ reading }: Evaluation): boolean {
   if (reading.statedTotal) return true;
-  return reading.items.some((item) => item.conditions.length > 0 || FIGURES.some((name) => isSaid(item[name])));
+  return reading.items.some(
+    (item) => item.conditions.length > 0 || FIGURES.some((name) => isSaid(name === 'boreMm' ? measuredBore(item) : item[name])),
+  );
 }
 
 const isSaid = (fact: Item[(typeof FIGURES)[number]]): boolean =>

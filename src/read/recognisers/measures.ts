@@ -1,15 +1,21 @@
 /** Bore, shaft, sleeve, length, capacity and tensile strength, in mm, cm, inches with fractions, feet and inches. */
+import { NOMINAL_BORE } from '../../listing/reading.ts';
 import { FOOT_IN_MILLIMETRES, INCH_IN_MILLIMETRES } from '../../units/length.ts';
 import type { Fact, Measure } from '../mention.ts';
 import { blank, findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 
 const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|')|[da]f)";
+/** "2 in. hole": the point of an abbreviation. */
+const POINT = '[.]?';
 const GAP = '[azmCocyU:=.(|-]{0,4}';
 const CAPACITY = /K[azoUw:]{0,4}(n[-]?(?:[uh]|(?!n)))|(n[-]?[uh])[mzck]{0,3}K/dg;
 const TENSILE = /(n)(?:z)?I|I[az:]{0,2}(n)/dg;
 const FEET = /(n[-]?(?:f|'))-?(?:c)?(n[-]?(?:f|"|''))?/dg;
-const BORE_BEHIND = new RegExp(`${LENGTH}[mzaco]{0,3}B`, 'dg');
+const BORE_BEHIND = new RegExp(`${LENGTH}${POINT}[mzaco]{0,3}B`, 'dg');
 const BORE_FIRST = new RegExp(`B[azmCocyU:=.(k|-]{0,5}${LENGTH}`, 'dg');
+/** "The hole is 50", "holes are tight, about 50.5 mm". */
+const BORE_BARE = /B[azmU:=.(-]{0,4}(n)(?=[,.;l)]|$)/dg;
+const BORE_ASIDE = new RegExp(`B[azmCocyU]{0,5},[azU]{0,4}${LENGTH}`, 'dg');
 const SLEEVE_BEHIND = new RegExp(`${LENGTH}[mzaoCD]{0,2}T`, 'dg');
 const SLEEVE_FIRST = new RegExp(`T${GAP}${LENGTH}`, 'dg');
 const SHAFT_BEHIND = new RegExp(`${LENGTH}[ma]{0,2}S`, 'dg');
@@ -33,20 +39,54 @@ function millimetres(scan: Scan, group: readonly [number, number] | null): numbe
   return length === null ? null : Math.round(value * factor[length] * 100) / 100;
 }
 
+/** "2 inch hole" names the sleeve that the hole is for: nobody has measured it. */
+const isNominal = (scan: Scan, mm: number, from: number, to: number): boolean =>
+  (mm === INCH_IN_MILLIMETRES || mm === 2 * INCH_IN_MILLIMETRES) &&
+  !scan.tokens.slice(from, to + 1).some(({ term }) => term?.length === 'mm' || term?.length === 'cm');
+
+/** "Uprights 2x3, 1 inch holes", "rack with 5/8 in holes": holes of a frame, with no goods told between. */
+function isOfFrame(scan: Scan, from: number): boolean {
+  for (let i = from - 1; i >= Math.max(0, from - 15) && scan.clause[i] === scan.clause[from]; i -= 1) {
+    const term = scan.tokens[i]?.term;
+    if ('suhvB'.includes(scan.plain[i] ?? '_')) return false;
+    if (term?.part || term?.kind) return FRAMES.includes(term.part ?? term.kind ?? 'other');
+  }
+  return false;
+}
+
 /** Words that say in which direction a size is. */
 const UPWARD = /^(?:tall|high|height|hoch|höhe|gesamthöhe)$/;
 const ACROSS = /^(?:wide|width|breit|breite)$/;
 
+/** "About two inches across": the family of the hole, and no measure of it. */
+export const VAGUE_BORE = 'bore-vague';
+
 const BARS = ['bar', 'curl-bar', 'hex-bar'];
+const FRAMES = ['rack', 'stands', 'bench', 'storage'];
 
 export function readMeasures(scan: Scan): Fact[] {
   const found: Fact[] = [];
   const kindAt = (at: number | undefined) => (at === undefined ? undefined : scan.tokens[at]?.term?.kind);
   const push = (measure: Measure, value: number, rule: string, from: number, to: number, unit?: 'lb' | 'kg' | null): void => {
+    // "Some have the 2 inch hole": which is not said.
+    if (measure === 'boreMm' && scan.tokens.slice(Math.max(0, from - 4), from).some(({ term }) => term?.sense === 'unknown'))
+      return;
     // "NOT the 1 inch ones" says nothing of the goods.
     if (/N[a-z]{0,3}$/.test(scan.plain.slice(Math.max(0, from - 4), from)) && scan.clause[from - 1] === scan.clause[from]) return;
+    const nominal = measure === 'boreMm' && isNominal(scan, value, from, to);
+    const vague =
+      (nominal && /^[^.;]*U/.test(scan.plain.slice(from, to + 4))) ||
+      (nominal && /U.?$/.test(scan.plain.slice(Math.max(0, from - 2), from)));
     const hearsay = scan.plain.slice(Math.max(0, from - 4), to + 3).includes('y');
-    found.push({ measure, value, rule, from, to, ...(unit === undefined ? {} : { unit }), ...(hearsay ? { hearsay } : {}) });
+    found.push({
+      measure,
+      value,
+      rule: vague ? VAGUE_BORE : nominal ? NOMINAL_BORE : rule,
+      from,
+      to,
+      ...(unit === undefined ? {} : { unit }),
+      ...(hearsay ? { hearsay } : {}),
+    });
   };
   findAll(scan, TENSILE, ({ from, to, group }) => {
     const at = (group(1) ?? group(2))?.[0] ?? from;
@@ -72,7 +112,9 @@ export function readMeasures(scan: Scan): Fact[] {
       push(measure, mm, rule, from, to);
       return true;
     });
-  near(BORE_BEHIND, 'bore', (mm) => (mm >= 20 && mm <= 60 ? 'boreMm' : null));
+  const boreOf = (mm: number, from: number): Measure | null =>
+    isOfFrame(scan, from) ? 'otherMm' : mm >= 20 && mm <= 60 ? 'boreMm' : null;
+  near(BORE_BEHIND, 'bore', boreOf);
   near(SLEEVE_BEHIND, 'sleeve', (mm) => (mm >= 20 && mm <= 60 ? 'sleeveMm' : mm > 60 && mm < 600 ? 'otherMm' : null));
   near(SHAFT_BEHIND, 'shaft', (mm) =>
     mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : mm < 22 ? 'otherMm' : null,
@@ -93,7 +135,14 @@ export function readMeasures(scan: Scan): Fact[] {
     for (let i = from; i <= end; i += 1) blank(scan, i);
     return 'claimed';
   });
-  near(BORE_FIRST, 'bore', (mm) => (mm >= 20 && mm <= 60 ? 'boreMm' : null));
+  near(BORE_FIRST, 'bore', boreOf);
+  near(BORE_ASIDE, 'bore', (mm) => (mm >= 48 && mm <= 55 ? 'boreMm' : null));
+  findAll(scan, BORE_BARE, ({ from, to, group }) => {
+    const value = valueAt(scan, group(1)?.[0] ?? to) ?? 0;
+    if (!(value >= 49 && value <= 54) && !(value >= 24 && value <= 32)) return false;
+    push('boreMm', value, 'bore-bare', from, to);
+    return true;
+  });
   near(SLEEVE_FIRST, 'sleeve', (mm) => (mm >= 20 && mm <= 60 ? 'sleeveMm' : null));
   near(SHAFT_FIRST, 'shaft', (mm) => (mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : null));
   findAll(scan, BAR_OF, ({ from, to, group }) => {

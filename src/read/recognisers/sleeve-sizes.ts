@@ -2,7 +2,8 @@
  * Sizes by which an ad names the sleeve that goods are made for: "50er Bohrung", "50 mm Aufnahme", "Durchmesser 30 mm" of plates,
  * "passend auf 30/31 mm Stangen", "all 50 mm". Read around the plain measures: telling words before them, bare sizes after them.
  */
-import { isPlate, type Kind } from '../../listing/reading.ts';
+import { isPlate, type Kind, NOMINAL_BORE } from '../../listing/reading.ts';
+import { INCH_IN_MILLIMETRES } from '../../units/length.ts';
 import type { Fact, Measure } from '../mention.ts';
 import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 
@@ -28,9 +29,15 @@ function millimetres(scan: Scan, [from, to]: readonly [number, number]): number 
   return unit === 'cm' ? value * 10 : value;
 }
 
-/** Kind of the last noun before a place in its line. */
-function kindBefore(scan: Scan, at: number): Kind | undefined {
-  for (let i = at - 1; i >= 0 && at - i < 20 && scan.plain[i] !== 'l'; i -= 1)
+/** Millimetres of inches that are one word of the dictionary ("two inch hole"). */
+function inchesOf(scan: Scan, at: number): number | null {
+  const term = scan.tokens[at]?.term;
+  return term?.length === 'in' && term.value !== undefined ? term.value * INCH_IN_MILLIMETRES : null;
+}
+
+/** Kind of the last noun before a place, in its line where that is where to stop. */
+function kindBefore(scan: Scan, at: number, reach = 20, stop = 'l'): Kind | undefined {
+  for (let i = at - 1; i >= 0 && at - i < reach && scan.plain[i] !== stop; i -= 1)
     if (scan.plain[i] === 'k') return scan.tokens[i]?.term?.kind;
   return undefined;
 }
@@ -42,10 +49,12 @@ export function readNamedSizes(scan: Scan): Fact[] {
     return true;
   };
   findAll(scan, NICKNAMED, ({ from, to, group }) => {
-    const mm = millimetres(scan, group(1) ?? [from, from]);
+    const inches = inchesOf(scan, from);
+    const mm = inches ?? millimetres(scan, group(1) ?? [from, from]);
     const system = mm === null ? null : systemOf(mm);
     if (mm === null || system === null) return false;
-    return push(scan.plain[to] === 'B' ? 'boreMm' : system, mm, 'nicknamed-size', from, to);
+    const bore = scan.plain[to] === 'B';
+    return push(bore ? 'boreMm' : system, mm, bore && inches !== null ? NOMINAL_BORE : 'nicknamed-size', from, to);
   });
   findAll(scan, FOR_BARS, ({ to, group }) => {
     const [start, end] = group(1) ?? [to, to];
@@ -97,7 +106,10 @@ export function readBareSizes(scan: Scan, facts: readonly Fact[]): Fact[] {
       return false;
     // In English a bare "28 mm" is as likely a shaft: only plates named before it make it a hole.
     if (system === 'fits25' && scan.language.code === 'en' && !isPlate(kindBefore(scan, from) ?? 'bar')) return false;
-    found.push({ measure: system, value: mm, rule: 'bare-size', from, to });
+    // Nobody names a sleeve "50.4 mm" or "51 mm": somebody measured the holes.
+    const range = /n[z-]$/.test(scan.plain.slice(Math.max(0, from - 2), from));
+    const measured = system === 'fits50' && mm !== 50 && !range && isPlate(kindBefore(scan, from, 40, '') ?? 'bar');
+    found.push({ measure: measured ? 'boreMm' : system, value: mm, rule: 'bare-size', from, to });
     return true;
   });
   findAll(scan, INCHES_ALONE, ({ from, to, group }) => {

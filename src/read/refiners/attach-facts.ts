@@ -4,7 +4,7 @@ import type { Fact, Measure } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
-import { subjectOf } from './subject.ts';
+import { calledAlike, subjectOf } from './subject.ts';
 
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
 const isBar = (kind: Kind): boolean => BARS.includes(kind);
@@ -25,17 +25,31 @@ const MEASURED: Readonly<Record<Measure, (kind: Kind) => boolean>> = {
   capacity: (kind) => isBar(kind) || ['rack', 'bench', 'stands', 'storage'].includes(kind),
 };
 
+/** The last noun before a place in its clause, else the place. */
+function nounBefore(scan: Scan, at: number): number {
+  for (let i = at - 1; i >= Math.max(0, at - 12) && scan.clause[i] === scan.clause[at]; i -= 1)
+    if (scan.plain[i] === 'k') return i;
+  return at;
+}
+
 /** A bore speaks of the plates of its clause; one that stands apart says what the lot, or what follows the heading, is made for. */
 function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: boolean): void {
   const plates = drafts.filter((item) => isPlate(item.kind));
-  const near = plates.filter(
-    (item) => item.weight !== null && item.places.some((place) => scan.clause[place.from] === scan.clause[fact.from]),
-  );
+  const weighed = plates.filter(({ weight }) => weight !== null);
+  // "Plates with the 2 inch hole: 45s, two; 25s, four" is a heading over them.
+  const heading = only && scan.plain[fact.to + 1] === ':';
+  const near = heading
+    ? plates.filter((item) => firstToken(item) > fact.to)
+    : plates.filter(
+        (item) => item.weight !== null && item.places.some((place) => scan.clause[place.from] === scan.clause[fact.from]),
+      );
   const value = fact.value >= 45 ? '50mm' : fact.value <= 33 ? '25mm' : null;
-  const targets = near.length > 0 ? near : only ? plates : [];
+  const lot =
+    only && near.length === 0 ? calledAlike(scan, weighed.length > 0 ? weighed : plates, nounBefore(scan, fact.from)) : [];
+  const targets = near.length > 0 ? near : lot;
   for (const item of targets) if (!item.measures.has('boreMm')) item.measures.set('boreMm', fact);
   if (near.length === 0 && value)
-    for (const item of plates) item.spread.push({ value, rule: 'bore', from: fact.from, to: fact.to });
+    for (const item of lot.length > 0 ? lot : plates) item.spread.push({ value, rule: 'bore', from: fact.from, to: fact.to });
 }
 
 /** The ad speaks of Olympic goods beside those with small holes; the other way round "standard" is too loose a word. */

@@ -3,6 +3,7 @@ import type { Span } from '../../listing/page-listing.ts';
 import { type Basis, type Fact, type Item, NO_FACTS } from '../../listing/reading.ts';
 import type { Weight } from '../../units/mass.ts';
 import { money } from '../../units/money.ts';
+import { VAGUE_BORE } from '../recognisers/measures.ts';
 import { type Scan, span } from '../text/scan.ts';
 import type { Draft, Known } from './draft.ts';
 import { firstToken } from './draft.ts';
@@ -24,9 +25,6 @@ export function nameDrafts(drafts: readonly Draft[]): { id: string; item: Draft 
       return { id: `${item.kind}-${number}`, item };
     });
 }
-
-/** Inches that name a sleeve rather than measure it. */
-const NOMINAL = [25.4, 50.8];
 
 export function finishItem(scan: Scan, id: string, item: Draft, currency: string): Item {
   const evidence: Span[] = item.places.map(({ from, to }) => span(scan, from, to));
@@ -58,7 +56,7 @@ export function finishItem(scan: Scan, id: string, item: Draft, currency: string
     name: 'boreMm' | 'shaftMm' | 'sleeveMm' | 'lengthMm' | 'diameterMm' | 'heightMm' | 'widthMm' | 'tensilePsi',
   ): Fact<number> | null => {
     const found = item.measures.get(name);
-    if (!found || (name === 'boreMm' && NOMINAL.includes(found.value))) return null;
+    if (!found || found.rule === VAGUE_BORE) return null;
     const basis: Basis = found.hearsay ? 'implied' : 'stated';
     return { value: found.value, basis, rule: found.rule, evidence: [span(scan, found.from, found.to)] };
   };

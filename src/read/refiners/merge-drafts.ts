@@ -3,6 +3,7 @@ import { inPounds } from '../../units/mass.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
+import { calledAlike } from './subject.ts';
 
 const keyOf = (item: Draft): string =>
   `${item.kind}|${item.weight?.value ?? '-'}|${item.unit ?? '-'}|${item.sold}|${item.label ?? ''}`;
@@ -147,7 +148,8 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
       kept.push(item);
       continue;
     }
-    for (const other of telling) if (!plates || other === first || other.kind === first.kind) takeFacts(other, item);
+    for (const other of calledAlike(scan, telling, item.kindAt))
+      if (!plates || other === first || other.kind === first.kind) takeFacts(other, item);
     first.places.push(...item.places);
     if (telling.length === 1) {
       joinVagueCount(first, item);

@@ -7,14 +7,45 @@ const family = (kind: Kind): string => (isPlate(kind) ? 'plate' : kind);
 export const holds = (item: Draft, at: number): boolean =>
   item.kindAt === at || item.places.some((place) => at >= place.from && at <= place.to);
 
+/** Words of make right before a noun or within the words of an item ("rubber grip plates"); what all goods of a lot are called tells nothing. */
+function madeOf(scan: Scan, from: number, to: number): Set<string> {
+  const words = new Set<string>();
+  for (let i = to; i >= 0 && (i >= from || 'mk'.includes(scan.plain[i] ?? '_')) && to - i < 12; i -= 1) {
+    const token = scan.tokens[i];
+    if (scan.plain[i] === 'm' && !token?.term?.fits && !token?.term?.condition) words.add(token?.text ?? '');
+  }
+  return words;
+}
+
+/** Words of make of an item, of the noun beside it too: the noun that tells its kind may stand over a list. */
+const makesOf = (scan: Scan, item: Draft): string[] =>
+  item.places.flatMap(({ from, to }) => {
+    const own = item.kindAt > to && item.kindAt <= to + 4 && scan.clause[item.kindAt] === scan.clause[to];
+    return [...madeOf(scan, from, own ? item.kindAt : to)];
+  });
+
+/** "Grip plates have the 2 inch opening" beside iron ones: all but those that are called otherwise, where some are called so. */
+export function calledAlike(scan: Scan, list: readonly Draft[], at: number): readonly Draft[] {
+  const words = madeOf(scan, at, at);
+  if (words.size === 0 || list.length < 2) return list;
+  const shares = (makes: readonly string[]): boolean => makes.some((word) => words.has(word));
+  const told = list.map((item) => ({ item, makes: makesOf(scan, item) }));
+  if (!told.some(({ makes }) => shares(makes))) return list;
+  return told.filter(({ makes }) => makes.length === 0 || shares(makes)).map(({ item }) => item);
+}
+
 /** Drafts named by a noun: its own, and with a plural noun all of its kind. */
 export function namedBy(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
   const term = scan.tokens[at]?.term;
   const kind = term?.kind;
   if (!kind) return [];
   const own = drafts.filter((item) => holds(item, at));
-  const alike = drafts.filter((item) => family(item.kind) === family(kind));
-  return own.length > 0 && (!term.plural || own.some((item) => item.weight !== null)) ? own : alike.length > 0 ? alike : own;
+  const alike = calledAlike(
+    scan,
+    drafts.filter((item) => family(item.kind) === family(kind)),
+    at,
+  );
+  return own.length > 0 && (!term.plural || own.some((item) => item.weight !== null)) ? own : alike.length > 0 ? [...alike] : own;
 }
 
 /** First and last token of the clause around a place. */

@@ -6,10 +6,18 @@ import { describe, expect, it } from 'vitest';
 import { facts } from './goods.ts';
 
 const MEASURES: readonly (readonly [string, ...string[]])[] = [
-  ['4x45 plates with 2 inch holes', 'plate-1 fits 50mm | bore | 2 inch holes'],
-  ['4x45 plates, 2" hole', 'plate-1 fits 50mm | bore | 2" hole'],
-  ['4x45 plates, 1 inch hole', 'plate-1 fits 25mm | bore | 1 inch hole'],
-  ['4x45 plates, 1” bore', 'plate-1 fits 25mm | bore | 1” bore'],
+  [
+    '4x45 plates with 2 inch holes',
+    'plate-1 fits 50mm | bore-nominal | 2 inch holes',
+    'plate-1 boreMm 50.8 | bore-nominal | 2 inch holes',
+  ],
+  ['4x45 plates, 2" hole', 'plate-1 fits 50mm | bore-nominal | 2" hole', 'plate-1 boreMm 50.8 | bore-nominal | 2" hole'],
+  [
+    '4x45 plates, 1 inch hole',
+    'plate-1 fits 25mm | bore-nominal | 1 inch hole',
+    'plate-1 boreMm 25.4 | bore-nominal | 1 inch hole',
+  ],
+  ['4x45 plates, 1” bore', 'plate-1 fits 25mm | bore-nominal | 1” bore', 'plate-1 boreMm 25.4 | bore-nominal | 1” bore'],
   ['4x45 plates, hole is 2 1/16"', 'plate-1 fits 50mm | bore | hole is 2 1/16"', 'plate-1 boreMm 52.39 | bore | hole is 2 1/16"'],
   ['4x45 plates, bore 50.4 mm', 'plate-1 fits 50mm | bore | bore 50.4 mm', 'plate-1 boreMm 50.4 | bore | bore 50.4 mm'],
   ['4x45 plates, 51mm bore', 'plate-1 fits 50mm | bore | 51mm bore', 'plate-1 boreMm 51 | bore | 51mm bore'],

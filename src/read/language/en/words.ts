@@ -150,11 +150,13 @@ export const MONEY: readonly Entry[] = [
 export const MODIFIERS: readonly Entry[] = [
   ['other', { code: 'm', sense: 'ordinal' }],
   [
-    'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|two inch|olympic type|olympic hole|50mm|51mm',
+    'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|olympic type|olympic hole|50mm|51mm',
     { code: 'm', fits: '50mm' },
   ],
   ['standard|standards|regular size|standard size|standard sized|std', { code: 'm', fits: '25mm', sense: 'standard' }],
-  ['one inch|non olympic|not olympic|nonolympic', { code: 'm', fits: '25mm' }],
+  ['two inch', { code: 'm', fits: '50mm', value: 2, length: 'in' }],
+  ['one inch', { code: 'm', fits: '25mm', value: 1, length: 'in' }],
+  ['non olympic|not olympic|nonolympic', { code: 'm', fits: '25mm' }],
   [
     'iron|cast iron|castiron|cast|pig iron|grey iron|gray iron|ductile iron|common castings|plain iron|plain black iron|iron plain|all iron',
     { code: 'm', material: 'iron' },
