@@ -4,7 +4,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
 
 const BEFORE = new RegExp(
-  `\\([jx]?(${COUNT})[xje]?p?\\)[-:]?(?:(p|t)o?)?a?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
+  `\\([jx]?(${COUNT})[xje]?p?\\)[-:e]?(?:(p|t)o?)?a?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
   'dg',
 );
 const AFTER = new RegExp(
@@ -20,7 +20,7 @@ export function readBrackets(scan: Scan): Quantity[] {
     const weight = weightAt(scan, start, end);
     // In "(2) 45 (4) 25" the count stands before; in "45 (2) 25 (4)" each match begins where the last one ended.
     const before = scan.plain.slice(Math.max(0, from - 2), from);
-    if (/\)[-:]?$/.test(before) && from - last > 2) return false;
+    if (/\)[-:e]?$/.test(before) && from - last > 2) return false;
     const at = group(3) ?? group(4);
     const number = at ? valueAt(scan, at[0]) : 2;
     const pairs = at !== null && findLetter(scan, at[1], to, 'p') !== null;

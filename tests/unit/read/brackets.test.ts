@@ -25,6 +25,12 @@ const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
     '4 plate 10 lb | bracketed-count | (4) 10lb plates',
   ],
   [
+    'plates (2) each 45 lb, (4) each 25 lb',
+    '2 plate 45 lb | bracketed-count | (2) each 45 lb + plates',
+    '4 plate 25 lb | bracketed-count | (4) each 25 lb',
+  ],
+  ['45 lb plates (4) each $40', '4 plate 45 lb | count-behind-in-brackets | 45 lb plates (4)'],
+  [
     '45 lb (2), 25 lb (4) plates',
     '2 plate 45 lb | count-behind-in-brackets | 45 lb (2) + plates',
     '4 plate 25 lb | count-behind-in-brackets | 25 lb (4)',

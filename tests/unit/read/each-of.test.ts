@@ -35,6 +35,7 @@ const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
     '2 plate 25 lb | list-each | 25',
     '2 plate 10 lb | list-each | 10',
   ],
+  ['plates (2) each 45, 25', '2 plate 45 lb | each-of-list | 45 + plates', '2 plate 25 lb | each-of-list | 25'],
   [
     '45s, 35s, 25s, a pair of each',
     '2 plate 45 lb | list-each | 45s',
