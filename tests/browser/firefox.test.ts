@@ -62,7 +62,7 @@ describe('Firefox', () => {
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(markup);
     const said = (what: string) => inSidebar(launched, `document.querySelector('${what}')?.textContent`);
     await expect.poll(() => said('[data-call] h1'), { timeout: 10_000 }).toMatch(/\w/);
-    expect(await said('.ad-title')).toContain('Cast iron plates');
+    expect(await said('.ad-title')).toContain('Olympic plates');
     expect(Number(await inSidebar(launched, 'document.documentElement.scrollWidth'))).toBeLessThanOrEqual(
       Number(await inSidebar(launched, 'content.innerWidth')),
     );

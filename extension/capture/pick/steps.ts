@@ -2,7 +2,7 @@
 
 import { own } from '../readers/own.ts';
 import { isElement, isText, parentOf, renderedChildren, tagOf } from '../readers/rendered.ts';
-import type { Sight } from '../readers/sight.ts';
+import { NEVER_SHOWN, type Sight } from '../readers/sight.ts';
 
 /** The block that is chosen, and the narrower ones that it was widened from, nearest last. */
 export interface Choice {
@@ -12,15 +12,14 @@ export interface Choice {
 
 export const choose = (block: Element): Choice => ({ block, trail: [] });
 
-const UNREAD = new Set(['SCRIPT', 'STYLE', 'NOSCRIPT', 'TEMPLATE']);
-
 /** How many characters a node shows, blanks aside, through shadow roots and frames; counted no further than `enough`. */
 function wordsIn(root: Node, sight: Sight, enough = Number.POSITIVE_INFINITY): number {
   let count = 0;
   const pending: Node[] = [root];
   for (let node = pending.pop(); node && count < enough; node = pending.pop()) {
     if (isText(node)) count += node.data.replace(/\s+/g, '').length;
-    else if (isElement(node) && !UNREAD.has(tagOf(node))) for (const child of renderedChildren(node, sight)) pending.push(child);
+    else if (isElement(node) && !NEVER_SHOWN.has(tagOf(node)))
+      for (const child of renderedChildren(node, sight)) pending.push(child);
   }
   return count;
 }

@@ -6,16 +6,16 @@ import type { PageListing } from '../../../src/listing/page-listing.ts';
 import { isApart } from './hints.ts';
 import { readLanguage } from './language.ts';
 import { MAX_ADDRESS } from './limits.ts';
-import { findMainBlock } from './main-block.ts';
+import { findAd, findMainBlock } from './main-block.ts';
 import { readOffers } from './offers.ts';
 import { own } from './own.ts';
-import { readPrice } from './price.ts';
+import { readPrice, shownPrice } from './price.ts';
 import { takenBy } from './ranges.ts';
 import { type ReadTextOptions, readText } from './read-text.ts';
 import { isElement, parentOf } from './rendered.ts';
 import { computedSight, remembering, type Sight } from './sight.ts';
 import type { Stretch } from './text-builder.ts';
-import { readTitle } from './title.ts';
+import { isOneOfMany, readTitle } from './title.ts';
 
 export { findMainBlock } from './main-block.ts';
 export { computedSight, type Sight } from './sight.ts';
@@ -53,9 +53,24 @@ export function pageAddress(address: string): string | null {
 /** One reading asks for the same element many times. */
 const sightOf = ({ sight }: ReadOptions): Sight => remembering(sight ?? computedSight());
 
+const othersIn = (block: Element) => (element: Element) => element !== block && isApart(element);
+
+/** Whoever selects this part of an ad's words means the ad; less is a choice from it. */
+const MOST_OF_IT = 1 / 3;
+
+/** Title and price of the ad that the selected words are the description of: pages show them elsewhere. */
+function adAround(block: Element, words: string, { sight }: ReadTextOptions): Pick<PageListing, 'title' | 'priceText'> | null {
+  const ad = isOneOfMany(block) ? null : findAd(own(block).ownerDocument, sight);
+  if (!ad || !(own(ad.block).contains(block) || own(block).contains(ad.block))) return null;
+  const how = { sight, skip: othersIn(ad.block) };
+  if (words.length < MOST_OF_IT * readText(ad.block, how).text.length) return null;
+  return { title: readTitle(ad.block, how), priceText: (ad.price && shownPrice(ad.price, how)) || null };
+}
+
 function read(block: Element, options: ReadOptions, how: ReadTextOptions, wholePage: boolean): Captured {
   const seen = readText(block, how);
-  const title = readTitle(block, how);
+  const around = how.ranges ? adAround(block, seen.text, how) : null;
+  const title = readTitle(block, how) || (around?.title ?? '');
   return {
     listing: {
       origin: options.origin,
@@ -63,7 +78,7 @@ function read(block: Element, options: ReadOptions, how: ReadTextOptions, wholeP
       title,
       text: seen.text,
       struck: seen.struck.map(({ start, end }) => ({ start, end })),
-      priceText: readPrice(block, how)?.text ?? null,
+      priceText: readPrice(block, how) ?? around?.priceText ?? null,
       offers: readOffers(block, `${title}\n${seen.text}`, wholePage),
       language: readLanguage(block),
     },
@@ -95,5 +110,5 @@ export function readRanges(ranges: readonly Range[], options: ReadOptions): Capt
 export function readDocument(document: Document, options: ReadOptions): Captured {
   const sight = sightOf(options);
   const block = findMainBlock(document, sight) ?? own(document).documentElement;
-  return read(block, options, { sight, skip: (element) => element !== block && isApart(element) }, true);
+  return read(block, options, { sight, skip: othersIn(block) }, true);
 }

@@ -2,7 +2,7 @@
 import type { Offer } from '../../../src/listing/page-listing.ts';
 import { MAX_DATA_CHARACTERS, MAX_DATA_NODES, MAX_OFFERS } from './limits.ts';
 import { own } from './own.ts';
-import { isEmptyOffer, isOfferType, isOtherPrice, isProductType, makeOffer } from './structured-types.ts';
+import { describe, isEmptyOffer, isOfferType, isProductType, type Values } from './structured-types.ts';
 
 type Thing = Readonly<Record<string, unknown>>;
 
@@ -74,29 +74,20 @@ function weightOf(product: Thing): Offer['weight'] {
   return value === null ? null : { value, unit: textOf(get(weight, 'unitCode') ?? get(weight, 'unitText')) };
 }
 
-/** The asked price: the offer's own, or that of its price specification; a range as "low-high". */
-function priceOf(offer: Thing): { price: string | null; currency: string | null } {
-  const currency = textOf(get(offer, 'priceCurrency'));
-  const price = textOf(get(offer, 'price'));
-  if (price !== null) return { price, currency };
-  for (const specification of listOf(get(offer, 'priceSpecification'))) {
-    if (!isThing(specification) || isOtherPrice(textOf(get(specification, 'priceType')))) continue;
-    const asked = textOf(get(specification, 'price'));
-    if (asked !== null) return { price: asked, currency: textOf(get(specification, 'priceCurrency')) ?? currency };
-  }
-  const [low, high] = [textOf(get(offer, 'lowPrice')), textOf(get(offer, 'highPrice'))];
-  return { price: low !== null && high !== null && low !== high ? `${low}-${high}` : (low ?? high), currency };
-}
+const valuesOf =
+  (thing: Thing | null): Values =>
+  (name) =>
+    thing && textOf(get(thing, name));
 
-const describe = (product: Thing | null, offer: Thing | null): Offer =>
-  makeOffer({
-    name: (offer && textOf(get(offer, 'name'))) ?? (product && textOf(get(product, 'name'))),
-    ...(offer ? priceOf(offer) : {}),
-    condition: textOf((offer && get(offer, 'itemCondition')) ?? (product && get(product, 'itemCondition'))),
-    availability: offer && textOf(get(offer, 'availability')),
-    description: (product && textOf(get(product, 'description'))) ?? (offer && textOf(get(offer, 'description'))),
-    weight: product && weightOf(product),
-  });
+const describeThing = (product: Thing | null, offer: Thing | null): Offer =>
+  describe(
+    valuesOf(product),
+    valuesOf(offer),
+    listOf(offer && get(offer, 'priceSpecification'))
+      .filter(isThing)
+      .map(valuesOf),
+    product && weightOf(product),
+  );
 
 /** Products and offers of the page's JSON-LD, in the order in which they are written. */
 export function readJsonLd(document: Document, most = MAX_OFFERS): Offer[] {
@@ -123,7 +114,7 @@ export function readJsonLd(document: Document, most = MAX_OFFERS): Offer[] {
       const item = product ?? resolve(get(offer, 'itemOffered'));
       if (item) seen.add(item);
       if (nested.length > 0) takeOffers(item, nested, depth + 1);
-      else offers.push(describe(item, offer));
+      else offers.push(describeThing(item, offer));
     }
   };
   for (const thing of things) {
@@ -134,7 +125,7 @@ export function readJsonLd(document: Document, most = MAX_OFFERS): Offer[] {
     seen.add(thing);
     const own = listOf(get(thing, 'offers'));
     if (own.length > 0) takeOffers(thing, own);
-    else offers.push(describe(thing, null));
+    else offers.push(describeThing(thing, null));
   }
   return offers.filter((offer) => !isEmptyOffer(offer)).slice(0, most);
 }

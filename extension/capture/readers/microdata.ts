@@ -3,7 +3,7 @@ import type { Offer } from '../../../src/listing/page-listing.ts';
 import { MAX_OFFERS } from './limits.ts';
 import { own } from './own.ts';
 import { tagOf } from './rendered.ts';
-import { isEmptyOffer, isOfferType, isOtherPrice, isProductType, makeOffer } from './structured-types.ts';
+import { describe, isEmptyOffer, isOfferType, isProductType, type Values } from './structured-types.ts';
 
 type Properties = ReadonlyMap<string, readonly Element[]>;
 
@@ -51,28 +51,18 @@ function weightOf(properties: Properties): Offer['weight'] {
   return { value: value(parts, 'value') ?? '', unit: value(parts, 'unitCode') ?? value(parts, 'unitText') };
 }
 
-const priceOf = (offer: Properties): Partial<Offer> => {
-  const currency = value(offer, 'priceCurrency');
-  const price = value(offer, 'price');
-  if (price !== null) return { price, currency };
-  for (const element of offer.get('priceSpecification') ?? []) {
-    const specification = propertiesOf(element);
-    if (isOtherPrice(value(specification, 'priceType'))) continue;
-    return { price: value(specification, 'price'), currency: value(specification, 'priceCurrency') ?? currency };
-  }
-  const [low, high] = [value(offer, 'lowPrice'), value(offer, 'highPrice')];
-  return { price: low !== null && high !== null && low !== high ? `${low}-${high}` : (low ?? high), currency };
-};
+const valuesOf =
+  (properties: Properties): Values =>
+  (name) =>
+    value(properties, name);
 
-const describe = (product: Properties, offer: Properties): Offer =>
-  makeOffer({
-    name: value(offer, 'name') ?? value(product, 'name'),
-    ...priceOf(offer),
-    condition: value(offer, 'itemCondition') ?? value(product, 'itemCondition'),
-    availability: value(offer, 'availability'),
-    description: value(product, 'description') ?? value(offer, 'description'),
-    weight: weightOf(product),
-  });
+const describeItem = (product: Properties, offer: Properties): Offer =>
+  describe(
+    valuesOf(product),
+    valuesOf(offer),
+    (offer.get('priceSpecification') ?? []).map(propertiesOf).map(valuesOf),
+    weightOf(product),
+  );
 
 /** An offer of the page with the element that marks it. */
 export interface MarkedOffer {
@@ -92,12 +82,14 @@ export function readMicrodata(document: Document, most = MAX_OFFERS): MarkedOffe
       const offers = (properties.get('offers') ?? []).filter((offer) => own(offer).hasAttribute('itemscope'));
       for (const offer of offers) taken.add(offer);
       const described =
-        offers.length > 0 ? offers.map((offer) => describe(properties, propertiesOf(offer))) : [describe(properties, properties)];
+        offers.length > 0
+          ? offers.map((offer) => describeItem(properties, propertiesOf(offer)))
+          : [describeItem(properties, properties)];
       found.push(...described.map((offer) => ({ offer, element: item })));
     } else if (types.some(isOfferType)) {
       const [product] = properties.get('itemOffered') ?? [];
       if (product) taken.add(product);
-      found.push({ offer: describe(product ? propertiesOf(product) : new Map(), properties), element: item });
+      found.push({ offer: describeItem(product ? propertiesOf(product) : new Map(), properties), element: item });
     }
   }
   return found.filter(({ offer }) => !isEmptyOffer(offer)).slice(0, most);

@@ -32,7 +32,9 @@ export function readOffers(block: Element, words: string, wholePage: boolean): O
     .filter(({ element }) => own(block).contains(element) || own(element).contains(block))
     .map(({ offer }) => offer);
   const linked = readJsonLd(document);
-  const chosen = linked.filter((offer) => (wholePage && linked.length === 1) || speaksOf(offer, linked.length === 1, lower));
+  const chosen = linked.filter(
+    (offer) => (wholePage && linked.length === 1 && !offer.name) || speaksOf(offer, linked.length === 1, lower),
+  );
   const head = readOpenGraph(document);
   const inHead = head && (wholePage || speaksOf(head, true, lower)) ? [head] : [];
   const all: Offer[] = [...marked, ...chosen];

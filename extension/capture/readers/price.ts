@@ -5,6 +5,7 @@ import { microdataValue } from './microdata.ts';
 import { own } from './own.ts';
 import { isOutside } from './ranges.ts';
 import { type ReadTextOptions, readText } from './read-text.ts';
+import { isLeftOut } from './title.ts';
 
 const LONGEST = 40;
 /** Elements named as a price that are looked at. */
@@ -19,9 +20,9 @@ const currencyBeside = (element: Element): string => {
 };
 
 /** The price element: the one that shows most plainly a number, by microdata first, then by what it is named. Null when there is none. */
-export function readPrice(block: Element, options: ReadTextOptions): { text: string; element: Element } | null {
+export function readPrice(block: Element, options: ReadTextOptions): string | null {
   let looked = 0;
-  let named: { text: string; element: Element } | null = null;
+  let named: string | null = null;
   for (const element of [block, ...own(block).querySelectorAll(HINTED)]) {
     if (element === block && !own(block).matches(HINTED)) continue;
     if (isOutside(element, options.ranges)) continue;
@@ -29,26 +30,26 @@ export function readPrice(block: Element, options: ReadTextOptions): { text: str
     const marked = own(element).getAttribute('itemprop') === 'price';
     if (!marked && (named || !isPriceHint(hintsOf(element)))) continue;
     if (++looked > MOST_READ) break;
-    const seen = readText(element, { ...options, limit: 400 });
-    const struckAll = seen.struck.some(({ start, end }) => start === 0 && end === seen.text.length);
-    const shown = withoutStruck(seen).replace(/\s+/g, ' ').trim();
-    const isShort = shown.length <= LONGEST && /\d/.test(shown) && !struckAll;
+    const shown = shownPrice(element, options);
     if (marked) {
       const content = own(element).getAttribute('content')?.trim() ?? '';
-      const text = isShort ? shown : content === '' ? '' : `${currencyBeside(element)}${content}`;
-      if (text !== '') return { text: text.slice(0, MAX_PRICE_TEXT), element };
-    } else if (isShort && isVisible(element, options)) named = { text: shown.slice(0, MAX_PRICE_TEXT), element };
+      const text = shown || (content && `${currencyBeside(element)}${content}`);
+      if (text !== '') return text.slice(0, MAX_PRICE_TEXT);
+    } else if (shown !== '' && !isLeftOut(element, null, { sight: options.sight })) named = shown;
   }
   return named;
 }
 
+/** What an element shows as a price, without what is struck through; empty when that is no number or too long. */
+export function shownPrice(element: Element, options: ReadTextOptions): string {
+  const shown = withoutStruck(readText(element, { ...options, limit: 400 }))
+    .replace(/\s+/g, ' ')
+    .trim();
+  return shown.length <= LONGEST && /\d/.test(shown) ? shown : '';
+}
+
 const withoutStruck = ({ text, struck }: { text: string; struck: readonly { start: number; end: number }[] }): string =>
   struck.reduceRight((rest, { start, end }) => rest.slice(0, start) + rest.slice(end), text);
-
-const isVisible = (element: Element, { sight }: ReadTextOptions): boolean => {
-  for (let at: Element | null = element; at; at = own(at).parentElement) if (sight.lookOf(at).hidden) return false;
-  return true;
-};
 
 const isSkipped = (element: Element, block: Element, skip: (element: Element) => boolean): boolean => {
   for (let at: Element | null = element; at && at !== block; at = own(at).parentElement) if (skip(at)) return true;

@@ -1,11 +1,11 @@
 /** The text of a part of a page as it is seen: its lines, list items and table cells; hidden text left out; what is struck through. */
 import type { Span } from '../../../src/listing/page-listing.ts';
 import { besideEachOther } from './beside.ts';
+import { separateFigures } from './figures.ts';
 import { MAX_TEXT } from './limits.ts';
 import { clipText, isOutside, type TakenRange } from './ranges.ts';
 import { frameDocument, isElement, isText, parentOf, renderedChildren, tagOf } from './rendered.ts';
 import type { Keeps, Look, Sight } from './sight.ts';
-import { separateSuperscript } from './superscript.ts';
 import { type Stretch, TextBuilder } from './text-builder.ts';
 
 export interface SeenText {
@@ -116,7 +116,7 @@ export function readText(root: Element, { sight, skip, ranges, limit = MAX_TEXT 
       return;
     }
     if (look.flow === 'inline' && !frameDocument(element)) {
-      separateSuperscript(element, out);
+      separateFigures(element, out);
       takeChildren(renderedChildren(element, sight), inside);
       return;
     }

@@ -24,7 +24,8 @@ export interface Sight {
   sameLine(before: Element, after: Element): boolean | null;
 }
 
-const NEVER_SHOWN = new Set(
+/** Elements that show no text of theirs. */
+export const NEVER_SHOWN = new Set(
   'SCRIPT STYLE TEMPLATE NOSCRIPT HEAD META LINK OBJECT EMBED AUDIO VIDEO CANVAS SVG INPUT TEXTAREA SELECT OPTION DATALIST PROGRESS METER'.split(
     ' ',
   ),

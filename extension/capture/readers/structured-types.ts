@@ -12,7 +12,7 @@ export const isProductType = (type: string): boolean => PRODUCTS.has(bare(type))
 export const isOfferType = (type: string): boolean => OFFERS.has(bare(type));
 
 /** Prices that schema.org marks as not being the one asked: former, list, suggested. */
-export const isOtherPrice = (priceType: string | null): boolean =>
+const isOtherPrice = (priceType: string | null): boolean =>
   priceType !== null && /Strikethrough|ListPrice|MSRP|SRP|Regular/i.test(priceType);
 
 const cutTo = (value: string | null, limit: number): string | null => {
@@ -33,6 +33,26 @@ export function makeOffer(parts: Partial<Offer>): Offer {
     weight:
       weight && weight.value.trim() !== '' ? { value: weight.value.trim().slice(0, 50), unit: cutTo(weight.unit, 20) } : null,
   };
+}
+
+/** A property's value by its name; null where there is none. */
+export type Values = (name: string) => string | null;
+
+/** What a product and its offer say. The asked price: the offer's own, or that of its price specification; a range as "low-high". */
+export function describe(product: Values, offer: Values, specifications: readonly Values[], weight: Offer['weight']): Offer {
+  const either = (name: string): string | null => offer(name) ?? product(name);
+  const own = offer('price');
+  const specified = own === null ? specifications.find((one) => one('price') !== null && !isOtherPrice(one('priceType'))) : null;
+  const [low, high] = [offer('lowPrice'), offer('highPrice')];
+  return makeOffer({
+    name: either('name'),
+    price: own ?? specified?.('price') ?? (low !== null && high !== null && low !== high ? `${low}-${high}` : (low ?? high)),
+    currency: specified?.('priceCurrency') ?? offer('priceCurrency'),
+    condition: either('itemCondition'),
+    availability: offer('availability'),
+    description: product('description') ?? offer('description'),
+    weight,
+  });
 }
 
 /** Says nothing that the text does not. */

@@ -14,7 +14,7 @@ const MOST_SHOWN = 20;
 const MOST_LEVELS = 50;
 const AMOUNT = /[$€£¥]\s?\d|\d\s?(?:€|£|kr|zł|usd|eur|cad|gbp)/i;
 
-const squeeze = (text: string | null | undefined): string => (text ?? '').replace(/\s+/g, ' ').trim().slice(0, MAX_TITLE);
+export const squeeze = (text: string | null | undefined): string => (text ?? '').replace(/\s+/g, ' ').trim().slice(0, MAX_TITLE);
 
 const levelOf = (element: Element): number =>
   Number(/^H([1-6])$/i.exec(tagOf(element))?.[1] ?? own(element).getAttribute('aria-level') ?? 3);
@@ -27,7 +27,7 @@ export function headingIn(block: Element, options: ReadTextOptions): string {
     .sort((a, b) => a.level - b.level);
   let shown = 0;
   for (const { heading } of headings.slice(0, MOST_HEADINGS)) {
-    if (isSkippedIn(heading, block, options)) continue;
+    if (isLeftOut(heading, block, options)) continue;
     if (++shown > MOST_SHOWN) break;
     const text = squeeze(readText(heading, { ...options, limit: MAX_TITLE }).text);
     if (text !== '') return text;
@@ -35,13 +35,14 @@ export function headingIn(block: Element, options: ReadTextOptions): string {
   return '';
 }
 
-const isSkippedIn = (element: Element, block: Element, { skip, sight }: ReadTextOptions): boolean => {
+/** Not to be seen, or skipped, itself or by what is around it up to the block; all the way up without a block. */
+export const isLeftOut = (element: Element, block: Element | null, { skip, sight }: ReadTextOptions): boolean => {
   for (let at: Element | null = element; at && at !== block; at = own(at).parentElement)
     if (skip?.(at) || sight.lookOf(at).hidden) return true;
   return false;
 };
 
-const showsAmount = (element: Element): boolean => AMOUNT.test(own(element).textContent ?? '');
+export const showsAmount = (element: Element): boolean => AMOUNT.test(own(element).textContent ?? '');
 
 /** One of several blocks of the same make that each show a price: a card of a results page, which the page's own title says nothing about. */
 export function isOneOfMany(block: Element): boolean {

@@ -1,6 +1,6 @@
 /** What looks like a price on a results page. Only looks: what it comes to is the reader's work. */
 
-const SIGNED = /[$€£¥₹₽₺₴]|(?:^|[^a-z])(?:usd|eur|cad|aud|nzd|gbp|chf|sek|nok|dkk|pln|kr|zł|kč|ft|r\$)(?:$|[^a-z])/i;
+const SIGNED = /[$€£¥₹₽₺₴]|(?:^|[^a-z])(?:usd|eur|cad|aud|nzd|gbp|chf|sek|nok|dkk|pln|kr|zł|kč|r\$)(?:$|[^a-z])/i;
 const FIGURE = /\d/;
 /** Said in place of a price; the whole of a short text. */
 const INSTEAD =

@@ -2,15 +2,16 @@
  * The ads of a page, without knowing the page: wherever neighbours repeat one shape with words, a price and a link, each is an ad. Where
  * repeats hold repeats (rows of cards, columns), the level counts at which each holds one.
  */
+import { holdsOthers } from '../readers/hints.ts';
 import type { Sight } from '../readers/sight.ts';
-import { areFilters, isAdLike, listOf, runsIn } from './group.ts';
+import { areFilters, isAdLike, isNotice, listOf, runsIn } from './group.ts';
 import { type Part, partsOf } from './parts.ts';
 
 interface List {
   readonly blocks: readonly Part[];
   /** How far below the part that is looked at. */
   readonly depth: number;
-  /** Stands in an aside: counts only where there is no other list. */
+  /** Stands in an aside, or under a heading such as "recently viewed": counts only where there is no other list. */
   readonly aside: boolean;
 }
 
@@ -62,7 +63,7 @@ function look(part: Part): Found {
     if (refused) continue;
     if (own.length > 0 && !(repeats && isOneAd(child, own))) {
       expanded += 1;
-      const aside = child.tag === 'ASIDE';
+      const aside = child.tag === 'ASIDE' || child.elements.some(holdsOthers);
       lists.push(...own.map((list) => ({ ...list, depth: list.depth + 1, aside: list.aside || aside })));
     } else if (isAdLike(child)) plain.push(child);
   }
@@ -91,5 +92,5 @@ export function* findBlocks(root: Element, sight: Sight, met?: (root: Node) => v
   yield;
   const { lists } = look(tree);
   const main = lists.some(({ aside }) => !aside) ? lists.filter(({ aside }) => !aside) : lists;
-  return main.flatMap(({ blocks }) => [...blocks]).sort((a, b) => a.order - b.order);
+  return main.flatMap(({ blocks }) => blocks.filter((block) => !isNotice(block))).sort((a, b) => a.order - b.order);
 }

@@ -7,6 +7,8 @@ import { likeness, shapeOf, typicalShape } from './shape.ts';
 
 /** Shortest title in letters, shortest ad in characters; beyond the longest it is a whole page and no card. */
 const TITLE = 6;
+/** A term is a title by what it is, however short: "Bar". */
+const TERM = 2;
 const SHORTEST = 10;
 const LONGEST = 12_000;
 /** Shorter than this, in characters, nothing counts as a sentence. */
@@ -28,6 +30,9 @@ const textOf = ({ elements }: Part): string =>
     .replace(/\s+/g, ' ')
     .trim();
 
+/** A forum's own word among its threads, or a thread that stands elsewhere. */
+export const isNotice = (part: Part): boolean => /^(?:sticky|pinned|moved|announcement|angepinnt|wichtig):/i.test(textOf(part));
+
 /** Most of them offer a limit of price, or their heading says that they search and sort. */
 export function areFilters(blocks: readonly Part[], around: Part): boolean {
   if (blocks.some(({ pieces }) => pieces > 3)) return false;
@@ -40,7 +45,7 @@ export function areFilters(blocks: readonly Part[], around: Part): boolean {
 
 /** Sentences that name a price and hold a link somewhere in their midst: the link does not name them. */
 const isProse = (part: Part): boolean =>
-  !shows(part) && part.characters > SENTENCE && part.pieces <= 6 && part.lead > part.linkLetters;
+  !shows(part) && !part.bare && part.characters > SENTENCE && part.pieces <= 6 && part.lead > part.linkLetters;
 
 const overlap = (a: ReadonlySet<string>, b: ReadonlySet<string>): number => {
   const shared = likeness(a, b) * b.size;
@@ -109,7 +114,7 @@ const LEADERS = new Set(['DT', 'TR', 'P', 'A', 'DIV', 'STRONG', 'B', 'H1', 'H2',
 export function runsIn(children: readonly Part[]): Part[] {
   const leads = new Map<string, Part[]>();
   for (const child of children)
-    if (LEADERS.has(child.tag) && child.links > 0 && child.letters >= TITLE && !child.apart)
+    if (LEADERS.has(child.tag) && child.links > 0 && child.letters >= (child.tag === 'DT' ? TERM : TITLE) && !child.apart)
       leads.set(child.tag, [...(leads.get(child.tag) ?? []), child]);
   for (const heads of leads.values()) {
     if (heads.length < 3) continue;

@@ -24,6 +24,8 @@ export interface Part {
   /** Pieces of text. */
   readonly pieces: number;
   readonly prices: number;
+  /** A piece of text that is a price and nothing else. */
+  readonly bare: boolean;
   /** Links to other pages; what stands inside a link counts as one. */
   readonly links: number;
   readonly headings: number;
@@ -47,6 +49,8 @@ const MOST_PARTS = 60_000;
 const DEEPEST = 200;
 /** A price alone is no longer than this. */
 const LONGEST_FIGURE = 40;
+/** Letters beside the figure of a price that stands alone: "C$5 ono". */
+const BARE = 5;
 /** Steps between two looks at the clock. */
 const STRIDE = 200;
 
@@ -83,6 +87,7 @@ interface Open {
   links: number;
   headings: number;
   pictures: number;
+  bare: boolean;
   figures: boolean;
 }
 
@@ -117,6 +122,7 @@ export function* partsOf(root: Element, sight: Sight, met: (root: Node) => void 
       links: address !== null && !around?.linked ? 1 : 0,
       headings: HEADING.test(tag) || own(element).getAttribute('role') === 'heading' ? 1 : 0,
       pictures: tag === 'IMG' || tag === 'PICTURE' || tag === 'SVG' ? 1 : 0,
+      bare: false,
       figures: false,
     };
   };
@@ -135,8 +141,10 @@ export function* partsOf(root: Element, sight: Sight, met: (root: Node) => void 
     if (part.linked) part.linkLetters += letters;
     else if (part.links === 0) part.lead += letters;
     part.pieces += 1;
-    if (amountIn(text)) part.prices += 1;
-    else if (characters <= LONGEST_FIGURE && /\d/.test(text)) part.figures = true;
+    if (amountIn(text)) {
+      part.prices += 1;
+      part.bare ||= letters <= BARE;
+    } else if (characters <= LONGEST_FIGURE && /\d/.test(text)) part.figures = true;
   };
   const stack: Open[] = [open(root, tagOf(root), null)];
   for (;;) {
@@ -168,6 +176,7 @@ export function* partsOf(root: Element, sight: Sight, met: (root: Node) => void 
       around.links += done.links;
       around.headings += done.headings;
       around.pictures += done.pictures;
+      around.bare ||= done.bare;
       around.figures ||= top.figures;
     }
   }
@@ -187,6 +196,7 @@ export const joined = (parts: readonly Part[]): Part => {
     pieces: sum(({ pieces }) => pieces),
     prices: sum(({ prices }) => prices),
     links: sum(({ links }) => links),
+    bare: parts.some(({ bare }) => bare),
     headings: sum(({ headings }) => headings),
     pictures: sum(({ pictures }) => pictures),
     apart: parts.every(({ apart }) => apart),

@@ -1,5 +1,6 @@
 /** One ad of a list as a plain listing: its own words, title, price and address; never the page's. */
 import type { Offer, PageListing } from '../../../src/listing/page-listing.ts';
+import { hintsOf, isPriceHint } from '../readers/hints.ts';
 import type { Captured, Stretch } from '../readers/index.ts';
 import { pageAddress } from '../readers/index.ts';
 import { readJsonLd } from '../readers/json-ld.ts';
@@ -25,6 +26,7 @@ export interface PageOffers {
 }
 
 const squeeze = (text: string): string => text.replace(/\s+/g, ' ').trim();
+const bare = (text: string): string => text.replace(/\s+/g, '');
 const keyOf = (name: string): string => squeeze(name).toLowerCase();
 
 /** The page's structured offers, read once for all of its ads. */
@@ -54,9 +56,13 @@ const isHeading = (element: Element): boolean =>
 
 const textOf = (element: Element, sight: Sight): string => squeeze(readText(element, { sight, limit: MAX_TITLE }).text);
 
+/** What a link says when it only leads to the ad. */
+const LEADS_ON =
+  /^(?:view|see|show|read|open|more|details?|contact|message|mehr|ansehen|zur anzeige)(?: (?:more|ad|item|listing|details?|info|seller|it|lesen|erfahren))*\W*$/i;
+
 /** Words of a title: some letters, and not a price. */
 const isTitle = (text: string): boolean =>
-  lettersIn(text) >= 3 && text.length <= LONGEST_TITLE && !(amountIn(text) && lettersIn(text) < 8);
+  lettersIn(text) >= 3 && text.length <= LONGEST_TITLE && !(amountIn(text) && lettersIn(text) < 8) && !LEADS_ON.test(text);
 
 /** The link around a block, when the whole card is one. */
 function linkAround(element: Element): string | null {
@@ -86,24 +92,20 @@ function nameOf(elements: readonly Element[], lines: readonly string[], sight: S
   for (const { element, address } of links.slice(0, 12)) {
     const words = squeeze(own(element).textContent ?? '');
     // A link about the whole card says everything in it: its first line names it.
-    if (isTitle(words) && !lines.every((line) => words.includes(squeeze(line))) && words.length > (best?.words.length ?? 0))
+    if (isTitle(words) && !lines.every((line) => bare(words).includes(bare(line))) && words.length > (best?.words.length ?? 0))
       best = { element, words, address };
   }
   if (best) return { title: textOf(best.element, sight), address: best.address };
   return { title: first.replace(/^• /, ''), address: links[0]?.address ?? null };
 }
 
-const NAMING = ['class', 'id', 'itemprop', 'data-testid', 'data-test', 'data-qa', 'aria-label'];
-const isNamedPrice = (element: Element): boolean =>
-  own(element).hasAttributes() && NAMING.some((name) => /price|asking|amount|preis/i.test(own(element).getAttribute(name) ?? ''));
-
 /** What is marked up as the price, before what is only named so. */
 function priceOf(elements: readonly Element[], sight: Sight): string | null {
-  const named = elements.filter(isNamedPrice);
+  const named = elements.filter((element) => own(element).hasAttributes() && isPriceHint(hintsOf(element)));
   const marked = named.filter((element) => own(element).getAttribute('itemprop') === 'price');
   for (const element of [...marked, ...named]) {
     const price = readPrice(element, { sight });
-    if (price) return price.text;
+    if (price) return price;
   }
   return null;
 }

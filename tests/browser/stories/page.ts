@@ -23,7 +23,7 @@ export async function evening(stage: Stage): Promise<void> {
   const before = await markup(stage);
   await selectText(page, '#ad');
   await pressShortcut(launched, page);
-  expect(await titleOf(stage)).toContain('Cast iron plates');
+  expect(await titleOf(stage)).toContain('Olympic plates');
   await stage.picture('judged');
   expect(await markup(stage)).toBe(before);
 

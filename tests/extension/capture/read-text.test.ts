@@ -54,6 +54,11 @@ describe('figures', () => {
     ['raised cents', '<b>$120<sup>00</sup></b>', '$120.00'],
     ['a raised half', '1<sup>1</sup>/<sub>2</sub> in', '1 1/2 in'],
     ['a square foot', '40 ft<sup>2</sup>', '40 ft2'],
+    ['kept apart by their style alone', '<b>$110</b><span>0.4 miles</span>', '$110 0.4 miles'],
+    ['a price behind words', '<a>Plates 45 lb<i>$75</i></a><span>$80</span>', 'Plates 45 lb$75 $80'],
+    ['set one by one', '<b>4</b><b>5</b> lb', '45 lb'],
+    ['a number in two elements', '<b>$1</b><b>,200</b>', '$1,200'],
+    ['a price in two elements', '<b>$1</b><b>90</b>', '$190'],
   ])('%s', (_, html, text) => expect(textOf(html)).toBe(text));
 });
 

@@ -20,7 +20,7 @@ describe('a selection', () => {
     show('<h1>Set</h1><ul><li id="a">4 x 45 lb</li><li id="b">2 x 25 lb</li></ul><p>$900</p>');
     const captured = readRanges([range(node('#a'), 2, node('#b'), 6)], { origin: 'selection' });
     expect(captured?.listing.text).toBe('• x 45 lb\n• 2 x 25');
-    expect(captured?.listing).toMatchObject({ title: '', priceText: null, origin: 'selection' });
+    expect(captured?.listing).toMatchObject({ title: 'Set', priceText: '$900', origin: 'selection' });
   });
   it('knows what is struck around it', () => {
     show('<del><p id="p">gone 45s</p></del>');

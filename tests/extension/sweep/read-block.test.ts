@@ -52,6 +52,22 @@ it('the lines of a card stay lines, and prices that are struck through are told'
   expect(first?.struck.map(({ start, end }) => first.text.slice(start, end))).toEqual(['$200']);
 });
 
+it.each([
+  [
+    'a length in feet is no price',
+    '7ft bar',
+    '<div>7ft bar</div><div>As new</div><div><b>$75</b> <a href="/ad/N">View ad</a></div>',
+  ],
+  [
+    'a card that is one link, its prices side by side',
+    'Flat bench',
+    '<a href="/ad/N"><div><span>$60</span><s>$90</s></div><div>Flat bench</div><div>Millbrook</div></a>',
+  ],
+])('title: %s', (_, title, inside) => {
+  const [first] = listings(`<div>${[1, 2, 3].map((n) => `<div>${inside.replace('N', String(n))}</div>`).join('')}</div>`);
+  expect(first?.title).toBe(title);
+});
+
 it('structured offers go with the ad that they name', () => {
   const offer = (n: number) => ({
     '@type': 'Product',

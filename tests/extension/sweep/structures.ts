@@ -280,6 +280,34 @@ export const STRUCTURES: readonly Structure[] = [
     count: 5,
     html: frame(`<ul>${each(ads(5), (one) => card({ ...one, price: `${40 + one.n} USD or best offer` }, 'li'))}</ul>`),
   },
+  {
+    name: 'no heading, no picture, a link behind all that only leads on',
+    count: 5,
+    html: frame(
+      `<div>${each(ads(5), (one) => `<div data-ad="${one.n}"><div><div>${one.title}</div><div>Hardly used, cost $500 new</div><div><b>${one.price}</b><span>3.4 miles</span><a href="${href(one)}">View</a></div></div></div>`)}</div>`,
+    ),
+  },
+  {
+    name: 'terms of one short word',
+    count: 5,
+    html: frame(
+      `<dl>${each(ads(5), (one) => `<dt data-ad="${one.n}"><a href="${href(one)}">${one.n % 2 ? 'BENCH' : 'BAR'}</a></dt><dd data-ad="${one.n}">${one.title}. ${one.price}.</dd>`)}</dl>`,
+    ),
+  },
+  {
+    name: 'ads viewed before, under a heading that says so, above the list',
+    count: 6,
+    html: frame(
+      `<section><h2>Recently viewed</h2><div>${each(ads(4), (one) => `<div><a href="/seen/${one.n}"><img src="" alt=""><span>${one.title}</span><span>${one.price}</span></a></div>`)}</div></section><h1>Results</h1><ul>${each(ads(6), (one) => card(one, 'li'))}</ul>`,
+    ),
+  },
+  {
+    name: 'topics of a forum below those that are pinned and moved',
+    count: 6,
+    html: frame(
+      `<table><tr><th>Topics</th><th>Replies</th></tr><tr><td>Sticky: <a href="/rules">Rules for selling, $5 rule</a></td><td>0</td></tr>${each(ads(6), (one) => `<tr data-ad="${one.n}"><td><a href="${href(one)}">${one.title}${one.n % 3 ? ` ${one.price}` : ''}</a></td><td>${one.n}</td></tr>`)}<tr><td>Moved: <a href="/old">Anyone squat in boots?</a></td><td>29</td></tr></table>`,
+    ),
+  },
   { name: 'two ads alone', count: 2, html: frame(`<main>${each(ads(2), (one) => card(one))}</main>`) },
 ];
 
