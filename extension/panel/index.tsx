@@ -1,6 +1,7 @@
 /** The panel's entry: one ad, beside its page. It shows itself first; the core, which is large, comes behind it. */
 import { render } from 'preact';
 import { directionOf } from '../../src/words/write-figures.ts';
+import { learnKeys } from '../platform/index.ts';
 import { browserHost } from './browser-host.ts';
 import { Panel } from './panel.tsx';
 
@@ -11,7 +12,7 @@ document.title = host.strings.extName ?? '';
 const root = document.getElementById('panel');
 if (root) {
   render(<Panel host={host} judge={null} />, root);
-  Promise.all([import('../../src/evaluate.ts'), import('../../src/sensitivity.ts')]).then(
+  Promise.all([import('../../src/evaluate.ts'), import('../../src/sensitivity.ts'), learnKeys()]).then(
     ([{ evaluate }, { turnsOf }]) => render(<Panel host={host} judge={evaluate} turnsOf={turnsOf} />, root),
     (error: unknown) => console.error('Ironsift:', error),
   );

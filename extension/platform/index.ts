@@ -10,4 +10,4 @@ export { markSwept, openSwept, showSwept, startSweep, stopSweep, tagSwept } from
 export { dropSweep } from './sweep-state.ts';
 export { activeTabId, type CaptureListener, capturePaste, watchCapture } from './watch-capture.ts';
 export { type SweepListener, watchSweep } from './watch-sweep.ts';
-export { getMessage, locale, strings } from './words.ts';
+export { getMessage, learnKeys, locale, strings } from './words.ts';

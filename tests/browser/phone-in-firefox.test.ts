@@ -62,6 +62,9 @@ it('has none of those APIs', async () => {
     'undefined',
     'undefined',
   ]);
+  // Nor is a key named that nobody can press.
+  await own.waitForFunction(() => document.querySelector('main')?.textContent?.includes('Ironsift in the toolbar'));
+  expect(await own.$eval('main', (main) => main.textContent)).not.toMatch(/Alt\+|_key/);
   await own.close();
 });
 

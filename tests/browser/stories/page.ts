@@ -21,6 +21,11 @@ export async function evening(stage: Stage): Promise<void> {
   const { launched, page } = stage;
   await stage.goTo('ad.html');
   const before = await markup(stage);
+  const empty = await openOwn(launched, 'panel.html');
+  // As the browser itself tells it.
+  await empty.waitForFunction(() => document.querySelector('main')?.textContent?.includes('Alt+Shift+U'), IN_ANY_TAB);
+  await empty.close();
+  await page.bringToFront();
   await selectText(page, '#ad');
   await pressShortcut(launched, page);
   expect(await titleOf(stage)).toContain('Olympic plates');

@@ -16,7 +16,7 @@ const PARTS = [
   ['drive.json', codeIn('src/trip') + codeIn('extension/panel')],
   ['rates.json', codeIn('src/price')],
   ['working.json', codeIn('src/price') + codeIn('src/trip') + codeIn('extension/panel') + codeIn('extension/components')],
-  ['add-on.json', readFileSync('manifest.template.json', 'utf8')],
+  ['add-on.json', readFileSync('manifest.template.json', 'utf8') + codeIn('extension/platform')],
 ] as const;
 
 const keysOf = (part: string): string[] => Object.keys(JSON.parse(readFileSync(`extension/_locales/en/${part}`, 'utf8')));
