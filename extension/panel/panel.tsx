@@ -19,7 +19,7 @@ import type { Capture, Host } from './host.ts';
 import { Notice, Unread } from './notice.tsx';
 import { Reading } from './reading.tsx';
 import { Back } from './sweep/back.tsx';
-import { LazySweepList } from './sweep/lazy-list.tsx';
+import { LaterSweepList } from './sweep/later-list.ts';
 import { listWords } from './sweep/list-words.ts';
 import { toKeep } from './sweep/to-keep.ts';
 import { useList } from './sweep/use-list.ts';
@@ -83,7 +83,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
         <Editing.Provider value={edits}>
           <main class="panel" data-state={state}>
             {state === 'list' && swept && (
-              <LazySweepList key={swept.run} host={host.sweep} swept={swept} rows={rows} onKeep={keepMany} {...list} />
+              <LaterSweepList key={swept.run} host={host.sweep} swept={swept} rows={rows} onKeep={keepMany} {...list} />
             )}
             {state !== 'list' && swept && (
               <Back key={capture?.at} ads={swept.ads.length} takesFocus={list.left.opened !== null} onBack={list.onBack} />

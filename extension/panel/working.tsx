@@ -2,9 +2,9 @@
 import { type Evaluation, STEP_GROUPS, type Step, type StepGroup } from '../../src/listing/evaluation.ts';
 import type { Settings } from '../../src/listing/settings.ts';
 import type { DistanceUnit } from '../../src/units/length.ts';
+import { fetchedLater } from '../components/fetched-later.tsx';
 import { useWords } from '../components/speech.ts';
 import { AllInChart } from './all-in-chart.tsx';
-import { SavingChart } from './saving-chart.tsx';
 import { Split } from './split.tsx';
 import { StepLine } from './step-line.tsx';
 import type { Units } from './step-words.ts';
@@ -15,6 +15,9 @@ export interface WorkingProps {
   readonly distanceUnit: DistanceUnit;
   readonly onSettings: (changed: Partial<Settings>) => void;
 }
+
+/** Drawn where the working is unfolded, and so after the answer. */
+const SavingChart = fetchedLater(async () => (await import('./saving-chart.tsx')).SavingChart);
 
 export function Working({ evaluation, settings, distanceUnit, onSettings }: WorkingProps) {
   const { t } = useWords();

@@ -10,29 +10,24 @@ let keys: Readonly<Record<string, string>> = { 'take-ad': 'Alt+Shift+U', 'read-e
 
 /** Learns them: the buyer may have changed them, or another extension have them. Until then the suggested ones are told. */
 export async function learnKeys(): Promise<void> {
-  const all = (await api().commands?.getAll?.()) ?? [];
+  const all = (await api().commands?.getAll()) ?? [];
   keys = Object.fromEntries(all.map(({ name, shortcut }) => [name, shortcut ?? '']));
 }
 
 /** A string with its key in place of `{ask_key}` or `{sweep_key}`: without one the button in the toolbar is named, and a bare hint says nothing. */
-const withKey = (name: string): string => {
+function withKey(name: string): string | undefined {
   const text = api().i18n.getMessage(name);
-  const [place, what] = /\{(ask|sweep)_key\}/.exec(text) ?? [];
-  if (!place) return text;
-  const key = keys[what === 'ask' ? 'take-ad' : 'read-every-ad']?.replace('Shift', getMessage('shift_key'));
+  const place = /{\w+_key}/.exec(text)?.[0];
+  if (!place) return text || undefined;
+  const key = keys[place === '{ask_key}' ? 'take-ad' : 'read-every-ad']?.replace('Shift', getMessage('shift_key'));
   return key || !name.endsWith('_shortcut') ? text.replace(place, key || getMessage('toolbar_key')) : '';
-};
+}
 
 /** All strings, looked up as they are asked for: what `speaker` takes. A missing key is undefined. */
 export const strings = (): Strings =>
   new Proxy<Record<string, string>>(
     {},
-    {
-      get: (_, key) => {
-        if (typeof key !== 'string' || !/^\w+$/.test(key)) return undefined;
-        return withKey(key) || (api().i18n.getMessage(key) ? '' : undefined);
-      },
-    },
+    { get: (_, key) => (typeof key === 'string' && /^\w+$/.test(key) ? withKey(key) : undefined) },
   );
 
 /** Tag for numbers and dates: the browser's language when the strings are in it too ("en-GB"), else the strings' own ("en"). */

@@ -1,4 +1,5 @@
 /** "How was this worked out?": its parts, and every assumption in it changed, refused, and put back. */
+import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { today } from '../../../extension/components/today.ts';
 import { evaluate } from '../../../src/evaluate.ts';
@@ -180,14 +181,17 @@ describe('the charts', () => {
     byDistance,
   };
   const steps = (['drive', 'cost'] as const).map((group) => ({ ...evaluation().worth.steps[0], id: group, group }) as Step);
-  const show = (over: Partial<Evaluation>) =>
+  const show = async (over: Partial<Evaluation>) => {
     mount(ready(), (): Evaluation => {
       const base = evaluation(over);
       return { ...base, worth: { ...base.worth, steps } };
     });
+    // Fetched when it is first shown.
+    await act(async () => void (await import('../../../extension/panel/saving-chart.tsx')));
+  };
 
-  test('saving against distance: to scale, with the break-even and the seller marked, and the same in a table', () => {
-    show({ prospect, trip: trip({ distance: { value: 16.09344, unit: 'km' } }) });
+  test('saving against distance: to scale, with the break-even and the seller marked, and the same in a table', async () => {
+    await show({ prospect, trip: trip({ distance: { value: 16.09344, unit: 'km' } }) });
     const chart = '[data-group="drive"] .chart';
     // 10 and 30 of 40 miles; from $30 down to -$18 at the worst, so that $20 stands 38/48 up.
     expect(find(`${chart} [data-mark="own"] line`).getAttribute('x1')).toBe('25.000%');
@@ -202,19 +206,19 @@ describe('the charts', () => {
     ]);
   });
 
-  test('no distance known: no seller; nothing to save: no chart', () => {
-    show({ prospect });
+  test('no distance known: no seller; nothing to save: no chart', async () => {
+    await show({ prospect });
     expect(document.querySelector('[data-mark="own"]')).toBeNull();
     expect(document.querySelector('[data-mark="gone"]')).not.toBeNull();
-    show({ prospect: { ...prospect, breakEvenDistance: { value: 90, unit: 'mi' } } });
+    await show({ prospect: { ...prospect, breakEvenDistance: { value: 90, unit: 'mi' } } });
     expect(document.querySelector('[data-mark="gone"]')).toBeNull();
     expect(text('[data-group="drive"] figcaption')).toContain('Nothing is left only from 90 mi on');
-    show({ prospect: { ...prospect, byDistance: [] } });
+    await show({ prospect: { ...prospect, byDistance: [] } });
     expect(document.querySelector('[data-group="drive"] .chart')).toBeNull();
   });
 
-  test('where the all-in goes: price by item and drive, in parts that fill the bar, and in words', () => {
-    show({ trip: trip() });
+  test('where the all-in goes: price by item and drive, in parts that fill the bar, and in words', async () => {
+    await show({ trip: trip() });
     const parts = [...document.querySelectorAll('[data-group="cost"] [data-part]')];
     // $175, $5 and $12 of $192.
     expect(parts.map((part) => [part.getAttribute('x'), part.getAttribute('width')])).toEqual([

@@ -214,7 +214,7 @@ describe('stopping', () => {
     const { sweep } = await show({ state: 'ended' });
     sweep.host.start.mockResolvedValueOnce(false);
     await click('[data-again]');
-    expect(text('.complaint')).toContain('{sweep_key}');
+    expect(text('.complaint')).toContain('Alt+Shift+L');
   });
 });
 
