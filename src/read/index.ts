@@ -48,7 +48,7 @@ import { finishItem, nameDrafts } from './refiners/finish.ts';
 import { finishAsking } from './refiners/finish-asking.ts';
 import { implySet, withNamedSet, withSetPlates } from './refiners/implied-sets.ts';
 import { settleLabels } from './refiners/labelled.ts';
-import { takeLoneTotals } from './refiners/lone-totals.ts';
+import { leaveMixed, takeLoneTotals } from './refiners/lone-totals.ts';
 import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pageDoubts } from './refiners/page-doubts.ts';
@@ -119,7 +119,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const weighed = draftsOfQuantities(scan, quantities);
   const told = withSetPlates([...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))], totals);
   told.sort((a, b) => firstToken(a) - firstToken(b));
-  const drafts = tellApart(scan, settleLabels(scan, told));
+  const drafts = leaveMixed(scan, tellApart(scan, settleLabels(scan, told)), totals);
   settleUnits(
     scan,
     drafts,
@@ -158,7 +158,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     asking: finishAsking(scan, wanted ? NOTHING : asked, prices, currency),
     items: named.map(({ id, item }) => finishItem(scan, id, item, money)),
     sold: nameDrafts(sold).map(({ id, item }) => finishItem(scan, id, item, money)),
-    statedTotal: aboutThisTrade ? finishTotal(scan, totals, live) : null,
+    statedTotal: aboutThisTrade ? finishTotal(scan, totals, live, sold) : null,
     place: readPlace(text),
     distance: null,
     aboutThisTrade,

@@ -6,7 +6,7 @@ import { OWN } from './noun-counts.ts';
 import { countBefore, isAside } from './nouns.ts';
 
 const LATER =
-  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()/dg;
+  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()|(?<=[z_],)a?(p)(?=[,.l]|$)/dg;
 /** "25 lb $25, 35 lb $35, two of each": for all weights of the clause that have no count. */
 const OF_EACH = /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&j](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)/dg;
 /** How far back the weight may stand, in tokens. */
@@ -52,8 +52,8 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
   });
   findAll(scan, LATER, ({ from, to, group }) => {
     const number = group(1) ?? group(3) ?? group(5) ?? group(7) ?? group(9);
-    const pairs = group(2) !== null || group(4) !== null || group(6) !== null || group(8) !== null;
-    const pieces = valueAt(scan, number?.[0] ?? from);
+    const pairs = group(2) !== null || group(4) !== null || group(6) !== null || group(8) !== null || group(11) !== null;
+    const pieces = group(11) ? 1 : valueAt(scan, number?.[0] ?? from);
     const count = pieces !== null && pairs ? pieces * 2 : pieces;
     const before = counted.findLastIndex((quantity) => quantity.to < from && from - quantity.to < REACH);
     const behind = counted.findIndex((quantity) => quantity.from > from && quantity.from - from < 6);

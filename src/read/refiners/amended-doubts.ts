@@ -1,7 +1,8 @@
-/** Doubts about ads that were changed after they were written: a corrected count that may be another's, a price from before something was sold. */
+/** Doubts about ads that were changed after they were written: a corrected count that may be another's, goods that somebody has spoken for, a price from before something was sold. */
 import type { Doubt } from '../../listing/reading.ts';
 import { money } from '../../units/money.ts';
 import { message } from '../../words/message.ts';
+import type { Place } from '../mention.ts';
 import { readUpdates, updateAt } from '../recognisers/updates.ts';
 import { type Scan, span } from '../text/scan.ts';
 import type { Asked } from './asked.ts';
@@ -21,6 +22,7 @@ export function amendedDoubts(
 ): Doubt[] {
   const doubts: Doubt[] = [];
   for (const { id, item } of named) {
+    if (item.pending) doubts.push(pendingDoubt(scan, id, item.pending));
     const { count, was } = item;
     if (!count || was === undefined || was === count.value) continue;
     const about = `${id}.count`;
@@ -41,6 +43,15 @@ export function amendedDoubts(
     doubts.push({ id: 'sold_since:asking.amount', about: 'asking.amount', why: message('doubt_sold_since'), choices, evidence });
   }
   return doubts;
+}
+
+/** Somebody has spoken for the goods and not fetched them. */
+function pendingDoubt(scan: Scan, id: string, { from, to }: Place): Doubt {
+  const choices = [
+    { says: message('choice_still_there'), corrections: [] },
+    { says: message('choice_gone'), corrections: [{ path: id, value: null }] },
+  ];
+  return { id: `pending:${id}`, about: id, why: message('doubt_pending'), choices, evidence: [span(scan, from, to)] };
 }
 
 /** Goods told before the price and said to be sold behind it; a price that is itself an update knows of it. */

@@ -34,6 +34,16 @@ function isForHandles(scan: Scan, { from, count, weight, unit }: Quantity): bool
   return false;
 }
 
+/** "Wall balls 14 lb, 5", "medicine balls 10 lb, 12 lb and 14 lb", "a weighted vest, 40 lbs": the token of the goods that are no plates. */
+function ofHeavyGoods(scan: Scan, { from, noun }: Quantity): number | null {
+  if (noun !== null) return null;
+  for (let i = from - 1; i >= 0 && from - i < 24 && scan.clause[i] === scan.clause[from]; i -= 1) {
+    if (scan.plain[i] === 'k') return scan.tokens[i]?.term?.sense === 'heavy' ? i : null;
+    if (!'nduhsqc,/xp()-:UaC%&'.includes(scan.plain[i] ?? '_') || scan.letters[i] === 'M') return null;
+  }
+  return null;
+}
+
 /** The kind of weighed goods that the ad is mostly about: bumpers or dumbbells only when no plates are named. */
 function dominantKind(scan: Scan): Kind {
   const seen = new Map<Kind, number>();
@@ -180,6 +190,8 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
     );
   const busy = new Set(quantities.map(({ from }) => scan.tokens[from]?.line));
   return quantities.map((quantity) => {
+    const heavy = behind(scan, quantity) === null ? ofHeavyGoods(scan, quantity) : null;
+    if (heavy !== null) return { kind: 'other', at: heavy, assumed: false };
     const alone = quantity.noun === null && behind(scan, quantity) === null;
     const owner = alone ? (spokenOf(scan, quantity) ?? ownerOf(scan, quantity, bareOfPlates)) : null;
     const inside = quantity.noun ?? owner ?? titled(scan, quantity);

@@ -87,6 +87,10 @@ function spreadSize(drafts: readonly Draft[], fact: Fact, told: readonly Draft[]
     if (isPlate(item.kind) && !told.includes(item)) item.spread.push({ value, rule: fact.rule, from: fact.from, to: fact.to });
 }
 
+/** "2 inch thick … 1.9 inch OD": the same size, told to a part of the inch. */
+const isFiner = ({ measure, value }: Fact, known: Fact): boolean =>
+  measure === 'shaftMm' && known.value % 25.4 === 0 && value % 25.4 !== 0 && Math.abs(value / known.value - 1) < 0.1;
+
 export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: readonly Fact[]): void {
   const bores = new Set(facts.filter(({ measure }) => measure === 'boreMm').map(({ value }) => value));
   for (const fact of facts) {
@@ -98,7 +102,7 @@ export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: read
     const list = BAR_MEASURES.includes(fact.measure) ? barsOf(scan, drafts, fact) : subjectOf(scan, drafts, fact.from, fitting);
     for (const item of list) {
       const known = item.measures.get(fact.measure);
-      if (!known) item.measures.set(fact.measure, fact);
+      if (!known || isFiner(fact, known)) item.measures.set(fact.measure, fact);
     }
     spreadSize(drafts, fact, list);
   }

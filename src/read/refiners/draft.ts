@@ -33,6 +33,8 @@ export interface Draft {
   conditions: Known<Condition>[];
   ownPrice: { amount: number; currency: string | null; place: Place } | null;
   sold: boolean;
+  /** Where the ad says that somebody has spoken for it. */
+  pending?: Place;
   partitive: boolean;
   /** Count and weight could be the other way round. */
   either: boolean;

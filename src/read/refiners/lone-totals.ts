@@ -29,6 +29,25 @@ function sumsOf(drafts: readonly Draft[]): readonly number[] {
 
 const isNear = (value: number, sums: readonly number[]): boolean => sums.some((sum) => Math.abs(value - sum) <= 0.02 * sum);
 
+/** "300 lb of plates, mostly 45s and 25s": the sizes that tell what the weight is made of are no lines of their own. */
+export function leaveMixed(scan: Scan, drafts: readonly Draft[], totals: readonly Total[]): Draft[] {
+  const mixed = scan.tokens.flatMap(({ term }, at) => {
+    const total =
+      term?.sense === 'mostly'
+        ? totals.find((one) => ['weight-of-goods', 'heavy-goods'].includes(one.rule) && one.to < at)
+        : undefined;
+    return total && scan.clause[total.to] === scan.clause[at] && at - total.to < 8 ? [at] : [];
+  });
+  if (mixed.length === 0) return [...drafts];
+  const isPart = (item: Draft): boolean =>
+    isPlate(item.kind) &&
+    item.count === null &&
+    item.weight !== null &&
+    mixed.some((at) => item.places.every(({ from }) => from > at && scan.clause[from] === scan.clause[at]));
+  // Their noun stands before the word, and was used up by none of them.
+  return drafts.filter((item) => !isPart(item));
+}
+
 /** Takes the lone weights that are totals out of the drafts. */
 export function takeLoneTotals(scan: Scan, drafts: Draft[]): Total[] {
   const found: Total[] = [];

@@ -20,7 +20,8 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
   for (let at = 0; at < scan.plain.length; at += 1) {
     if (left && scan.clause[at] === left.clause) continue;
     // Used up where only some of the goods are sold (see left-over.ts).
-    if (scan.letters[at] !== 'Y' || /N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
+    const pending = scan.tokens[at]?.term?.sense === 'pending';
+    if ((scan.letters[at] !== 'Y' && !pending) || /N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
     // "was 4, sold one" leaves the rest.
     if (/^[nd][.,;!)l]/.test(scan.plain.slice(at + 1, at + 3))) continue;
     const clause = scan.clause[at];
@@ -29,7 +30,9 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
       Math.max(...item.places.filter(({ from }) => scan.clause[from] === clause).map(({ to }) => to));
     const before = inClause.filter((item) => ends(item) < at).sort((a, b) => ends(b) - ends(a));
     const goods = before.length > 0 ? together(scan, before, ends, at) : inClause.filter((item) => isSaidBehind(scan, item, at));
-    for (const item of goods) item.sold = true;
+    for (const item of goods)
+      if (pending) item.pending = { rule: 'pending', from: at, to: at };
+      else item.sold = true;
   }
 }
 
@@ -39,7 +42,9 @@ function exceptions(scan: Scan): { clause: number; kinds: Set<string>; weights: 
     const clause = scan.clause[at] ?? 0;
     const except =
       scan.letters[at] === 'Y' && ALL_BEFORE.test(words(scan, at - 2, at)) && scan.plain.slice(at + 1, at + 3).includes('Q');
-    const only = ONLY.test(scan.tokens[at]?.text ?? '') && LEFT_AT_END.test(words(scan, at + 1, at + 7));
+    const only =
+      ONLY.test(scan.tokens[at]?.text ?? '') &&
+      (LEFT_AT_END.test(words(scan, at + 1, at + 7)) || LEFT_FOR_SURE.test(scan.plain.slice(at + 1, at + 11)));
     if (!except && !only) continue;
     const kinds = new Set<string>();
     const weights = new Set<number>();
@@ -56,6 +61,8 @@ function exceptions(scan: Scan): { clause: number; kinds: Set<string>; weights: 
 
 const ALL_BEFORE = /\b(?:all|everything|alles|alle)$/;
 const ONLY = /^(?:only|only the|just the|nur noch|es ist nur noch|nur)$/;
+/** "Just the plates are left for sure, …" */
+const LEFT_FOR_SURE = /^a?[mC]{0,3}(?:k|n-?[uhs]k?|vk?)z?&[zw]{0,2}(?:[.,!;)l]|$)/;
 const LEFT_AT_END = /^(?:the |die |der |das )?(?:\S+ ){1,3}(?:left|remaining|da|ubrig)(?: [.,!;].*|\s*)$/;
 
 const words = (scan: Scan, from: number, to: number): string =>

@@ -3,6 +3,7 @@ import { inPounds } from '../../units/mass.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
+import { lotAt, lotsOf } from './lots.ts';
 import { calledAlike } from './subject.ts';
 
 const keyOf = (item: Draft): string =>
@@ -32,7 +33,7 @@ function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
 }
 
 /** Count of two mentions of one size: the same said twice, or two lots. */
-function joinCounts(into: Draft, other: Draft, scan: Scan): void {
+function joinCounts(into: Draft, other: Draft, scan: Scan, lots: readonly number[]): void {
   if (other.count === null || other.partitive || other.label !== undefined || isSingledOut(scan, into, other)) return;
   if (into.partitive) {
     into.partitive = false;
@@ -48,6 +49,12 @@ function joinCounts(into: Draft, other: Draft, scan: Scan): void {
   const lineA = scan.tokens[firstToken(into)]?.line ?? 0;
   const lineB = scan.tokens[firstToken(other)]?.line ?? 0;
   const ownPrices = into.ownPrice !== null && other.ownPrice !== null;
+  const lotA = lotAt(lots, firstToken(into));
+  const lotB = lotAt(lots, firstToken(other));
+  if (lotA > 0 && lotB > 0 && lotA !== lotB) {
+    into.count = { ...into.count, value: into.count.value + other.count.value };
+    return;
+  }
   const sameLine = lineA === lineB;
   const title = lineA === 0 || lineB === 0;
   const differ = into.count.value !== other.count.value;
@@ -63,8 +70,10 @@ const WEIGHED = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
 const fitsDiffer = (a: Draft, b: Draft): boolean => !!a.fits && !!b.fits && a.fits.value !== b.fits.value;
 
 /** Two bars, racks or benches are two when each has its own price or its own line of a list. */
-function apart(scan: Scan, a: Draft, b: Draft): boolean {
+function apart(scan: Scan, a: Draft, b: Draft, lots: readonly number[]): boolean {
   if (fitsDiffer(a, b)) return true;
+  const [lotA, lotB] = [a, b].map((item) => lotAt(lots, firstToken(item)));
+  if (lotA && lotB && lotA !== lotB && !WEIGHED.includes(a.kind)) return true;
   if (WEIGHED.includes(a.kind)) return false;
   if (a.ownPrice && b.ownPrice && a.ownPrice.amount !== b.ownPrice.amount) return true;
   const starts = (item: Draft): boolean => {
@@ -80,15 +89,16 @@ function apart(scan: Scan, a: Draft, b: Draft): boolean {
 export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const merged: Draft[] = [];
   const byKey = new Map<string, Draft>();
+  const lots = lotsOf(scan);
   for (const item of drafts) {
     const key = keyOf(item);
     const known = byKey.get(key);
-    if (!known || (item.label === undefined && apart(scan, known, item))) {
+    if (!known || (item.label === undefined && apart(scan, known, item, lots))) {
       byKey.set(key, item);
       merged.push(item);
       continue;
     }
-    joinCounts(known, item, scan);
+    joinCounts(known, item, scan, lots);
     if (item.ownPrice) {
       known.ownPrice = known.ownPrice
         ? { ...known.ownPrice, amount: known.ownPrice.amount + item.ownPrice.amount }
@@ -143,7 +153,9 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
     const title = (item.count === null || item.count.implied) && isTitle(scan, item);
     // "Two bars. One is a 45 lb bar …, the other a 35 lb one": each is told.
     const sum = telling.reduce((pieces, { count }) => pieces + (count?.value ?? 0), 0);
-    if (!plates && telling.length > 1 && item.ownPrice === null && (title || item.count?.value === sum)) continue;
+    // "BARS" over a list of bars, "I won't test bars" behind it, count none.
+    const summary = title || item.count === null || item.count.value === sum;
+    if (!plates && telling.length > 1 && item.ownPrice === null && summary) continue;
     if (!first || (!plates && (telling.length !== 1 || fitsDiffer(first, item)))) {
       kept.push(item);
       continue;
@@ -161,6 +173,7 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
 
 /** What "rubber plates, 50 mm holes, no rust" says of the plates listed elsewhere. */
 function takeFacts(into: Draft, from: Draft): void {
+  if (from.pending) into.pending ??= from.pending;
   into.fits ??= from.fits;
   into.material ??= from.material;
   into.grade ??= from.grade;
@@ -188,6 +201,8 @@ export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
       .map(({ text }) => text)
       .join(' ');
     if (/\b(other|another|extra|more|second|last|some)\b/.test(before)) continue;
+    // "The bar that came with it was junk, I threw it out": that one, and no other.
+    if (gone.places.some(({ to }) => scan.tokens[to + 1]?.term?.sense === 'which')) continue;
     // "Dumbbells gone" are all of them, of whatever weight.
     const any = gone.weight === null && gone.count === null && gone.total === null;
     const alike = drafts.filter(

@@ -34,7 +34,9 @@ const LATER: readonly (readonly [string, ...string[]])[] = [
 ];
 
 const TOTALS: readonly (readonly [string, string | null])[] = [
-  ['Rack, bar and 270 in plates', '270 lb <weight-in-goods>'],
+  ['Bar and 270 in plates', '270 lb <weight-in-goods>'],
+  // Beside a rack it is what the plates weigh.
+  ['Rack, bar and 270 in plates', null],
   ['Bar + 270 in plates = 315', '315 lb <total-sum>'],
   ['Plates and a bar, had them on the scale all together and it said 345', '345 lb <total-on-scale>'],
   ['4 x 45 lb plates, 80 in a rack', null],

@@ -39,7 +39,7 @@ export const CONDITIONS: readonly Entry[] = spelt([
     'no-rust',
   ),
   condition(
-    `${adjectives('verbogen|gebogen|krumm|verzogen|durchgebogen|durchgehangen')}|knick|eiert|eiern|schlag drin|hat einen schlag|hat schlag|leicht verbogen|leicht krumm|minimal krumm|minimal verbogen|etwas krumm|etwas verbogen|leicht gebogen|minimal gebogen|leichte biegung|leichte krümmung|nicht ganz gerade|nicht mehr ganz gerade|nicht gerade|nicht mehr gerade|hängt durch|läuft nicht rund|unwucht|verkrümmt|banane`,
+    `${adjectives('verbogen|gebogen|krumm|verzogen|durchgebogen|durchgehangen')}|knick|dreht sich von selbst|dreht sich von allein|dreht sich von alleine|dreht sich immer in die gleiche lage|dreht sich immer in dieselbe lage|rollt immer auf die gleiche seite|rollt immer auf dieselbe seite|eiert|eiern|schlag drin|hat einen schlag|hat schlag|leicht verbogen|leicht krumm|minimal krumm|minimal verbogen|etwas krumm|etwas verbogen|leicht gebogen|minimal gebogen|leichte biegung|leichte krümmung|nicht ganz gerade|nicht mehr ganz gerade|nicht gerade|nicht mehr gerade|hängt durch|läuft nicht rund|unwucht|verkrümmt|banane`,
     'bent',
     'straight',
   ),

@@ -76,6 +76,7 @@ export const RELATIONS: readonly Entry[] = spelt([
     'verkauft|bereits verkauft|schon verkauft|leider verkauft|sind verkauft|ist verkauft|wurde verkauft|wurden verkauft|ist weg|sind weg|schon weg|bereits weg|ist schon weg|sind schon weg|ist bereits weg|sind bereits weg|leider weg|leider schon weg|sind leider schon weg|ist leider schon weg|reserviert|ist reserviert|sind reserviert|bereits reserviert|vorgemerkt|vergeben|schon vergeben|bereits vergeben|nicht mehr verfügbar|nicht mehr da|nicht mehr zu haben|abgeholt|wurde abgeholt|wurden abgeholt|ausverkauft|sold',
     { code: 'Y' },
   ],
+  ['meist|meistens|hauptsächlich|überwiegend|größtenteils|vorwiegend|vor allem', { code: 'z', sense: 'mostly' }],
   [
     'verkauft wird|verkauft werden|wird verkauft|werden verkauft|verkauft sich|wird hier verkauft|werden hier verkauft|wird nur zusammen verkauft|werden nur zusammen verkauft|wird nur komplett verkauft|werden nur komplett verkauft|nur zusammen verkauft|nur komplett verkauft|zusammen verkauft|komplett verkauft|einzeln verkauft|als set verkauft|nur als set verkauft|im set verkauft|nur im set verkauft|wird privat verkauft|muss verkauft werden|müssen verkauft werden|soll verkauft werden|sollen verkauft werden|zu verkaufen|zum verkauf|verkaufe|verkaufen|biete|von privat verkauft|wegen umzug verkauft|wegen platzmangel verkauft|da verkauft|nicht reserviert|keine reservierung|wird nicht reserviert|ich reserviere nicht',
     { code: 'z' },

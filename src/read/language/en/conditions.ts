@@ -50,7 +50,7 @@ export const CONDITIONS: readonly Entry[] = [
     'straight',
   ),
   condition(
-    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|isnt straight|aint straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight",
+    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|isnt straight|aint straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
     'bent',
     'straight',
   ),

@@ -60,7 +60,7 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns(
     'bar',
-    "barbell|bar bell|barbel|barbell bar|straight barbell|olympic barbell|olympic bar|oly bar|olympic weight bar|olympic lifting bar|olympic straight bar|straight bar|power bar|power lifting bar|powerlifting bar|weightlifting bar|weight lifting bar|lifting bar|deadlift bar|squat bar|weight bar|long bar|bench press bar|bench bar|training bar|technique bar|bushing bar|bearing bar|womens bar|mens bar|women's bar|men's bar|ladies bar",
+    "barbell|bar bell|barbel|barbell bar|straight barbell|olympic barbell|olympic bar|oly bar|olympic weight bar|olympic lifting bar|olympic straight bar|straight bar|power bar|power lifting bar|powerlifting bar|weightlifting bar|weight lifting bar|lifting bar|deadlift bar|squat bar|weight bar|long bar|bench press bar|bench bar|training bar|technique bar|bushing bar|bearing bar|womens bar|mens bar|women's bar|men's bar|ladies bar|axle|axle bar|fat bar|thick bar|fat axle|thick axle",
   ),
   ...nouns('bar', 'bar', weak),
   ...nouns(
@@ -74,12 +74,17 @@ export const NOUNS: readonly Entry[] = [
   ...nouns('other', 'dumbbell bar|dumbbell handle|dumbell bar|dumbell handle|dumbbell rod', { sense: 'handle' }),
   ...nouns(
     'other',
-    'safety squat bar|ssb|specialty bar|speciality bar|axle|cambered bar|cambered bench bar|bow bar|cambered squat bar|football bar|multi grip bar|tricep bar|triceps bar|olympic tricep bar|tricep hammer bar|hammer curl bar|tricep curl bar|lat bar|lat pulldown bar|pull down bar|pulldown bar|pull up bar|pullup bar|chin up bar|chinup bar|dip bar|dip attachment|dip station|landmine|axle bar|log bar|row bar|spreader bar|bar pad|squat pad|barbell pad|neck pad|dumbbell stand/-',
+    'safety squat bar|ssb|specialty bar|speciality bar|swiss bar|multi grip swiss bar|neutral grip bar|cambered bar|cambered bench bar|bow bar|cambered squat bar|football bar|multi grip bar|tricep bar|triceps bar|olympic tricep bar|tricep hammer bar|hammer curl bar|tricep curl bar|lat bar|lat pulldown bar|pull down bar|pulldown bar|pull up bar|pullup bar|chin up bar|chinup bar|dip bar|dip attachment|dip station|landmine|log bar|row bar|spreader bar|bar pad|squat pad|barbell pad|neck pad|dumbbell stand/-',
   ),
   ...nouns(
     'other',
-    'lat pulldown|lat pull down|lat tower|lat machine|lat attachment|cable machine|cable crossover|home gym machine|home gym system|multi gym|leg press|leg extension|tricep rope|triceps rope|cable handle|cable attachment|leg curl|leg curl attachment|leg attachment|leg developer|preacher pad|preacher attachment|preacher curl attachment|smith machine|functional trainer|weight machine|pulley system|pulley|ab roller|ab wheel|ab bench|hyperextension bench|roman chair|ghd|glute ham developer|plyo box/plyo boxes|medicine ball|slam ball|wall ball|battle rope|sandbag|punching bag|heavy bag|weight belt|lifting belt|dip belt|lifting strap|lifting glove|weight vest|ankle weight|wrist weight|foam roller|gym flooring/-|rubber flooring/-|treadmill|elliptical|exercise bike|stationary bike|rowing machine|rower|resistance band|pull up tower|power tower|deadlift platform|lifting platform|deadlift jack|bar jack|crossbar|jerk block|pin press|sled|farmers walk handle|stability ball|exercise ball|mirror|sit up bench/sit up benches|knee sleeve|jump rope|speed rope|weight tree attachment/-|calf machine|calf raise|t bar row|dip bars attachment/-|chalk bowl',
+    'lat pulldown|lat pull down|lat tower|lat machine|lat attachment|cable machine|cable crossover|home gym machine|home gym system|multi gym|leg press|leg extension|tricep rope|triceps rope|cable handle|cable attachment|leg curl|leg curl attachment|leg attachment|leg developer|preacher pad|preacher attachment|preacher curl attachment|smith machine|functional trainer|weight machine|pulley system|pulley|ab roller|ab wheel|ab bench|hyperextension bench|roman chair|ghd|glute ham developer|plyo box/plyo boxes|battle rope|weight belt|lifting belt|dip belt|lifting strap|lifting glove|foam roller|gym flooring/-|rubber flooring/-|treadmill|elliptical|exercise bike|stationary bike|rowing machine|rower|resistance band|pull up tower|power tower|deadlift platform|lifting platform|deadlift jack|bar jack|crossbar|jerk block|pin press|sled|farmers walk handle|stability ball|exercise ball|mirror|sit up bench/sit up benches|knee sleeve|jump rope|speed rope|weight tree attachment/-|calf machine|calf raise|t bar row|dip bars attachment/-|chalk bowl',
     weak,
+  ),
+  ...nouns(
+    'other',
+    'medicine ball|med ball|slam ball|wall ball|sandbag|sand bag|punching bag|heavy bag|weight vest|weighted vest|ankle weight|wrist weight|stall mat|horse stall mat|rubber mat|gym mat|steel club|steel mace|atlas stone|log press',
+    { weak: true, sense: 'heavy' },
   ),
   ...nouns(
     'rack',

@@ -96,9 +96,15 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'Q' },
   ],
   [
-    'sold|gone|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|pending|spoken for|no longer available|are gone|is gone|already gone|went to the scrapper|went to the dump|went to scrap|was scrapped|got scrapped|threw it out|threw them out|sold out|sale pending|spf|pending pickup|been claimed|is claimed|are claimed|has been claimed|have been claimed|has been picked up|have been picked up|got claimed|got sold|got picked up|was claimed|were claimed|was sold|were sold|found a home|found a new home|someone took|somebody took|someone bought|somebody bought|someone grabbed|somebody grabbed',
+    'sold|gone|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|spoken for|no longer available|are gone|is gone|already gone|went to the scrapper|went to the dump|went to scrap|was scrapped|got scrapped|threw it out|threw them out|sold out|been claimed|is claimed|are claimed|has been claimed|have been claimed|has been picked up|have been picked up|got claimed|got sold|got picked up|was claimed|were claimed|was sold|were sold|found a home|found a new home|someone took|somebody took|someone bought|somebody bought|someone grabbed|somebody grabbed',
     { code: 'Y' },
   ],
+  // Promised and not fetched: still there if the buyer does not come.
+  [
+    'pending|sale pending|pending sale|spf|pending pickup|pending pick up|pending payment|on hold|is on hold|are on hold',
+    { code: 'z', sense: 'pending' },
+  ],
+  ['mostly|mainly|largely|primarily|a mix of|mix of|mixture of|a mixture of|chiefly', { code: 'z', sense: 'mostly' }],
   [
     'sold as|sold in|sold together|sold new|sold only|not sold|only sold|sold my|sold our|sold the house|sold for|being sold|must be sold|to be sold|can be sold|will be sold|sold individually|sold per',
     { code: 'z' },
@@ -149,7 +155,10 @@ export const MEASURES: readonly Entry[] = [
     'hole|holes|bore|center hole|centre hole|center holes|centre holes|hole size|hole diameter|holes in the middle|center|centre|centers|bores|inner diameter|inside diameter|opening|openings|hole in the middle|inside hole|id|hub',
     { code: 'B' },
   ],
-  ['grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|barrel|shaft dia', { code: 'S' }],
+  [
+    'grip diameter|shaft diameter|thickness|thick|diameter|dia|shaft thickness|bar diameter|od|o d|outer diameter|outside diameter|barrel|shaft dia',
+    { code: 'S' },
+  ],
   ['shaft', { code: 'S', part: 'bar' }],
   ['sleeve|sleeves', { code: 'T', part: 'bar' }],
   ['ends|sleeve diameter|loadable sleeve|loadable|end|collar to collar', { code: 'T' }],
