@@ -12,7 +12,7 @@ const BETWEEN = '(?:,?c|,|/)';
 const PLURALS = `(?:ns|v)(?:(?:${BETWEEN})?(?:ns|v)(?![xoejp]|-?[xn](?!s))){1,14}`;
 const LIST = `(?:(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}|${PLURALS}|n(?:l[•-]?n(?![uhqsxf])){2,14})`;
 const PAIRS_FIRST = new RegExp(
-  `(?:(${COUNT})-?(?:e?E|eo?|p(?:E|o)|o?E)|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)(?:E|e)?|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
+  `(?:(${COUNT})-?x?(?:e?E|eo?|p(?:E|o)|o?E)|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)(?:E|e)?|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
   'dg',
 );
 const PAIRS_BEHIND = new RegExp(
@@ -22,13 +22,13 @@ const PAIRS_BEHIND = new RegExp(
 /** "10, 15, 25 and 45 pairs". */
 const PAIRS_LIST = new RegExp(`((?:n${UNIT}?|v)(?:${BETWEEN}(?:n${UNIT}?|v)){2,14})${MODIFIERS}(p)(?![oE])`, 'dg');
 /** "10 15 25 35 45 pairs", "pairs of 45 35 25": sizes in order, three at least, with nothing between. */
-const SPACED = '(n{3,15}(?:-?[uh])?)';
+const SPACED = '(n(?:-?[uh])?(?:n(?:-?[uh])?){2,14})';
 const SPACED_BEHIND = new RegExp(
-  `${SPACED}[-,]?${MODIFIERS}(k?)[-:,]?\\(?(?:a?(${COUNT})?(p)(?:E|eo?|oe)?|(${COUNT})(?:e?E|e|oe))\\)?`,
+  `${SPACED}[-,]?${MODIFIERS}(k?)[-:,]?\\(?(?:a?(${COUNT})?(p)(?:E|eo?|oe)?|x?(${COUNT})(?:e?E|e|oe)|e(${COUNT})(?:j|(?=[,.;l)]|$)))\\)?`,
   'dg',
 );
 const SPACED_FIRST = new RegExp(
-  `(?:(${COUNT})(?:e?E|eo?|p[oE]?|oE)|(p)[oE]?)[-:,]?${MODIFIERS}(k?)[-:]?${SPACED}${MODIFIERS}(k?)(?![xsqfnp$'"/-])`,
+  `(?:(${COUNT})(?:x?e?E|eo?|p[oE]?|x?oE)|(p)[oE]?)[-:,]?${MODIFIERS}(k?)[-:]?${SPACED}${MODIFIERS}(k?)(?![xsqfnp$'"/-])`,
   'dg',
 );
 const SET_FIRST = new RegExp(`t[o:]{0,2}${MODIFIERS}(k)[-:(]{0,2}(${LIST})`, 'dg');
@@ -110,7 +110,7 @@ export function readEachOf(scan: Scan): Quantity[] {
   const inOrder = (list: readonly [number, number] | null): boolean =>
     list !== null && isInOrder(membersOf(scan, list[0], list[1]));
   findAll(scan, SPACED_BEHIND, (match) => {
-    const pieces = numberOf(match.group(3), match.group(5)) ?? 1;
+    const pieces = numberOf(match.group(3), match.group(5), match.group(6)) ?? 1;
     return inOrder(match.group(1)) && take('list-each', match.group(1), match.group(4) ? pieces * 2 : pieces, nounOf(match));
   });
   findAll(scan, SPACED_FIRST, (match) => {

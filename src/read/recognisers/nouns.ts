@@ -197,6 +197,18 @@ function isHeading(scan: Scan, at: number): boolean {
   return named > 0 && (count === null || count === named);
 }
 
+/** "Dumbbell set 5 lb to 50 lb with rack": the rack of the dumbbells that the same clause names, and of nothing else. */
+function isOfDumbbells(scan: Scan, at: number): boolean {
+  if (scan.tokens[at]?.text !== 'rack' || !/c[am]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at))) return false;
+  let named = false;
+  for (let i = at - 1; i >= 0 && at - i < 30 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
+    if (kind === 'dumbbell' || kind === 'kettlebell') named = true;
+    else if (kind) return false;
+  }
+  return named;
+}
+
 /** "Two bars, each with a pair of collars": how many there are of what each has its own. */
 function eachOfBars(scan: Scan, from: number): number {
   if (!/e[%cz]{1,2}[az]?$/.test(scan.plain.slice(Math.max(0, from - 5), from)) || scan.clause[from] !== scan.clause[from - 2])
@@ -233,7 +245,7 @@ export function readNouns(scan: Scan): Noun[] {
       rule: 'noun',
       from,
       to: at,
-      kind,
+      kind: kind === 'rack' && isOfDumbbells(scan, at) ? 'storage' : kind,
       count: times > 1 ? times * (count ?? 2) : count,
       plural: token.term?.plural === true || scan.tokens[at - 1]?.term?.sense === 'every',
       weak: token.term?.weak === true,

@@ -4,7 +4,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, SURE_WEIGHT, WEIGHT, weightAt } from './notation.ts';
 
 const OF = new RegExp(
-  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E|e)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd])${MODIFIERS}(k?)`,
+  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E|e)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd]|-[nd](?:[,.;l]|$))${MODIFIERS}(k?)`,
   'dg',
 );
 /** "pair of hex dumbbells 40s". */

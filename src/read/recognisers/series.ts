@@ -4,11 +4,14 @@ import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { findLetter, isCount, isSize, UNIT } from './notation.ts';
 
 const SERIES = new RegExp(
-  `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)(?:[zf]p)?[,(]?c?([zxf])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:,?(?:t?o?p))?`,
+  `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)t?(?:[zf]p)?[,(]?c?([zxf])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:,?(?:t?o?p))?`,
   'dg',
 );
 /** "Dumbbells 1 kg to 10 kg (ten pairs)": so many pieces whose weights are told by their range alone. */
-const RANGE_PIECES = new RegExp(`(?:(k)[:,(]?)?(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)[-:,(]{0,2}([nd])x?(p?)(?![oEuhqs])`, 'dg');
+const RANGE_PIECES = new RegExp(
+  `(?:(k)t?[:,(]?)?(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)t?(?:[-:,(]{0,2}(?:([nd])x?|a)?(p)(?![oEuhqs]))?`,
+  'dg',
+);
 const MOST_MEMBERS = 30;
 
 /** Whether the token between two numbers makes a range of them. */
@@ -43,10 +46,16 @@ export function readSeries(scan: Scan): Quantity[] {
     const kind = noun === null ? undefined : scan.tokens[noun]?.term?.kind;
     const low = valueAt(scan, group(2)?.[0] ?? from);
     const high = valueAt(scan, group(4)?.[0] ?? from);
-    const pieces = valueAt(scan, group(6)?.[0] ?? to);
+    const pieces = group(6) ? valueAt(scan, group(6)?.[0] ?? to) : 1;
+    const pair = group(7)?.[0] ?? null;
     if (low === null || high === null || low >= high || !isCount(pieces) || !isTo(scan, group(3)?.[0] ?? from)) return false;
-    if ((kind !== 'dumbbell' && kind !== 'kettlebell') || !group(7) || !isSize(high, unitBetween(scan, from, to))) return false;
-    found.push({ rule: 'range-pairs', from, to, count: pieces * 2, weight: null, unit: null, noun });
+    if ((kind !== 'dumbbell' && kind !== 'kettlebell') || !isSize(high, unitBetween(scan, from, to))) return false;
+    // "Dumbbells 2-25 lb" may be two of 25; "5 lb - 50 lb" is a range, and "in pairs" is one.
+    const sure = 'uhqs'.includes(scan.plain[(group(2)?.[1] ?? from) + 1] ?? '_') || scan.plain[group(3)?.[0] ?? from] === 'z';
+    if (pair === null && !(group(1) && sure)) return false;
+    const several = pair !== null && group(6) === null && scan.tokens[pair]?.term?.plural === true;
+    const count = pair === null || several ? null : pieces * 2;
+    found.push({ rule: count === null ? 'weight-range' : 'range-pairs', from, to, count, weight: null, unit: null, noun });
     return true;
   });
   return found;

@@ -19,7 +19,9 @@ const CHAIN = /(?<=_\)?(?:,c?|z?c|,a|l[-•]?))([nd])x?(n)(?![\duhfJ$¢xnqs"'/-]
 /** "8 discs of 45, 4 of 25, 2 of 10"; "Six plates of twenty kilos. Two of fifteen." */
 const CHAIN_OF = /(?<=_\)?(?:[,.;]c?|c|,a|[,.]?l[-•]?))([nd])o([nid])(?=[,.;lc)]|$)/dg;
 /** "a 45, a 25, a 3": the article counts one. */
-const CHAIN_ONE = /(?<=_,)a(n)(?=[,.;l]|$)/dg;
+const CHAIN_ONE = /(?<=_,)a(n)(?=[,.;lc]|$)/dg;
+/** "One 25, two 15s": one bare piece before a quantity that was sure. */
+const CHAIN_BEFORE = /(?<![$nd])d(n)(?=(?:,c?|c)a?_)/dg;
 const LONGEST_CHAIN = 12;
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
 const RUN = /(?:(?<=^|[l:•,.(c-])|(?<=[km][-:]?))[nd]n(?:,?c?[nd]n){1,11}(?![\duhn])/dg;
@@ -32,6 +34,10 @@ function isLink(scan: Scan, at: number): boolean {
   if (letter !== 'z' || scan.plain[at + 1] === 'e') return true;
   return /^(at|weighing|is|are)$/.test(token?.text ?? '') || token?.term?.sense === 'weighs';
 }
+
+/** Whether one of the quantities found begins behind the separator that follows a token. */
+const isQuantityAt = (scan: Scan, at: number, found: readonly Quantity[]): boolean =>
+  found.some(({ from }) => from > at && from - at <= 4 && scan.clause[from] === scan.clause[at]);
 
 export function readSideBySide(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
@@ -125,6 +131,12 @@ export function readSideBySide(scan: Scan): Quantity[] {
       return false;
     if (scan.plain[to + 1] === 't' || scan.plain[to + 1] === 'o') return false;
     found.push({ rule: 'a-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun });
+    return true;
+  });
+  findAll(scan, CHAIN_BEFORE, ({ from, to }) => {
+    const weight = valueAt(scan, to);
+    if (valueAt(scan, from) !== 1 || weight === null || !isPlateSize(weight) || !isQuantityAt(scan, to, found)) return false;
+    found.push({ rule: 'a-weight-in-list', from, to, count: 1, weight, unit: null, noun: null });
     return true;
   });
   findAll(scan, CHAIN_ONE, ({ from, to }) => {

@@ -12,6 +12,8 @@ const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, '
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 /** "20 single dumbbell", "45 lb single plate". */
 const SINGLE = new RegExp(`(n${UNIT}?)(d)${MODIFIERS}(k)`, 'dg');
+/** "Dumbbells 10s, 20s (pairs), 30 single". */
+const SINGLE_BARE = new RegExp(`(n${UNIT}?)(d)`, 'dg');
 /** "One lonely 30", "a lone 45", "a single 10", "one extra 25", "one two and a half". */
 const LONE = new RegExp(`([da])(m{1,2}|d|(?=i))(n${UNIT}?|[id])(?![nxudhfJ$¢"'/@-])`, 'dg');
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
@@ -93,6 +95,13 @@ export function readSingleWeights(scan: Scan): Quantity[] {
     const single = scan.tokens[group(2)?.[0] ?? to]?.term?.sense === 'single' && scan.tokens[to]?.term?.plural !== true;
     if (!weight || !single || !isSize(weight.value, weight.unit)) return false;
     found.push({ rule: 'single-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun: to });
+    return true;
+  });
+  findAll(scan, SINGLE_BARE, ({ from, to, group }) => {
+    const weight = weightAt(scan, from, group(1)?.[1] ?? from);
+    const single = scan.tokens[to]?.term?.sense === 'single' && /[,.;lc)]/.test(scan.plain[to + 1] ?? 'l');
+    if (!weight || !single || !isSize(weight.value, weight.unit)) return false;
+    found.push({ rule: 'single-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun: null });
     return true;
   });
   findAll(scan, LONE, ({ from, to, group }) => {

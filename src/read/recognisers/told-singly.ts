@@ -5,7 +5,7 @@ import { isSize } from './notation.ts';
 
 const HEADED = /([nd])(p?)[mkC]{0,3}&?k?[mC]?[:-]/dg;
 /** "6 kettlebells: 8, 12, 16, 20, 24 and 28 kg", "2 pairs of dumbbells: 20 lb and 30 lb". */
-const LISTED = /([nd])(p?)o?[mC]{0,3}(k)[mC]?[:]((?:nu?s?,?[,c/]){1,11}nu?s?)(?![x-]?[nd]|[f$J])/dg;
+const LISTED = /([nd])([pJ]?)o?[mC]{0,3}(k)[mC]?[:,(]((?:d?nu?s?,?[,c/]){1,11}d?nu?s?)(?![x-]?[nd]|[fJ]|(?<![uhs])[$])/dg;
 const LIST = /^[,.;c&zam()-]*$/;
 
 /** Gives each weight of the list its count, where there are as many as the count says. */
@@ -32,7 +32,19 @@ export function readHeadedLists(scan: Scan): Quantity[] {
   findAll(scan, LISTED, ({ from, to, group }) => {
     const [start, end] = group(4) ?? [to, to];
     const members: number[] = [];
-    for (let i = start; i <= end; i += 1) if (scan.plain[i] === 'n') members.push(i);
+    for (let i = start; i <= end; i += 1) {
+      if (scan.plain[i] === 'n') members.push(i);
+      // "Two trap bars, one 45 lb, one 60 lb".
+      if (scan.plain[i] === 'd' && valueAt(scan, i) !== 1) return false;
+    }
+    // "2 sets of dumbbells" are pairs; other words of time and measure are none.
+    const sets = scan.plain[group(2)?.[0] ?? from] === 'J';
+    if (
+      sets &&
+      (!/^sets of/.test(scan.tokens[group(2)?.[0] ?? from]?.text ?? '') ||
+        scan.tokens[group(3)?.[0] ?? from]?.term?.kind !== 'dumbbell')
+    )
+      return false;
     const unit = unitBetween(scan, start, end);
     const weights = members.map((at) => valueAt(scan, at) ?? 0);
     if (valueAt(scan, from) !== members.length || new Set(weights).size < members.length) return false;

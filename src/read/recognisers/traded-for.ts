@@ -10,6 +10,7 @@ export function isTradedFor(scan: Scan, at: number): boolean {
     const sense = scan.tokens[i]?.term?.sense;
     if (scan.letters[i] === 'M') return false;
     if (scan.plain[i] === 'w' || sense === 'toward' || scan.tokens[i]?.text === 'gegen') toward = true;
+    if (sense === 'trade-for') return !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, i - 2), i));
     if (sense === 'trade') return toward && !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, i - 2), i));
   }
   return false;

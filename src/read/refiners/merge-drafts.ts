@@ -69,12 +69,25 @@ const WEIGHED = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
 /** "Olympic bar, 45 lb. Standard bar, bent": goods of two sleeves. */
 const fitsDiffer = (a: Draft, b: Draft): boolean => !!a.fits && !!b.fits && a.fits.value !== b.fits.value;
 
+/** "Rubber coated discs: 4 x 2.5 kg. … Technique plates, plastic, 2.5 kg, pair, £10": of another make and at a price of their own. */
+function madeOtherwise(scan: Scan, a: Draft, b: Draft): boolean {
+  const line = (item: Draft): number => scan.tokens[firstToken(item)]?.line ?? 0;
+  return (
+    a.material !== null &&
+    b.material !== null &&
+    a.material.value !== b.material.value &&
+    b.ownPrice !== null &&
+    a.count !== null &&
+    line(a) !== line(b)
+  );
+}
+
 /** Two bars, racks or benches are two when each has its own price or its own line of a list. */
 function apart(scan: Scan, a: Draft, b: Draft, lots: readonly number[]): boolean {
   if (fitsDiffer(a, b)) return true;
   const [lotA, lotB] = [a, b].map((item) => lotAt(lots, firstToken(item)));
   if (lotA && lotB && lotA !== lotB && !WEIGHED.includes(a.kind)) return true;
-  if (WEIGHED.includes(a.kind)) return false;
+  if (WEIGHED.includes(a.kind)) return madeOtherwise(scan, a, b);
   if (a.ownPrice && b.ownPrice && a.ownPrice.amount !== b.ownPrice.amount) return true;
   const starts = (item: Draft): boolean => {
     const first = firstToken(item);

@@ -29,6 +29,27 @@ it.each([
   ["Dumbells 50's, 2 of em, rubber hex, $75", '75 lot | 2 dumbbell 50 lb'],
   ['Olympic discs: 2 @ 20kg, 4 @ 2.5kg - £90', '90 lot | 2 plate 20 kg, 4 plate 2.5 kg'],
   ['Chrome dumbbells 1kg to 10kg (ten pairs) £150', '150 lot | 20 dumbbell'],
+  ['1 x of each: 45, 35 and 25 lb olympic plates $60', '60 lot | 1 plate 45 lb, 1 plate 35 lb, 1 plate 25 lb'],
+  [
+    'Standard plates: one 25, two 15s, a 12 and three 8s. $20',
+    '20 lot | 1 plate 25 lb, 2 plate 15 lb, 1 plate 12 lb, 3 plate 8 lb',
+  ],
+  ['Olympic plates, two 15s. I have one 25 minutes away. $20', '20 lot | 2 plate 15 lb'],
+  ["Olympic plate set: 45's - 6, 35's - 2. $500", '500 lot | 6 plate 45 lb, 2 plate 35 lb'],
+  ['Set of 45s - 80 firm. Olympic plates', '80 lot | 2 plate 45 lb'],
+  ['Hantelscheiben 20 15 10 kg je 2 Stück 100 €', '100 lot | 2 plate 20 kg, 2 plate 15 kg, 2 plate 10 kg'],
+  ['dumbbell pairs 5lb 10lb 15lb $80', '80 lot | 2 dumbbell 5 lb, 2 dumbbell 10 lb, 2 dumbbell 15 lb'],
+  ['Hex dumbbells: 10s, 20s (pairs), 30 single. $100', '100 lot | 2 dumbbell 10 lb, 2 dumbbell 20 lb, 1 dumbbell 30 lb'],
+  ['Adjustable dumbbells 5-52.5 lb, pair, $200', '200 lot | 2 dumbbell'],
+  ['dumbbells 2-25 lb $20', '20 lot | 2 dumbbell 25 lb'],
+  ['Dumbbell set 5lb-50lb with rack $600', '600 lot | ? dumbbell, 1 storage'],
+  ['Power rack, dumbbells 5lb-50lb. $600', '600 lot | 1 rack, ? dumbbell'],
+  ['Two trap bars, one 45 lb, one 60 lb, $200', '200 lot | 1 hex-bar 45 lb, 1 hex-bar 60 lb'],
+  // Of another make at a price of their own.
+  [
+    'Olympic discs, rubber coated: 4 @ 2.5kg - £90\nTechnique plates, vinyl, 2.5kg, pair, £10',
+    '100 lot | 4 plate 2.5 kg =90, 2 plate 2.5 kg =10',
+  ],
   // Collars of each bar.
   ['Straight bar and curl bar, each has its 2 spring clips. $25', '25 lot | 1 bar, 1 curl-bar, 4 collars'],
   ['Two olympic bars, each with a pair of collars. $200', '200 lot | 2 bar, 4 collars'],

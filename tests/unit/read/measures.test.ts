@@ -27,6 +27,7 @@ const MEASURES: readonly (readonly [string, ...string[]])[] = [
   ['barbell, shaft is 28.5mm', 'bar-1 shaftMm 28.5 | shaft | shaft is 28.5mm'],
   ['barbell 29mm', 'bar-1 shaftMm 29 | bar-shaft | 29mm'],
   ['barbell, 1 1/4" thick', 'bar-1 shaftMm 31.75 | shaft | 1 1/4" thick'],
+  ['Axle bar 2 inch thick. 1.9" OD pipe', 'bar-1 shaftMm 48.26 | shaft | 1.9" OD'],
   ['barbell, 1¼" thick', 'bar-1 shaftMm 31.75 | shaft | 1¼" thick'],
   ['barbell, 1-1/4 inch shaft', 'bar-1 shaftMm 31.75 | shaft | 1-1/4 inch shaft'],
   ['barbell, shaft diameter 1.25 inches', 'bar-1 shaftMm 31.75 | shaft | shaft diameter 1.25 inches'],

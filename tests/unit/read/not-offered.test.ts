@@ -12,6 +12,7 @@ it.each([
   ['Olympic bar $80. Looking for two 35s and a 10 in trade', '80 lot | 1 bar'],
   ['Womens bar 15 kg. After a 20kg one in the same shape, or £140', '140 lot | 1 bar 15 kg'],
   ['4x45 olympic plates. Looking for $100', '100 lot | 4 plate 45 lb'],
+  ['Selling 4 25s, olympic. Would consider trades for 10s or 5s or a curl bar. $40', '40 lot | 4 plate 25 lb'],
   // One frame for two lifts, and a bench's part.
   ['combo rack (bench + squat in one frame), the bench pad was re-covered. $800', '800 lot | 1 rack'],
   ['squat/bench combo rack $800', '800 lot | 1 rack'],

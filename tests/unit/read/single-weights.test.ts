@@ -18,7 +18,7 @@ const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
   ['16 kg kettlebell', '1 kettlebell 16 kg | one-weight | 16 kg kettlebell'],
   ['plate, 8 kg (17.6 lb)', '1 plate 8 kg | noun-weight | plate, 8 kg (17.6 lb)'],
   ['60lb / 28kg olympic hex bar', '1 hex-bar 60 lb | one-weight | 60lb / 28kg olympic hex bar'],
-  ['dumbbells 5 to 50 lb', '? dumbbell ? | weight-range | 5 to 50 lb'],
+  ['dumbbells 5 to 50 lb', '? dumbbell ? | weight-range | dumbbells 5 to 50 lb'],
   ['2.5 kg change plate', '1 micro 2.5 kg | one-weight | 2.5 kg change plate'],
   ["45 lb's plates", "? plate 45 lb | weight-alone | 45 lb's plates"],
 ];
