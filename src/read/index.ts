@@ -9,6 +9,7 @@ import { readBrackets } from './recognisers/brackets.ts';
 import { readConditions } from './recognisers/conditions.ts';
 import { readDashes } from './recognisers/dashes.ts';
 import { readEachOf } from './recognisers/each-of.ts';
+import { readHeadedBars } from './recognisers/headed-bars.ts';
 import { readLaterCounts } from './recognisers/later-counts.ts';
 import { readLeftOver } from './recognisers/left-over.ts';
 import { readLists } from './recognisers/lists.ts';
@@ -68,6 +69,7 @@ import { type Scan, scanText } from './text/scan.ts';
 
 /** Recognisers of quantities in the order in which they claim tokens: the more telling notation first. */
 const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
+  readHeadedBars,
   readSeries,
   readHeadedLists,
   readTimes,

@@ -19,8 +19,8 @@ export function readBrackets(scan: Scan): Quantity[] {
     const [start, end] = group(1) ?? [from, from];
     const weight = weightAt(scan, start, end);
     // In "(2) 45 (4) 25" the count stands before; in "45 (2) 25 (4)" each match begins where the last one ended.
-    const before = scan.plain.slice(Math.max(0, from - 2), from);
-    if (/\)[-:e]?$/.test(before) && from - last > 2) return false;
+    const before = scan.plain.slice(Math.max(0, from - 4), from);
+    if (/\)[-:e]?[mC]{0,2}$/.test(before) && from - last > 2) return false;
     const at = group(3) ?? group(4);
     const number = at ? valueAt(scan, at[0]) : 2;
     const pairs = at !== null && findLetter(scan, at[1], to, 'p') !== null;

@@ -55,6 +55,15 @@ export function readDashes(scan: Scan): Quantity[] {
     if (!weight || count === null || !pieces || !isSize(weight.value, weight.unit)) return false;
     const bare = start === end && scan.plain[start] === 'n' && group(2) === null;
     if (bare && told && !isPlateSize(weight.value)) return false;
+    // "3 bars: one is 7 ft" counts bars.
+    const named = group(2) ? scan.tokens[group(2)?.[0] ?? from]?.term?.kind : undefined;
+    if (
+      start === end &&
+      scan.plain[start] === 'n' &&
+      named &&
+      !['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'].includes(named)
+    )
+      return false;
     if (bare && !told && !(isPlateSize(weight.value) && (weight.value >= 12.5 || !isCount(weight.value)) && count <= 12))
       return false;
     const pairs = scan.plain[to] === 'p';

@@ -236,7 +236,9 @@ export function readNouns(scan: Scan): Noun[] {
     const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && /^(style|type)$/.test(scan.tokens[at + 1]?.text ?? '');
     if (adjective || styled) return;
     if (isHeading(scan, at)) return;
-    if (!kind || token.text === 'weight' || scan.letters[at] !== 'k' || isAside(scan, at)) return;
+    const mass =
+      token.term?.sense === 'mass' && /(?:^|[^KXPU]|[^KXP]U)n-?[uh]s?o$/.test(scan.plain.slice(Math.max(0, at - 6), at));
+    if (!kind || (token.text === 'weight' && !mass) || scan.letters[at] !== 'k' || isAside(scan, at)) return;
     const { count, from } = countBefore(scan, at);
     // "Hanteln" with no count beside other goods is the trade's word for all of them.
     if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
@@ -247,7 +249,7 @@ export function readNouns(scan: Scan): Noun[] {
       to: at,
       kind: kind === 'rack' && isOfDumbbells(scan, at) ? 'storage' : kind,
       count: times > 1 ? times * (count ?? 2) : count,
-      plural: token.term?.plural === true || scan.tokens[at - 1]?.term?.sense === 'every',
+      plural: token.term?.plural === true || mass || scan.tokens[at - 1]?.term?.sense === 'every',
       weak: token.term?.weak === true,
     });
   });

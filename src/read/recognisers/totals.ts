@@ -44,8 +44,10 @@ export function readTotals(scan: Scan): Total[] {
   };
   findAll(scan, WORTH, ({ from, to, group }) => {
     const noun = scan.tokens[group(2)?.[0] ?? to];
+    // "Holds 300 lbs of weight" is what a bench carries.
+    const carried = /[KXP]U?$/.test(scan.plain.slice(Math.max(0, from - 2), from));
     return (
-      Boolean(noun?.term?.plural) &&
+      (Boolean(noun?.term?.plural) || (noun?.term?.sense === 'mass' && !carried)) &&
       take('weight-of-goods', from, (group(2)?.[0] ?? to) - 1, group(1), 11) &&
       keepNoun(scan, from, group(2)?.[0] ?? to)
     );

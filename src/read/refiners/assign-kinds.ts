@@ -125,6 +125,10 @@ function heading(scan: Scan, quantity: Quantity, busy: ReadonlySet<number | unde
   return null;
 }
 
+/** "Bars: (2) olympic 45 lb". */
+const isBarWeight = ({ weight, unit, count }: Quantity): boolean =>
+  weight !== null && count !== null && weight >= (unit === 'kg' ? 5 : 10) && unit !== null;
+
 /** "Bumpers: 2x20 kg, 2x15 kg": a noun and colon before the list name its goods, up to a "+" and other goods behind it. */
 function titled(scan: Scan, quantity: Quantity): number | null {
   const next = scan.plain.slice(quantity.to + 1, quantity.to + 6);
@@ -134,7 +138,10 @@ function titled(scan: Scan, quantity: Quantity): number | null {
     if (scan.plain[i] !== ':') continue;
     for (let j = i - 1; j >= Math.max(0, i - 5); j -= 1) {
       const kind = kindAt(scan, j);
-      if (kind) return WEIGHED.includes(kind) ? j : null;
+      if (kind)
+        return WEIGHED.includes(kind) || (BARS.includes(kind) && scan.tokens[j]?.term?.plural && isBarWeight(quantity))
+          ? j
+          : null;
     }
     return null;
   }

@@ -63,6 +63,11 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
   const bars = drafts.filter((item) => isBar(item.kind) || (item.kind === 'bench' && fact.rule === 'length'));
   const holding = (at: number): Draft[] =>
     bars.filter((item) => item.places.some((place) => at >= place.from && at <= place.to) || item.kindAt === at);
+  // A bar of a list that its heading names is told by its line alone.
+  const listed = bars.filter((item) =>
+    item.places.some(({ rule, from }) => rule === 'headed-line' && scan.clause[from] === scan.clause[fact.from]),
+  );
+  if (listed.length > 0) return listed;
   for (let i = fact.to + 1; i <= fact.to + 4 && scan.clause[i] === scan.clause[fact.from]; i += 1) {
     if (scan.plain[i] === 'k') return holding(i);
     if (',.()c'.includes(scan.plain[i] ?? 'l')) break;

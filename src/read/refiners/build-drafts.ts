@@ -119,7 +119,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
         assigned.kind,
         { rule, from, to },
         {
-          kindAt: assigned.at,
+          kindAt: rule === 'headed-line' ? from : assigned.at,
           kindAssumed: assigned.assumed,
           count:
             pieces === null

@@ -15,6 +15,9 @@ const HEAVIEST_PIECE = 150;
 
 const pounds = (value: number, unit: MassUnit | null): number => inPounds({ value, unit: unit ?? 'lb' });
 
+/** Heavier than any plate but a rarity, in pounds: 45.4 kg (common practice, no source). */
+const HEAVIEST_PLATE = 102;
+
 /** What the plates told with their counts come to, each size once, and with the bar that the ad weighs (or one of 45 lb). */
 function sumsOf(drafts: readonly Draft[]): readonly number[] {
   const sizes = new Map<string, number>();
@@ -58,7 +61,10 @@ export function takeLoneTotals(scan: Scan, drafts: Draft[]): Total[] {
     const item = drafts[i];
     const [place] = item?.places ?? [];
     if (!item?.weight || !place || item.count || item.weight.rule !== 'weight-alone' || !isPlate(item.kind)) continue;
-    if ('sv'.includes(scan.plain[place.to] ?? '_') || !isNear(pounds(item.weight.value, item.unit), sums)) continue;
+    const value = pounds(item.weight.value, item.unit);
+    // "Standard weights, approx 120 lb. 25s, 10s and 5s": no plate is that heavy.
+    const lot = !item.kindAssumed && value > HEAVIEST_PLATE && plates.some((other) => other !== item && other.weight);
+    if ('sv'.includes(scan.plain[place.to] ?? '_') || !(lot || isNear(value, sums))) continue;
     found.push({ rule: 'lone-total', from: place.from, to: place.to, weight: item.weight.value, unit: item.unit, set: false });
     drafts.splice(i, 1);
   }

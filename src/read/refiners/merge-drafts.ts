@@ -146,7 +146,8 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const weighed = drafts.filter((other) => !other.sold && other.weight !== null);
   for (const item of drafts) {
     if (isSaidInOtherUnit(item, weighed)) continue;
-    const vague = item.weight === null && item.total === null && !item.sold && item.label === undefined;
+    const vague =
+      item.weight === null && item.total === null && !item.sold && item.label === undefined && item.kindRule !== 'headed-line';
     const plates = WEIGHED.includes(item.kind);
     const telling = vague
       ? weighed.filter((other) => other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind)))

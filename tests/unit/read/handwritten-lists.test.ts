@@ -45,6 +45,8 @@ it.each([
   ['Dumbbell set 5lb-50lb with rack $600', '600 lot | ? dumbbell, 1 storage'],
   ['Power rack, dumbbells 5lb-50lb. $600', '600 lot | 1 rack, ? dumbbell'],
   ['Two trap bars, one 45 lb, one 60 lb, $200', '200 lot | 1 hex-bar 45 lb, 1 hex-bar 60 lb'],
+  ['Bars: (2) olympic 45 lb, (1) EZ curl, (1) trap bar 55 lb $250', '250 lot | 2 bar 45 lb, 1 curl-bar, 1 hex-bar 55 lb'],
+  ["Selling 3 bars: one is a 7' olympic, one a 5' standard. $80", '80 lot | 3 bar'],
   // Of another make at a price of their own.
   [
     'Olympic discs, rubber coated: 4 @ 2.5kg - £90\nTechnique plates, vinyl, 2.5kg, pair, £10',

@@ -62,8 +62,20 @@ describe('what the weight is said of', () => {
     ['Rack, olympic plates 2x25kg 2x20kg (90kg) $600', null],
     ['Olympic plates 2x25kg 2x20kg (90kg) $600', 90],
     ['Rack, bar, plates, 400 lb total. $600', 400],
+    ['Standard weights, approx 120lb. 25s 10s 5s and 2.5s. $50', 120],
+    ['Olympic plates, 100 lb, 45s and 25s. $50', null],
     ['Rack and a 300 lb set (the bar that came with it was junk, I threw it out). $650', null],
   ])('%s: %s', (text, pounds) => expect(total(text)).toBe(pounds));
+
+  it('takes what a bench comes with for plates, and not what it holds', () => {
+    expect(plates('bench press with 200lbs of weight $100')).toEqual([
+      ['bench', null],
+      ['plate', 200],
+    ]);
+    expect(plates('flat bench, holds 600 lbs of weight, $100')).toEqual([['bench', null]]);
+    expect(plates('flat bench, rated to 600 lbs of weight, $100')).toEqual([['bench', null]]);
+    expect(plates('flat bench $100, I lost 40 lbs of weight')).toEqual([['bench', null]]);
+  });
 
   it('keeps sizes that only tell what a weight is made of together', () => {
     expect(plates('300 lbs of olympic plates, mostly 45s and 25s. $425')).toEqual([['plate', 300]]);

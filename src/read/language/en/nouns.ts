@@ -38,7 +38,8 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns('other', 'wood platform|wooden platform|plywood platform', { weak: true, sense: 'sizes' }),
   ...nouns('collars', 'star nut|star lock|spin lock nut|spinlock nut|screw on collar|screw collar|spin collar|star nut collar'),
-  ...nouns('plate', 'plate|weight/-|disc|disk|lb plate/-|weight disc|weight disk|free weight', weak),
+  ...nouns('plate', 'weight/-', { ...weak, sense: 'mass' }),
+  ...nouns('plate', 'plate|disc|disk|lb plate/-|weight disc|weight disk|free weight', weak),
   ...nouns('plate', '/weights|/wieghts|/wights|/weigths|/weigts|/wts|/iron weights', weak),
   ...nouns(
     'plate',
