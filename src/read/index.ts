@@ -53,7 +53,7 @@ import { leaveMixed, takeLoneTotals } from './refiners/lone-totals.ts';
 import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pageDoubts } from './refiners/page-doubts.ts';
-import { pagePrices, settleCurrency } from './refiners/page-prices.ts';
+import { pagePrices, scanPagePrice, settleCurrency } from './refiners/page-prices.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
 import { recallGoods } from './refiners/recall.ts';
 import { renewPrices } from './refiners/renewed-prices.ts';
@@ -115,7 +115,8 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const quantities = multiplySets(scan, takeBack(scan, readLeftOver(scan, counted)));
   totals.push(...readSubtotals(scan, quantities));
   const asks = written.some(({ role }) => !['former', 'saving', 'delivery', 'deposit', 'other'].includes(role));
-  const prices = most(priceSets(scan, pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)])));
+  const shown = scanPagePrice(listing, language);
+  const prices = most(priceSets(scan, pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)], shown)));
   const currency = settleCurrency(scan, listing, prices);
 
   const weighed = draftsOfQuantities(scan, quantities);
@@ -157,7 +158,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   return {
     text,
     language: language.code,
-    asking: finishAsking(scan, wanted ? NOTHING : asked, prices, currency),
+    asking: finishAsking(scan, wanted ? NOTHING : asked, prices, currency, shown),
     items: named.map(({ id, item }) => finishItem(scan, id, item, money)),
     sold: nameDrafts(sold).map(({ id, item }) => finishItem(scan, id, item, money)),
     statedTotal: aboutThisTrade ? finishTotal(scan, totals, live, sold) : null,

@@ -82,7 +82,7 @@ export interface Price extends Place {
   role: PriceRole;
   /** A price for everything, told by a word that leaves no doubt ("for all", "bundle price"). */
   whole?: boolean;
-  /** Told by a word that is also said of asking prices ("cost", "new price"). */
+  /** Told by a word that is also said of asking prices ("cost", "new price"), or bid: taken where no price is asked. */
   weak?: boolean;
   /** Written with a currency, or told to be a price by the words around it. */
   readonly sure: boolean;

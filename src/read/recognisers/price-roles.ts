@@ -25,10 +25,18 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
   const word = lead === undefined ? '' : (scan.tokens[price.from - (before.length - before.lastIndexOf(lead))]?.text ?? '');
   if (price.rule === 'price-now') return 'asking';
+  // Where an auction also has a price, what is bid is not it.
+  if (scan.tokens.slice(Math.max(0, price.from - 3), price.from).some(({ text }) => /\bbid$|gebot$/.test(text))) {
+    price.weak = true;
+    return 'other';
+  }
   if (isStruck(scan, price)) return 'former';
   if (isPerDistance(scan, price.to)) return 'delivery';
   if (/b[:aU]?$/.test(before)) return 'former';
-  if (scan.tokens.slice(price.to + 1, price.to + 5).some((token) => token.term?.sense === 'unless')) return 'default';
+  // "Everything is $5 unless marked", and not the "unless" of the sentence behind.
+  const rest = scan.tokens.slice(price.to + 1, price.to + 5);
+  if (rest.some(({ term }, at) => term?.sense === 'unless' && scan.clause[price.to + 1 + at] === scan.clause[price.to]))
+    return 'default';
   if (/%U?$/.test(before) && /^f?z/.test(behind)) return 'former';
   // "Plates from $15. 25 lb $25, 35 lb $35": where the prices begin.
   if (next && scan.tokens[price.from - 1]?.term?.sense === 'from') return 'other';
@@ -63,6 +71,9 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
     if (['saving', 'delivery', 'deposit'].includes(role) && next && next.from === price.to + match[0].length + 1) continue;
     // "50 €, zusammen 100 €": the word speaks of the price behind it.
     if (role === 'all' && match[0].startsWith(',') && next && next.from <= price.to + match[0].length + 3) continue;
+    // "4x45, $300 shipped": the price, with the delivery in it.
+    const shipped = previous === undefined && /^(?:shipped|delivered)$/.test(scan.tokens[price.to + 1]?.text ?? '');
+    if (role === 'delivery' && shipped && scan.tokens[next?.from ?? -1]?.line !== scan.tokens[price.to]?.line) continue;
     if (role === 'all')
       price.whole = /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(
         wordsBehind(scan, price.to),

@@ -15,6 +15,9 @@ const BUCK = /(?:a|(?<=^|[l,.;(]))(\$)(?=[ra/]u)/dg;
 /** "asking three fifty". */
 const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
 const TOLD = /[AORLe][a:azUw=\-@.]{0,3}([ni])(?:-(n))?(?![x-]?[uhxfnJqskm]|[ar]J)/dg;
+/** "Dropped price from 275 to 240", "von 300 auf 250 reduziert". */
+const FROM_TO = /(?<=[zo])([ni])[zA]([ni])(?![x-]?[uhxfnJqskm])/dg;
+const LOWERED = /^(?:price|dropped|dropping|lowered|lowering|reduced|down|preis|reduziert|gesenkt)/;
 /** "Take A and B for 300", "take both for 80". */
 const TAKEN = /A[aczmkndL]{1,6}w([ni])(?![x-]?[uhxfnJqskm])/dg;
 /** "2.1 per lb". */
@@ -89,6 +92,15 @@ export function readPrices(scan: Scan): Price[] {
   });
   findAll(scan, NO_CENTS, ({ from, to }) => {
     push('price-no-cents', from, to, from, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, FROM_TO, ({ from, to }) => {
+    const [low, high] = [valueAt(scan, to) ?? 0, valueAt(scan, from) ?? 0];
+    const around = [...scan.tokens.slice(Math.max(0, from - 4), from - 1), ...scan.tokens.slice(to + 1, to + 2)];
+    const told = around.some(({ text }) => LOWERED.test(text));
+    if (!told || low >= high || low < 10 || !isFromTo(scan, from, to)) return false;
+    push('price-told', from, from, from, null, null, true);
+    push('price-told', to, to, to, null, null, true);
     return 'claimed';
   });
   findAll(scan, TOLD, ({ from, to, group }) => {
@@ -284,12 +296,11 @@ const isTakenBack = (scan: Scan, price: Price, next: Price): boolean =>
 function isLowered(scan: Scan, price: Price, next: Price): boolean {
   const between = scan.tokens.slice(price.to + 1, next.from).map(({ text }) => text);
   if (/^(?:[-=]+ ?>+|>+|→|➔|➜|⇒)$/.test(between.join(' '))) return true;
-  return (
-    between.length === 1 &&
-    /^(?:to|auf)$/.test(between[0] ?? '') &&
-    /^(?:from|von)$/.test(scan.tokens[price.from - 1]?.text ?? '')
-  );
+  return isFromTo(scan, price.from, next.from) && between.length === 1;
 }
+
+const isFromTo = (scan: Scan, from: number, to: number): boolean =>
+  /^(?:to|down to|auf)$/.test(scan.tokens[to - 1]?.text ?? '') && /^(?:from|von)$/.test(scan.tokens[from - 1]?.text ?? '');
 
 /** Whether the token between two amounts makes a range of them: "40-50 €", "40 bis 50 €", "zwischen 40 und 50 €". */
 const isRange = (scan: Scan, from: number, link: number): boolean =>

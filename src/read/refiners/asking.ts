@@ -33,7 +33,7 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const dearer = priced.some((price) => !parts.includes(price) && parts.every((part) => part.amount < price.amount));
   const whole = dearer ? priced.filter((price) => !parts.includes(price)) : priced;
   const sure = withoutSold(scan, whole, drafts);
-  const weak = prices.filter((price) => price.role === 'former' && price.weak);
+  const weak = prices.filter((price) => (price.role === 'former' || price.role === 'other') && price.weak);
   const title = settleTitlePrice(scan, sure, drafts);
   const asks = title.asks.length > 0 ? title.asks : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
   const byDefault = prices.some(({ role }) => role === 'default');

@@ -5,18 +5,44 @@ import type { Price } from '../mention.ts';
 import { type Scan, span } from '../text/scan.ts';
 import type { Asked } from './asked.ts';
 
+const ASKED_NOT_TO = /^(?:contact|message|email|text|call|bother)$/;
+const isForbidden = (scan: Scan, at: number): boolean =>
+  scan.tokens
+    .slice(Math.max(0, at - 9), at)
+    .some(
+      ({ text }, index, before) =>
+        ASKED_NOT_TO.test(text) &&
+        scan.plain[at - before.length + index - 1] === 'N' &&
+        scan.clause[at - before.length + index] === scan.clause[at],
+    );
+
 /** First letter of a class in the text that no "not" stands before. */
 function term(scan: Scan, letter: string): Fact<boolean> | null {
   for (let at = scan.plain.indexOf(letter); at !== -1; at = scan.plain.indexOf(letter, at + 1)) {
     if (/N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
     // "Please no 'lowest price?' messages" speaks of others.
+    // "Do NOT contact me with services or offers": of the site.
+    if (letter === 'O' && isForbidden(scan, at)) continue;
     if ('"\''.includes(scan.plain[at - 1] ?? '_')) continue;
     return { value: true, basis: 'stated', rule: letter === 'R' ? 'firm' : 'open-to-offers', evidence: [span(scan, at, at)] };
   }
   return null;
 }
 
-export function finishAsking(scan: Scan, asked: Asked, prices: readonly Price[], currency: string | null): Asking {
+/** Said of the price where the page shows it, outside the text: it has no place there. */
+const termBeside = (shown: Scan | null, letter: string): Fact<boolean> | null => {
+  const fact = shown && term(shown, letter);
+  return fact && { ...fact, evidence: [] };
+};
+
+/** `shown` is what the page shows as the price, when the text does not say it. */
+export function finishAsking(
+  scan: Scan,
+  asked: Asked,
+  prices: readonly Price[],
+  currency: string | null,
+  shown: Scan | null,
+): Asking {
   const moneyOf = (amount: number, place: Price | null, worked = false): Fact<Money> => ({
     value: money(amount, currency ?? scan.language.currency),
     basis: worked ? 'implied' : place?.sure === false ? 'assumed' : 'stated',
@@ -39,8 +65,8 @@ export function finishAsking(scan: Scan, asked: Asked, prices: readonly Price[],
             rule: 'currency',
             evidence: stated ? [span(scan, stated.from, stated.to)] : [],
           },
-    firm: term(scan, 'R'),
-    openToOffers: term(scan, 'O'),
+    firm: term(scan, 'R') ?? termBeside(shown, 'R'),
+    openToOffers: term(scan, 'O') ?? termBeside(shown, 'O'),
     former: prices.filter((price) => price.role === 'former').map((price) => moneyOf(price.amount, price)),
     delivery: delivery ? moneyOf(delivery.amount, delivery) : null,
     placeholder: asked.placeholder,

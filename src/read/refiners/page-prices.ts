@@ -1,7 +1,9 @@
 /** Prices that the page marks up itself (its price element, schema.org offers, OpenGraph) beside those of the text. */
 import type { PageListing } from '../../listing/page-listing.ts';
-import type { Price } from '../mention.ts';
-import type { Scan } from '../text/scan.ts';
+import type { Language } from '../language/language.ts';
+import type { Price, PriceRole } from '../mention.ts';
+import { readPrices } from '../recognisers/prices.ts';
+import { type Scan, scanText } from '../text/scan.ts';
 
 const SIGNS: readonly (readonly [RegExp, string])[] = [
   [/C\$|CA\$|CAD/, 'CAD'],
@@ -15,6 +17,8 @@ const SIGNS: readonly (readonly [RegExp, string])[] = [
 
 const DOLLARS = ['CAD', 'AUD', 'NZD', 'USD'];
 
+const UNITS: readonly PriceRole[] = ['per-pound', 'per-kilogram', 'each', 'pair'];
+
 const currencyIn = (text: string): string | null => SIGNS.find(([sign]) => sign.test(text))?.[1] ?? null;
 
 /** Amount in a marked-up price ("$1,200", "89.50", "1.200,00 €"), or null. */
@@ -27,14 +31,21 @@ export function amountIn(text: string): number | null {
   return Number.isFinite(amount) ? amount : null;
 }
 
+/** What the page shows as the price, read as an ad's words are: "2,50 € pro kg", "$70 - 80", "$650 or best offer". Null when the text says it too. */
+export const scanPagePrice = ({ priceText, text }: PageListing, language: Language): Scan | null =>
+  priceText === null || text.includes(priceText) ? null : scanText(priceText, language);
+
 /** The text's prices, with the page's own price added when the text does not say it. It stands at no token. */
-export function pagePrices(listing: PageListing, written: readonly Price[]): Price[] {
+export function pagePrices(listing: PageListing, written: readonly Price[], shown: Scan | null): Price[] {
   const offer = listing.offers.length === 1 ? listing.offers[0] : undefined;
   const marked = listing.priceText ?? offer?.price ?? null;
   const amount = marked === null ? null : amountIn(marked);
   if (marked === null || amount === null || written.some((price) => price.amount === amount)) return [...written];
   const currency = currencyIn(marked) ?? offer?.currency ?? null;
-  return [{ rule: 'page-price', from: -1, to: -1, amount, currency, role: 'asking', sure: true }, ...written];
+  const told = shown ? readPrices(shown).find((price) => price.amount === amount) : undefined;
+  const role = told && UNITS.includes(told.role) ? told.role : 'asking';
+  const high = told?.high === undefined ? {} : { high: told.high };
+  return [{ rule: 'page-price', from: -1, to: -1, amount, currency, role, sure: true, ...high }, ...written];
 }
 
 /** Currency of the ad: as written, by the page, by its words; null when there is only a bare number. */
@@ -53,5 +64,5 @@ export function settleCurrency(scan: Scan, listing: PageListing, prices: readonl
     if (told) return told;
     if (offered && DOLLARS.includes(offered)) return offered;
   }
-  return written?.currency ?? offered;
+  return written?.currency ?? offered ?? (listing.priceText === null ? null : currencyIn(listing.priceText));
 }

@@ -23,6 +23,15 @@ describe('page-doubts.ts', () => {
     ['the same offer twice', { offers: [offer('Plates', '120'), offer('plates ', '120')] }],
     ['a selection: the buyer has chosen', { origin: 'selection', offers: [offer('Plates', '120'), offer('Rack', '300')] }],
   ])('not with %s', (_, over) => expect(doubts(over)).not.toContain('several_ads:text'));
+  it.each([
+    ['pickup at my shop, I… See more', true],
+    ['Abholung nur… Mehr anzeigen', true],
+    ['and more... read more\nSeller: ann', true],
+    ['see more in my other ads', false],
+    ['more…', false],
+  ])('says when the page shows only the beginning: %s', (end, cut) =>
+    expect(doubts({ text: `Olympic plates 4x45 lb, $120. ${end}` }).includes('cut_short:text')).toBe(cut),
+  );
   it('says when only the beginning was read', () => {
     expect(doubts({ text: `Olympic plates 4x45 lb, $120\n${'and more words of it\n'.repeat(6000)}` })).toContain('too_long:text');
   });

@@ -18,6 +18,23 @@ describe('place', () => {
     expect(cut(reading, reading.place?.evidence ?? [])).toBe('Eastwick');
   });
 
+  // As pages show it.
+  it.each([
+    ['Located in:\tThornwick Sands', 'Thornwick Sands'],
+    ['Standort\tMoosbrunn an der Leine', 'Moosbrunn an der Leine'],
+    ['Listed 6 days ago in Salt Fork, KY', 'Salt Fork, KY'],
+    ['\nLocal pickup only · Dunmarrow, PA · 6.2 mi away', 'Dunmarrow, PA'],
+    ['\nStonefleet | 14 miles from you | Posted 09/18/2026', 'Stonefleet'],
+    ['\nFerrow Heights · listed 2 days ago', 'Ferrow Heights'],
+    ['\nGoose Hollow Rd, Tavish • 3 days ago • 57 views', 'Goose Hollow Rd, Tavish'],
+    ['- $225 (East Quillby)', 'East Quillby'],
+    ['\nBirch Narrows, ON K0X 0X0 (view map)', 'Birch Narrows, ON'],
+    ['\nFair · 1 mi · Offers welcome', null],
+    ['\nUsed - Like New · 3 days ago', null],
+    ['$225 (Firm)', null],
+    ['Posted in Sporting Goods', null],
+  ])('%s', (text, said) => expect(place(text)).toBe(said));
+
   // A name ends where the capitals end.
   it.each([
     ['Pickup in Eastwick after work', 'Eastwick'],
