@@ -53,6 +53,8 @@ export function readDashes(scan: Scan): Quantity[] {
     const told = scan.plain.slice(from, to + 2).includes('j');
     const pieces = told ? isStock(count) : isCount(count) && count <= 40;
     if (!weight || count === null || !pieces || !isSize(weight.value, weight.unit)) return false;
+    // "Qty 4 45 lb plates, qty 2 25 lb plates": the count stands before each.
+    if (told && /j[:=-]?[nd]x?[mC]{0,2}$/.test(scan.plain.slice(Math.max(0, from - 6), from))) return false;
     const bare = start === end && scan.plain[start] === 'n' && group(2) === null;
     if (bare && told && !isPlateSize(weight.value)) return false;
     // "3 bars: one is 7 ft" counts bars.

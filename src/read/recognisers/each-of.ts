@@ -16,7 +16,7 @@ const PAIRS_FIRST = new RegExp(
   'dg',
 );
 const PAIRS_BEHIND = new RegExp(
-  `(${LIST})[-,]?${MODIFIERS}(k?)[-:,]{0,2}\\(?(?:(${COUNT})x?(?:e?E|e|oe)|a?(${COUNT})?(p)(?:E|eo?|oe|e)?|x(${COUNT})(?:e|E)|e(${COUNT})(?:[jp](?!n)|(?![$¤uhqsfnxkmCjp])))\\)?`,
+  `(${LIST})[-,]?${MODIFIERS}(k?)[-:,]{0,2}L?\\(?(?:(${COUNT})x?(?:e?E|e|oe)|a?(${COUNT})?(p)(?:E|eo?|oe|e)?|x(${COUNT})(?:e|E)|e(${COUNT})(?:[jp](?!n)|(?![$¤uhqsfnxkmCjp])))\\)?`,
   'dg',
 );
 /** "10, 15, 25 and 45 pairs". */

@@ -204,7 +204,7 @@ function isOfDumbbells(scan: Scan, at: number): boolean {
   for (let i = at - 1; i >= 0 && at - i < 30 && scan.clause[i] === scan.clause[at]; i -= 1) {
     const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
     if (kind === 'dumbbell' || kind === 'kettlebell') named = true;
-    else if (kind) return false;
+    else if (kind && kind !== 'other') return false;
   }
   return named;
 }

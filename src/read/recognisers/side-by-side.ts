@@ -85,7 +85,9 @@ export function readSideBySide(scan: Scan): Quantity[] {
     findAll(scan, CHAIN, ({ from, to, group }) => {
       const count = valueAt(scan, from);
       const weight = valueAt(scan, group(2)?.[0] ?? to);
-      if (!isCount(count) || count > 20 || weight === null || !isPlateSize(weight)) return false;
+      // "Two 35 lb kettlebells, one 53": those come in more sizes than plates.
+      const held = ['dumbbell', 'kettlebell'].includes(scan.tokens[from - 2]?.term?.kind ?? 'plate') && isSize(weight ?? 0, 'lb');
+      if (!isCount(count) || count > 20 || weight === null || !(isPlateSize(weight) || held)) return false;
       found.push({ rule: 'count-weight-in-list', from, to, count, weight, unit: null, noun: null });
       return true;
     });

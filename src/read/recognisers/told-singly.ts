@@ -39,10 +39,10 @@ export function readHeadedLists(scan: Scan): Quantity[] {
     }
     // "2 sets of dumbbells" are pairs; other words of time and measure are none.
     const sets = scan.plain[group(2)?.[0] ?? from] === 'J';
+    const kind = scan.tokens[group(3)?.[0] ?? from]?.term?.kind ?? 'other';
     if (
       sets &&
-      (!/^sets of/.test(scan.tokens[group(2)?.[0] ?? from]?.text ?? '') ||
-        scan.tokens[group(3)?.[0] ?? from]?.term?.kind !== 'dumbbell')
+      (!/^sets of/.test(scan.tokens[group(2)?.[0] ?? from]?.text ?? '') || !['dumbbell', 'plate', 'bumper'].includes(kind))
     )
       return false;
     const unit = unitBetween(scan, start, end);

@@ -69,7 +69,10 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
   const various = units.some(
     (price) => goodsOf(price).length > 0 && !goodsOf(price).some((item) => goodsOf(units[0]).includes(item)),
   );
-  const unit = perWeight ?? (various ? undefined : units[0]) ?? null;
+  // "Mats $30 each … or the whole thing for 700": nor is that of something beside the goods of the trade.
+  const first = goodsOf(units[0]);
+  const beside = first.length > 0 && first.every(({ kind }) => kind === 'other') && live.some(({ kind }) => kind !== 'other');
+  const unit = perWeight ?? (various || beside ? undefined : units[0]) ?? null;
   // "$1.25/lb so $225 for all" only multiplies out; "$1/lb or $200 for all" is another offer.
   const product = perWeight && weight ? perWeight.amount * inUnit(weight.pounds, basisOf(perWeight)) : null;
   const worked =

@@ -35,10 +35,13 @@ function isForHandles(scan: Scan, { from, count, weight, unit }: Quantity): bool
 }
 
 /** "Wall balls 14 lb, 5", "medicine balls 10 lb, 12 lb and 14 lb", "a weighted vest, 40 lbs": the token of the goods that are no plates. */
-function ofHeavyGoods(scan: Scan, { from, noun }: Quantity): number | null {
+function ofHeavyGoods(scan: Scan, { from, noun, count, rule }: Quantity): number | null {
   if (noun !== null) return null;
+  // "Stall mats, $30 each, they are 100 lb apiece": a lone weight may stand far behind.
+  const lone = count === null && rule === 'weight-alone';
   for (let i = from - 1; i >= 0 && from - i < 24 && scan.clause[i] === scan.clause[from]; i -= 1) {
     if (scan.plain[i] === 'k') return scan.tokens[i]?.term?.sense === 'heavy' ? i : null;
+    if (lone && scan.plain[i] !== 'c') continue;
     if (!'nduhsqc,/xp()-:UaC%&'.includes(scan.plain[i] ?? '_') || scan.letters[i] === 'M') return null;
   }
   return null;
@@ -166,7 +169,7 @@ function ownerOf(scan: Scan, quantity: Quantity, bareOfPlates: boolean): number 
   if ((quantity.rule !== 'weight-alone' && !article) || quantity.unit === null || 'sv'.includes(scan.plain[quantity.to] ?? '_'))
     return null;
   // "Bench and 60 kg": what comes along with it.
-  if (scan.plain[quantity.from - 1] === 'c' && !bareOfPlates) return null;
+  if (/c\/?$/.test(scan.plain.slice(Math.max(0, quantity.from - 2), quantity.from)) && !bareOfPlates) return null;
   const line = scan.tokens[quantity.from]?.line;
   const reach = bareOfPlates ? 60 : 30;
   for (

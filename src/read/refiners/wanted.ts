@@ -41,6 +41,8 @@ export function isWanted(scan: Scan, hasPrice: boolean): boolean {
       if (scan.plain[at - 1] === 'N' || swapClause === clause || isSum(letters)) continue;
       const beside =
         firstGoods === null || (clause === scan.clause[firstGoods] && (scan.tokens[at]?.line ?? 0) === 0 && sense !== 'needs');
+      // "Need it gone by the 30th" sells.
+      if (sense === 'needs' && scan.tokens.slice(next, next + 3).some(({ term }) => term?.sense === 'be-gone')) continue;
       const goods = /^[^l.;!?]{0,6}[kuv]|^[^.;!?]{0,3}n/.test(scan.plain.slice(next, next + 8));
       if (beside && (sense !== 'needs' || goods)) seeks = true;
     }

@@ -92,3 +92,21 @@ it.each([
 ])('%s', (text, conditions) =>
   expect(readText(text).items.flatMap((item) => item.conditions.map(({ value }) => value))).toEqual(conditions),
 );
+
+it.each([
+  [
+    'Stall mats 3 of them, $30 each, they are 100 lbs a piece\nRack $200\nTake the whole thing for $250',
+    '250 lot | 3 other 100 lb =90, 1 rack =200',
+  ],
+  ['Need it gone by the 30th. Olympic bar $90', '90 lot | 1 bar'],
+  [
+    'Squat rack, bar and three sets of plates: 45s, 25s and 10s. $350',
+    '350 lot | 1 rack, 1 bar, 2 plate 45 lb, 2 plate 25 lb, 2 plate 10 lb',
+  ],
+  ['I did three sets of 10. Rack $100', '100 lot | 1 rack'],
+  ['Two 35 lb kettlebells, one 53. $120', '120 lot | 2 kettlebell 35 lb, 1 kettlebell 53 lb'],
+  ['EZ curl bar w/ 50 lbs (4 10s, 4 2.5s) $40', '40 lot | 1 curl-bar, 4 plate 10 lb, 4 plate 2.5 lb'],
+  ['EZ curl bar, 50 lbs, $40', '40 lot | 1 curl-bar 50 lb'],
+  ['Qty 4 45lb plates, Qty 2 25 lb plates, qty 1 barbell $200', '200 lot | 4 plate 45 lb, 2 plate 25 lb, 1 bar'],
+  ['plates in 5, 10, 25, all in pairs. $220', '220 lot | 2 plate 5 lb, 2 plate 10 lb, 2 plate 25 lb'],
+])('%s', (text, said) => expect(offer(text)).toBe(said));

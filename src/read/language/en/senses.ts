@@ -66,8 +66,8 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z', sense: 'rest' },
   ],
   [
-    "if gone|if it's gone|if they're gone|if sold|until gone|till gone|until it's gone|until sold|till sold|when gone|once sold|once gone|when sold|be gone|to be gone|gone by|gone today|gone this week|gone this weekend|need gone|needs gone|want gone|want it gone|want them gone|gone tonight|gone tomorrow|gone asap|gone fast",
-    { code: 'z' },
+    "if gone|if it's gone|if they're gone|if sold|until gone|till gone|until it's gone|until sold|till sold|when gone|once sold|once gone|when sold|be gone|to be gone|gone by|gone today|gone this week|gone this weekend|need gone|needs gone|want gone|want it gone|want them gone|gone tonight|gone tomorrow|gone asap|gone fast|gone before|gone this month|gone soon|gone now|gone quick",
+    { code: 'z', sense: 'be-gone' },
   ],
   [
     'will split|can split|could split|would split|may split|happy to split|willing to split|split up|split into|split them|split it|gone off|plate loaded|bar none|if you take|if you buy|when you buy|if you want|if you need|take at least',
