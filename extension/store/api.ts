@@ -80,7 +80,11 @@ export interface Finds {
   keep(ad: AdToKeep, now: number): Promise<Outcome<Find>>;
   /** The find with the ad as it is now: met again, edited, or judged by other settings. Status and notes stay; a changed price joins the history. */
   refresh(id: string, ad: AdToKeep, now: number, met?: boolean): Promise<Outcome<Find>>;
-  update(id: string, change: { readonly notes?: string; readonly paid?: Money | null }, now: number): Promise<Outcome<Find>>;
+  update(
+    id: string,
+    change: { readonly notes?: string; readonly paid?: Money | null; readonly onList?: Find['onList'] },
+    now: number,
+  ): Promise<Outcome<Find>>;
   setStatus(id: string, status: Status, now: number): Promise<Outcome<Find>>;
   remove(id: string, now: number): Promise<Outcome<Removal>>;
   undo(token: string): Promise<Outcome<Find>>;

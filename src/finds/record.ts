@@ -66,6 +66,8 @@ export const findSchema = z.object({
   /** What the buyer paid, once bought. */
   paid: z.nullable(moneySchema),
   notes: text(20_000),
+  /** What the buyer said of it on the buy list: it must be on it, or is left out. */
+  onList: z.optional(z.nullable(z.enum(['must', 'out']))),
   keptAt: moment,
   /** When the ad was last met on a page. */
   metAt: moment,

@@ -1,7 +1,9 @@
-/** What the buyer said of single finds, and at which prices the list is reckoned. It holds while the page is open. */
-import { useState } from 'preact/hooks';
+/** What the buyer said of single finds, kept with them, and at which prices the list is reckoned, which holds while the page is open. */
+import { useMemo, useState } from 'preact/hooks';
 import type { Said } from '../../../src/kit/buy-list/consider.ts';
 import type { Terms } from '../../../src/kit/buy-list/market-of.ts';
+import type { Find, Outcome, Store } from '../../store/index.ts';
+import type { WorkshopHost } from '../host.ts';
 
 export interface Choices {
   readonly said: ReadonlyMap<string, Said>;
@@ -9,28 +11,31 @@ export interface Choices {
 }
 
 /** A screen is built anew whenever it is opened; what was said outlives it. */
-let latest: Choices = { said: new Map(), paying: 'asked' };
+let latest: Choices['paying'] = 'asked';
+
+type Failed = Extract<Outcome<unknown>, { readonly ok: false }>['code'];
 
 export interface ChoicesMade extends Choices {
   /** Null takes the word back. */
   readonly say: (find: string, said: Said | null) => void;
   readonly pay: (paying: Terms['paying']) => void;
+  /** Why the last word could not be kept. */
+  readonly failed: Failed | null;
 }
 
-export function useChoices(): ChoicesMade {
-  const [choices, setChoices] = useState(latest);
-  const change = (next: Partial<Choices>) => {
-    latest = { ...latest, ...next };
-    setChoices(latest);
-  };
+export function useChoices(store: Store, host: Pick<WorkshopHost, 'now'>, finds: readonly Find[]): ChoicesMade {
+  const [paying, setPaying] = useState(latest);
+  const [failed, setFailed] = useState<Failed | null>(null);
+  const said = useMemo(() => new Map(finds.flatMap(({ id, onList }) => (onList ? [[id, onList] as const] : []))), [finds]);
   return {
-    ...choices,
-    say: (find, said) => {
-      const next = new Map(latest.said);
-      if (said === null) next.delete(find);
-      else next.set(find, said);
-      change({ said: next });
+    said,
+    paying,
+    failed,
+    say: (find, word) =>
+      void store.finds.update(find, { onList: word }, host.now()).then((outcome) => setFailed(outcome.ok ? null : outcome.code)),
+    pay: (next) => {
+      latest = next;
+      setPaying(next);
     },
-    pay: (paying) => change({ paying }),
   };
 }

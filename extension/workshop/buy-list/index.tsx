@@ -37,12 +37,12 @@ function Opened({ host }: Pick<ScreenProps, 'host'>) {
   const words = useWords();
   const { say, t } = words;
   const store = useStore();
-  const choices = useChoices();
   const kit = useKit(host);
   const needs = useKitNeeds(kit);
   const page = useLive<FindPage>((seen) => store.finds.watchList(ALL, seen), [store]);
   const finds = useMemo(() => (page?.ok ? page.value.rows : []), [page]);
   const open = useMemo(() => finds.filter((find) => !isPast(find)), [finds]);
+  const choices = useChoices(store, host, open);
   const complete = needs !== null && needs.status.open.length === 0;
   const ready = kit !== null && needs !== null && page?.ok === true && !complete;
   const { stage, worked, stop, again } = useBuyList(
@@ -67,6 +67,7 @@ function Opened({ host }: Pick<ScreenProps, 'host'>) {
           {t('buy_no_finds')} <a href={addressOf('finds')}>{t('workshop_finds')}</a>
         </p>
       )}
+      {choices.failed && <p role="alert">{say(failureMessage(choices.failed))}</p>}
       {worked?.list.kind === 'impossible' && (
         <p role="alert" data-list="impossible">
           {t('buy_impossible')}

@@ -70,17 +70,21 @@ it('tells at which price an ad left out would come in, and that it then does', a
 });
 
 it('follows the buyer’s word: left out, back, and must have', async () => {
-  const { finds } = await list([CHEAP, NEAR, DEAR]);
+  const { finds, store } = await list([CHEAP, NEAR, DEAR]);
+  const kept = async (at: number) => value(await store.finds.get(finds[at]?.id ?? '')).find.onList;
   await done();
   await clickOn(await shown(`[data-out="${finds[0]?.id}"]`));
   await shown(`[data-left-out="${finds[0]?.id}"]`, says('left out by you'));
   expect(bought()).not.toContain(finds[0]?.id);
+  // It is kept with the find, so that it holds tomorrow and goes into the file of everything.
+  expect(await kept(0)).toBe('out');
   await clickOn(await shown(`[data-back="${finds[0]?.id}"]`));
   await shown(`[data-buy="${finds[0]?.id}"]`);
   await done();
   await clickOn(await shown(`[data-left-out="${finds[2]?.id}"] [data-must]`));
   await shown(`[data-buy="${finds[2]?.id}"]`);
   expect(document.querySelector(`[data-buy="${finds[2]?.id}"] [data-must]`)?.getAttribute('aria-pressed')).toBe('true');
+  expect([await kept(0), await kept(2)]).toEqual([null, 'must']);
   await clickOn(await shown(`[data-buy="${finds[2]?.id}"] [data-must]`));
   await shown(`[data-left-out="${finds[2]?.id}"]`);
 });
