@@ -12,7 +12,7 @@ const BETWEEN = '(?:,?c|,|/)';
 const PLURALS = `(?:ns|v)(?:(?:${BETWEEN})?(?:ns|v)(?![xoejp]|-?[xn](?!s))){1,14}`;
 const LIST = `(?:(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}|${PLURALS}|n(?:l[•-]?n(?![uhqsxf])){2,14})`;
 const PAIRS_FIRST = new RegExp(
-  `(?:(${COUNT})-?x?(?:e?E|eo?|p(?:E|o)|o?E)|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)(?:E|e)?|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
+  `(?:(${COUNT})-?x?(?:e?E|eo?|p(?:E|o)|o?E|k(?:E|eo))|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)(?:E|e)?|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
   'dg',
 );
 const PAIRS_BEHIND = new RegExp(

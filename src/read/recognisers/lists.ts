@@ -3,6 +3,7 @@ import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { membersOf } from './each-of.ts';
 import { isSize, MODIFIERS, UNIT } from './notation.ts';
+import { OWN } from './noun-counts.ts';
 
 /** "50s, 2 of em": what is counted is no weight. */
 const MEMBER = `(?:n${UNIT}?|v)(?!&)`;
@@ -14,6 +15,10 @@ export function readLists(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
   findAll(scan, REPEATED, ({ from, to, group }) => {
     const noun = group(1)?.[0] ?? null;
+    // "10s, 25s, 1 bench": the last number counts what comes next.
+    const kind = noun === null ? null : scan.tokens[noun]?.term?.kind;
+    if (kind && OWN.includes(kind) && /(?:^|[^n])n[mC]{0,4}$/.test(scan.plain.slice(Math.max(0, from), noun ?? from)))
+      return false;
     const members = membersOf(scan, from, noun === null ? to : noun - 1);
     const unit = unitBetween(scan, from, Math.min(to + 1, scan.tokens.length - 1));
     const distinct = new Set(members.map((member) => member.value));

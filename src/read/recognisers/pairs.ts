@@ -14,8 +14,23 @@ const BEHIND = new RegExp(
   'dg',
 );
 
+/** "45 lb pair, 35 lb pair 25 lb pair": each with its word behind it. */
+const RUN = /(?<!p[oE]?a?)(?:n-?[uhs]s?p[,/c]?){2,14}(?![onEx])/dg;
+
 export function readPairs(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
+  findAll(scan, RUN, ({ from, to }) => {
+    const run: Quantity[] = [];
+    for (let at = from; at <= to; at += 1) {
+      if (scan.plain[at] !== 'n') continue;
+      const end = at + scan.plain.slice(at, to + 1).indexOf('p');
+      const weight = weightAt(scan, at, end - 1);
+      if (!weight || !isSize(weight.value, weight.unit)) return false;
+      run.push({ rule: 'weight-pair', from: at, to: end, count: 2, weight: weight.value, unit: weight.unit, noun: null });
+    }
+    found.push(...run);
+    return true;
+  });
   findAll(scan, OF, ({ from, to, group }) => {
     const word = group(2)?.[0] ?? from;
     const isPair = scan.plain[word] === 'p';

@@ -102,7 +102,12 @@ function before(scan: Scan, quantity: Quantity): number | null {
       scan.clause[i] !== scan.clause[quantity.from]
     )
       return i;
-    if (kind === 'collars' && quantity.from - i <= 2 && (quantity.weight ?? 99) <= 5) return i;
+    // "Olympic bars 45 and 35 lb": a list right behind its noun.
+    const beside =
+      quantity.count === null && quantity.unit !== null && /^[nuhs,c/:-]{0,12}$/.test(scan.plain.slice(i + 1, quantity.from));
+    if (kind && BARS.includes(kind) && beside && scan.tokens[i]?.term?.plural && (quantity.weight ?? 0) >= 10) return i;
+    // "Collars 2.5 kg", but "bar with collars, 4 x 5 kg".
+    if (kind === 'collars' && quantity.from - i <= 2 && (quantity.weight ?? 99) <= 5 && (quantity.count ?? 2) <= 2) return i;
     if (kind && WEIGHED.includes(kind)) return i;
     if (kind && !WEIGHED.includes(kind) && /[:(]/.test(scan.plain.slice(i + 1, i + 3))) return null;
   }

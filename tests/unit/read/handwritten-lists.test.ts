@@ -47,6 +47,14 @@ it.each([
   ['Two trap bars, one 45 lb, one 60 lb, $200', '200 lot | 1 hex-bar 45 lb, 1 hex-bar 60 lb'],
   ['Bars: (2) olympic 45 lb, (1) EZ curl, (1) trap bar 55 lb $250', '250 lot | 2 bar 45 lb, 1 curl-bar, 1 hex-bar 55 lb'],
   ["Selling 3 bars: one is a 7' olympic, one a 5' standard. $80", '80 lot | 3 bar'],
+  ['Garage sale. Weights 10s 25s, 1 bench, 1 bar', '? none | ? plate 10 lb, ? plate 25 lb, 1 bench, 1 bar'],
+  ['Olympic bars 45 and 35 lb, $100', '100 lot | ? bar 45 lb, ? bar 35 lb'],
+  ['2 dumbbell bars w/ collars, 4x5kg, 4x1.25kg £50', '50 lot | 2 other, 2 collars, 4 plate 5 kg, 4 plate 1.25 kg'],
+  ['olympic bar, collars 2x2.5kg £50', '50 lot | 1 bar, 2 collars 2.5 kg'],
+  ['Olympic. There are 2 plates each of 45, 25 and 10. $200', '200 lot | 2 plate 45 lb, 2 plate 25 lb, 2 plate 10 lb'],
+  ['2 olympic plates each 45 lb. $80', '80 lot | 2 plate 45 lb'],
+  ['olympic weight 45lb pair 35lb pair 25lb pair $250', '250 lot | 2 plate 45 lb, 2 plate 35 lb, 2 plate 25 lb'],
+  ['olympic plates, pair 45lb pair 35lb $250', '250 lot | 2 plate 45 lb, 2 plate 35 lb'],
   // Of another make at a price of their own.
   [
     'Olympic discs, rubber coated: 4 @ 2.5kg - £90\nTechnique plates, vinyl, 2.5kg, pair, £10',
