@@ -35,10 +35,6 @@ function isLink(scan: Scan, at: number): boolean {
   return /^(at|weighing|is|are)$/.test(token?.text ?? '') || token?.term?.sense === 'weighs';
 }
 
-/** Whether one of the quantities found begins behind the separator that follows a token. */
-const isQuantityAt = (scan: Scan, at: number, found: readonly Quantity[]): boolean =>
-  found.some(({ from }) => from > at && from - at <= 4 && scan.clause[from] === scan.clause[at]);
-
 export function readSideBySide(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
   findAll(scan, NOUN_BETWEEN, ({ from, to, group }) => {
@@ -135,9 +131,11 @@ export function readSideBySide(scan: Scan): Quantity[] {
     found.push({ rule: 'a-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun });
     return true;
   });
+  const starts = new Set(found.map(({ from }) => from));
   findAll(scan, CHAIN_BEFORE, ({ from, to }) => {
     const weight = valueAt(scan, to);
-    if (valueAt(scan, from) !== 1 || weight === null || !isPlateSize(weight) || !isQuantityAt(scan, to, found)) return false;
+    if (valueAt(scan, from) !== 1 || weight === null || !isPlateSize(weight) || ![2, 3, 4].some((next) => starts.has(to + next)))
+      return false;
     found.push({ rule: 'a-weight-in-list', from, to, count: 1, weight, unit: null, noun: null });
     return true;
   });

@@ -34,12 +34,11 @@ const isNear = (value: number, sums: readonly number[]): boolean => sums.some((s
 
 /** "300 lb of plates, mostly 45s and 25s": the sizes that tell what the weight is made of are no lines of their own. */
 export function leaveMixed(scan: Scan, drafts: readonly Draft[], totals: readonly Total[]): Draft[] {
+  const ends = new Set(totals.filter(({ rule }) => rule === 'weight-of-goods' || rule === 'heavy-goods').map(({ to }) => to));
   const mixed = scan.tokens.flatMap(({ term }, at) => {
-    const total =
-      term?.sense === 'mostly'
-        ? totals.find((one) => ['weight-of-goods', 'heavy-goods'].includes(one.rule) && one.to < at)
-        : undefined;
-    return total && scan.clause[total.to] === scan.clause[at] && at - total.to < 8 ? [at] : [];
+    if (term?.sense !== 'mostly') return [];
+    for (let i = at - 1; i > at - 8 && scan.clause[i] === scan.clause[at]; i -= 1) if (ends.has(i)) return [at];
+    return [];
   });
   if (mixed.length === 0) return [...drafts];
   const isPart = (item: Draft): boolean =>

@@ -1,0 +1,78 @@
+/** Goods named without a weight: "a rack", "2 benches", "Olympic bar", "collars", "four plates". Not those that are denied, left out or only spoken of. */
+import type { Kind } from '../../listing/reading.ts';
+import type { Noun } from '../mention.ts';
+import type { Scan } from '../text/scan.ts';
+import { countBefore, isAside } from './nouns.ts';
+
+const BAR_KINDS: readonly (Kind | undefined)[] = ['bar', 'curl-bar', 'hex-bar', 'other'];
+
+/** "Two odd bars: safety squat bar $150, cambered bar $80": a plural before a colon and as many bars by name behind it (any number if not counted). */
+function isHeading(scan: Scan, at: number): boolean {
+  const token = scan.tokens[at];
+  if (token?.term?.kind !== 'bar' || !token.term.plural || scan.plain[at + 1] !== ':') return false;
+  let named = 0;
+  for (let i = at + 2; i < scan.tokens.length && i - at < 60 && scan.clause[i] === scan.clause[at]; i += 1)
+    if (scan.plain[i] === 'k' && BAR_KINDS.includes(scan.tokens[i]?.term?.kind) && !isAside(scan, i))
+      named += countBefore(scan, i).count ?? 1;
+  const { count } = countBefore(scan, at);
+  return named > 0 && (count === null || count === named);
+}
+
+/** "Dumbbell set 5 lb to 50 lb with rack": the rack of the dumbbells that the same clause names, and of nothing else. */
+function isOfDumbbells(scan: Scan, at: number): boolean {
+  if (scan.tokens[at]?.text !== 'rack' || !/c[am]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at))) return false;
+  let named = false;
+  for (let i = at - 1; i >= 0 && at - i < 30 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
+    if (kind === 'dumbbell' || kind === 'kettlebell') named = true;
+    else if (kind && kind !== 'other') return false;
+  }
+  return named;
+}
+
+/** "Two bars, each with a pair of collars": how many there are of what each has its own. */
+function eachOfBars(scan: Scan, from: number): number {
+  if (!/e[%cz]{1,2}[az]?$/.test(scan.plain.slice(Math.max(0, from - 5), from)) || scan.clause[from] !== scan.clause[from - 2])
+    return 1;
+  let pieces = 0;
+  let clause: number | undefined;
+  for (let i = from - 1; i >= 0 && from - i < 80; i -= 1) {
+    if (scan.plain[i] !== 'k' || !BAR_KINDS.slice(0, 3).includes(scan.tokens[i]?.term?.kind) || isAside(scan, i)) continue;
+    clause ??= scan.clause[i];
+    if (scan.clause[i] === clause) pieces += countBefore(scan, i).count ?? 1;
+  }
+  return pieces > 0 && pieces <= 6 ? pieces : 1;
+}
+
+export function readNouns(scan: Scan): Noun[] {
+  const found: Noun[] = [];
+  const kinds = new Set(scan.tokens.flatMap(({ term }) => (term?.code === 'k' && term.kind !== 'other' ? [term.kind] : [])));
+  scan.tokens.forEach((token, at) => {
+    const kind = token.term?.kind;
+    // "with weight on" names no goods; "weights" do.
+    // "weights bench", "squat stand style rack": the first noun is an adjective.
+    // "Weights bar, etc." names two things.
+    const two = token.text === 'weights' && scan.tokens[at + 1]?.term?.kind === 'bar';
+    const adjective = token.term?.weak && scan.plain[at + 1] === 'k' && kind === 'plate' && !two;
+    const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && /^(style|type)$/.test(scan.tokens[at + 1]?.text ?? '');
+    if (adjective || styled) return;
+    if (isHeading(scan, at)) return;
+    const mass =
+      token.term?.sense === 'mass' && /(?:^|[^KXPU]|[^KXP]U)n-?[uh]s?o$/.test(scan.plain.slice(Math.max(0, at - 6), at));
+    if (!kind || (token.text === 'weight' && !mass) || scan.letters[at] !== 'k' || isAside(scan, at)) return;
+    const { count, from } = countBefore(scan, at);
+    // "Hanteln" with no count beside other goods is the trade's word for all of them.
+    if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
+    const times = kind === 'collars' ? eachOfBars(scan, from) : 1;
+    found.push({
+      rule: 'noun',
+      from,
+      to: at,
+      kind: kind === 'rack' && isOfDumbbells(scan, at) ? 'storage' : kind,
+      count: times > 1 ? times * (count ?? 2) : count,
+      plural: token.term?.plural === true || mass || scan.tokens[at - 1]?.term?.sense === 'every',
+      weak: token.term?.weak === true,
+    });
+  });
+  return found;
+}
