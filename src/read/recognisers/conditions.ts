@@ -63,8 +63,12 @@ function denialOf(scan: Scan, at: number): Denial {
       if (!listed) break;
     } else if (listed && (letter === 'a' || sense === 'faintly')) break;
   }
-  return { denied, hearsay, unsure };
+  return { denied, hearsay, unsure: unsure || isOfSome(scan, at) };
 }
+
+/** "Some plates repainted": which of them is not said. */
+const isOfSome = (scan: Scan, at: number): boolean =>
+  senseAt(scan, at - 2) === 'some' && scan.tokens[at - 1]?.term?.plural === true && scan.clause[at - 2] === scan.clause[at];
 
 /** Whether a word of such a degree stands between the denial and the rust. */
 function hasDegree(scan: Scan, at: number, degree: string): boolean {

@@ -4,7 +4,7 @@ import { FOOT_IN_MILLIMETRES, INCH_IN_MILLIMETRES } from '../../units/length.ts'
 import type { Fact, Measure } from '../mention.ts';
 import { blank, findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 
-const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|')|[da]f)";
+const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|')|[dai]f)";
 /** "2 in. hole": the point of an abbreviation. */
 const POINT = '[.]?';
 const GAP = '[azmCocyU:=.(|-]{0,4}';
@@ -151,6 +151,9 @@ export function readMeasures(scan: Scan): Fact[] {
     if (mm === null || !kind || !BARS.includes(kind)) return false;
     if (mm > 900 && mm < 2600) push('lengthMm', mm, 'bar-length', from, group(1)?.[1] ?? to);
     else if (mm >= 48 && mm <= 53) push('fits50', 50, 'bar-of-two-inches', from, group(1)?.[1] ?? to);
+    // Millimetres measure a shaft, inches name the kind of bar.
+    else if (mm >= 24 && mm <= 25.5 && scan.tokens[group(1)?.[1] ?? to]?.term?.length === 'mm')
+      push('shaftMm', mm, 'bar-shaft', from, group(1)?.[1] ?? to);
     else if (mm >= 24 && mm <= 25.5) push('fits25', 25, 'bar-of-one-inch', from, group(1)?.[1] ?? to);
     else if (mm > 25.5 && mm < 48) push('shaftMm', mm, 'bar-shaft', from, group(1)?.[1] ?? to);
     else return false;

@@ -14,7 +14,9 @@ const WORD_BEHIND = new RegExp(`${SIZE}[mazoCD]{0,2}([TS])`, 'dg');
 const WORD_FIRST = new RegExp(`([TS])[azmCocyU:=.(-]{0,4}${SIZE}`, 'dg');
 const METRES = /(nfn)(?![uhqfx$s¤])/dg;
 /** "... 1 inch. Clips included": a size that is a sentence of its own. */
-const INCHES_ALONE = /(?<=^|[.;l()]z?)(n)(?:-?f|")(?=[.;l)]|$)/dg;
+const INCHES_ALONE = /(?<=^|[.;l()]z?|[,c]z)(n)(?:-?f|")(?=[.;l)]|$)/dg;
+/** "10 kg plates cast iron 1in": a size that ends a line of plates. */
+const INCHES_LAST = /(?<=[kms_])(n)(?:-?f|")(?=[.;l)]|$)/dg;
 const BARE = new RegExp(`${SIZE}(?=[,.;:l)(c|C•m/]|$)`, 'dg');
 
 /** Sleeve that a hole or shaft end of so many millimetres belongs to: 48 to 53 is the 50 mm one, 24 to 32 the one-inch family. */
@@ -117,6 +119,14 @@ export function readBareSizes(scan: Scan, facts: readonly Fact[]): Fact[] {
     const value = valueAt(scan, start);
     if ((value !== 1 && value !== 2) || scan.tokens[to]?.term?.length === 'ft') return false;
     found.push({ measure: value === 2 ? 'fits50' : 'fits25', value: value * 25.4, rule: 'inches-alone', from: start, to });
+    return true;
+  });
+  findAll(scan, INCHES_LAST, ({ from, to, group }) => {
+    const [start] = group(1) ?? [from];
+    const value = valueAt(scan, start);
+    const kind = kindBefore(scan, start);
+    if ((value !== 1 && value !== 2) || !kind || !isPlate(kind) || scan.tokens[to]?.term?.length === 'ft') return false;
+    found.push({ measure: value === 2 ? 'fits50' : 'fits25', value: value * 25.4, rule: 'inches-last', from: start, to });
     return true;
   });
   if (scan.language.code !== 'de') return found;

@@ -46,7 +46,7 @@ function put(scan: Scan, item: Draft, finding: Finding): void {
   const several = (item.count?.value ?? 0) > 1;
   const rule = several && finding.condition === 'cracked' && isOfOne(scan, finding) ? OF_ONE_PIECE : finding.rule;
   const value = item.kind === 'bench' && finding.condition === 'cracked' ? 'torn' : finding.condition;
-  if (item.conditions.some((known) => known.value === value)) return;
+  if (item.conditions.some((known) => known.value === value) || (item.material?.value === 'wood' && vie('rust', value))) return;
   item.conditions.push({ value, rule, from, to, ...(hearsay ? { hearsay } : {}) });
 }
 

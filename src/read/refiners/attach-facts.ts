@@ -58,6 +58,19 @@ const namesOtherFit = (scan: Scan, fact: Fact): boolean =>
 
 const BAR_MEASURES: readonly Measure[] = ['shaftMm', 'sleeveMm', 'lengthMm', 'tensilePsi'];
 
+/** "Straight one is 60 inches and the curl is 47": bars by the word that tells them apart. */
+function calledBefore(scan: Scan, bars: readonly Draft[], at: number): Draft[] {
+  for (let i = at - 1; i >= Math.max(0, at - 5) && scan.clause[i] === scan.clause[at]; i -= 1) {
+    const term = scan.tokens[i]?.term;
+    if (scan.plain[i] === 'k' || ',;'.includes(scan.plain[i] ?? ';')) return [];
+    const kind = term?.condition === 'straight' && bars.some((bar) => bar.kind !== 'bar') ? 'bar' : term?.part;
+    if (kind === 'bar' && term?.condition !== 'straight') continue;
+    const called = bars.filter((bar) => bar.kind === kind);
+    if (called.length > 0) return called;
+  }
+  return [];
+}
+
 /** Bars that a measure speaks of: the noun right behind it, else the last noun before it; the only bar when no noun is near. */
 function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
   const bars = drafts.filter((item) => isBar(item.kind) || (item.kind === 'bench' && fact.rule === 'length'));
@@ -72,6 +85,8 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
     if (scan.plain[i] === 'k') return holding(i);
     if (',.()c'.includes(scan.plain[i] ?? 'l')) break;
   }
+  const called = calledBefore(scan, bars, fact.from);
+  if (called.length > 0) return called;
   for (let i = fact.from - 1; i >= 0 && fact.from - i < 40; i -= 1) {
     if (scan.plain[i] !== 'k') continue;
     const found = holding(i);
@@ -121,6 +136,9 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const known = { value, rule: scan.tokens[at]?.term?.sense === 'standard' ? 'loose-standard' : 'make', from: at, to: at };
   const near50 = scan.tokens.slice(Math.max(0, at - 3), at + 5).some(({ term }) => term?.fits === '50mm');
   if (scan.tokens[at]?.term?.sense === 'standard' && near50) return;
+  const taken = barThatTakes(scan, drafts, at);
+  for (const item of taken) item.fits ??= known;
+  if (taken.length > 0) return;
   const own = nounOf(scan, at) ?? barBefore(scan, drafts, at);
   // "all fit an Olympic bar" speaks of the plates.
   const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other') && !isAside(scan, own);
@@ -137,6 +155,20 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const noun = own === null ? undefined : scan.tokens[own];
   const plates = isPlate(noun?.term?.kind ?? 'other') && (noun?.line ?? 0) > 0 && !/weight|gewicht/.test(noun?.text ?? '');
   for (const item of drafts) if ((isPlate(item.kind) || (isBar(item.kind) && !plates)) && !item.fits) item.spread.push(known);
+}
+
+/** "Technique bar, 25 mm grip, fits Olympic bumpers": plates that are no goods of the lot tell the sleeves of the bar before them. */
+function barThatTakes(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
+  const noun = nounOf(scan, at);
+  if (
+    noun === null ||
+    !isPlate(scan.tokens[noun]?.term?.kind ?? 'other') ||
+    !/X[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))
+  )
+    return [];
+  if (drafts.some((item) => isPlate(item.kind) && item.weight !== null)) return [];
+  const bars = drafts.filter((item) => isBar(item.kind) && firstToken(item) < at);
+  return bars.slice(-1);
 }
 
 /** "Bar: 45 lb, olympic" as a line of a list, "curl bar (olympic sleeves)": the bar before the word, with no plates between. */

@@ -5,6 +5,7 @@ import type { Term } from '../text/terms.ts';
 import { BARS, PIECES, PLATES, type Scope } from './condition-scopes.ts';
 import { type Subject, subjectOfWord } from './condition-subject.ts';
 import type { Draft } from './draft.ts';
+import { clauseAround } from './subject.ts';
 
 const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
 const OTHERS: readonly Kind[] = ['other', 'collars', 'storage'];
@@ -54,6 +55,29 @@ export function attachMaterials(scan: Scan, drafts: readonly Draft[]): void {
     said.push({ term, at, subject: set ? { drafts: drafts.filter(({ kind }) => lot.includes(kind)), told: false } : subject });
   });
   for (const told of [true, false]) for (const one of said) if (one.subject.told === told) put(one);
+  attachTimber(scan, drafts);
+}
+
+/** Sizes that timber is sold in, in inches; 2x3 and 3x3 are tubes of steel. */
+const TIMBER = ['2x4', '2x6', '2x8', '2x10', '2x12', '4x4', '4x6', '6x6'];
+
+/** "Rack made out of 4x4 and 2x8": of wood, where the words "of" or "from" lead to a size of timber and no steel is named. */
+function attachTimber(scan: Scan, drafts: readonly Draft[]): void {
+  const frames = drafts.filter((item) => FRAMES.includes(item.kind) && item.material === null);
+  for (let i = 1; frames.length > 0 && i + 2 < scan.tokens.length; i += 1) {
+    if (scan.plain.slice(i, i + 3) !== 'nxn' || scan.letters[i] !== '_') continue;
+    if (
+      !TIMBER.includes(`${scan.tokens[i]?.value}x${scan.tokens[i + 2]?.value}`) ||
+      /^["'f]/.test(scan.plain.slice(i + 3, i + 4))
+    )
+      continue;
+    const lead = scan.tokens[i - 1]?.term;
+    if (lead?.code !== 'o' && lead?.sense !== 'from') continue;
+    const [from, to] = clauseAround(scan, i);
+    if (scan.tokens.slice(from, to + 1).some(({ term }) => term?.material === 'steel')) continue;
+    const told = frames.filter((item) => item.kindAt < i && i - item.kindAt < 30).sort((a, b) => b.kindAt - a.kindAt)[0];
+    if (told) told.material ??= { value: 'wood', rule: 'timber', from: i, to: i + 2 };
+  }
 }
 
 function put({ term, at, subject }: Said): void {
@@ -70,6 +94,10 @@ function put({ term, at, subject }: Said): void {
 /** A denied material, one that things stand on, and one of a part or of other things ("steel ring", "rubber mats"). */
 function isOfOtherThings(scan: Scan, at: number): boolean {
   const clause = scan.clause[at];
+  const before = scan.tokens[at - 1];
+  // "Some metal, some plastic": nobody knows which.
+  if (before?.term?.sense === 'some' && scan.clause[at - 1] === clause && scan.plain[at + 1] !== 'k') return true;
+  if (isThing(scan, at)) return true;
   if (/N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at)) && scan.clause[at - 1] === clause) return true;
   for (let i = at - 1; i >= Math.max(0, at - 3) && scan.clause[i] === clause; i -= 1) {
     if (scan.tokens[i]?.term?.sense === 'upon') return true;
@@ -79,14 +107,64 @@ function isOfOtherThings(scan: Scan, at: number): boolean {
   if (scan.tokens[at]?.term?.sense === 'cover' && /^[zF%CN]/.test(scan.plain.slice(at + 1, at + 2))) return true;
   for (let i = at + 1; i <= at + 3 && scan.clause[i] === clause; i += 1) {
     const term = scan.tokens[i]?.term;
-    if (term?.part || term?.sense === 'thing' || 'TBS'.includes(scan.plain[i] ?? '_')) return true;
+    if (term?.part || term?.sense?.startsWith('thing') || 'TBS'.includes(scan.plain[i] ?? '_')) return true;
     if (!'mn"f-'.includes(scan.plain[i] ?? '_')) break;
   }
   return false;
 }
 
+/** "Moving the old iron", "now the iron can go": the goods as a thing, whatever they are made of. */
+function isThing(scan: Scan, at: number): boolean {
+  if (scan.tokens[at]?.term?.sense !== 'goods-too') return false;
+  // "Here's the iron." tells what is on offer.
+  const [from, to] = clauseAround(scan, at);
+  if (to - from < 4) return false;
+  let first = at - 1;
+  while (first >= at - 3 && scan.plain[first] === 'm' && scan.clause[first] === scan.clause[at]) first -= 1;
+  return (
+    scan.plain[first] === 'a' && scan.clause[first] === scan.clause[at] && !/^[kndvmC(:]/.test(scan.plain.slice(at + 1, at + 2))
+  );
+}
+
+/** "A steel vertical bar holder": a material behind an article is of what follows it, and of nothing before. */
+function isOfNext(scan: Scan, at: number): boolean {
+  return (
+    scan.plain[at - 1] === 'a' &&
+    scan.tokens[at - 1]?.term?.sense === undefined &&
+    scan.plain[at + 1] === 'z' &&
+    /^z{1,3}k/.test(scan.plain.slice(at + 1, at + 5))
+  );
+}
+
+/** "Iron 45 pair, 5 pair, 2.5 pair": at the head of a list without other makes it is said of all that stand behind it in the clause. */
+function withRow(scan: Scan, drafts: readonly Draft[], at: number, subject: Subject): Subject {
+  if (
+    !subject.told ||
+    (!/(?:^|[l•:;-])$/.test(scan.plain.slice(Math.max(0, at - 1), at)) &&
+      scan.tokens[at - 1]?.text !== '~' &&
+      scan.clause[at - 1] === scan.clause[at])
+  )
+    return subject;
+  if (!/^n/.test(scan.plain.slice(at + 1, at + 2))) return subject;
+  let end = at + 1;
+  while (end < scan.tokens.length && scan.clause[end] === scan.clause[at] && end - at < 60) {
+    if ('mkCM'.includes(scan.plain[end] ?? 'm')) break;
+    end += 1;
+  }
+  const row = drafts.filter((item) => PIECES.includes(item.kind) && item.places.some(({ from }) => from > at && from < end));
+  return { ...subject, drafts: [...new Set([...subject.drafts, ...row])] };
+}
+
 function subjectOf(scan: Scan, drafts: readonly Draft[], at: number, term: Term, scope: Scope, lines: number): Subject {
-  if (term.code !== 'k') return subjectOfWord(scan, drafts, { ...scope, from: at, to: at, joined: true, near: false }, lines);
+  if (term.code !== 'k') {
+    if (isOfNext(scan, at)) return { drafts: [], told: true };
+    return withRow(
+      scan,
+      drafts,
+      at,
+      subjectOfWord(scan, drafts, { ...scope, from: at, to: at, joined: true, near: false }, lines),
+    );
+  }
   // "Rubber bumpers: 2 x 10, 2 x 15": those of its kind in its clause, else all of that kind.
   const alike = drafts.filter(({ kind }) => kind === term.kind);
   const own = alike.filter((item) => item.kindAt === at || item.places.some((place) => at >= place.from && at <= place.to));

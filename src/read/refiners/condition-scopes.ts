@@ -20,7 +20,7 @@ const frames: Scope = { told: [...FRAMES, 'other'], lot: ['rack', 'stands'] };
 
 export const SCOPES: Readonly<Record<Condition, Scope>> = {
   new: { told: [...ANY, 'collars'], lot: [...GOODS, 'collars'] },
-  'like-new': whole,
+  'like-new': { told: [...ANY, 'collars'], lot: [...GOODS, 'collars'] },
   'no-rust': whole,
   'rust-light': whole,
   rust: whole,

@@ -8,7 +8,17 @@ import type { Scan } from '../text/scan.ts';
 import { SCOPES } from './condition-scopes.ts';
 import type { Draft } from './draft.ts';
 import { clauseAround, holds, namedBy } from './subject.ts';
-import { type Apt, goodsAhead, goodsOfLine, isVague, ownersOfPart, recalled, type Speech, spanned } from './subject-clues.ts';
+import {
+  type Apt,
+  bracketed,
+  goodsAhead,
+  goodsOfLine,
+  isVague,
+  ownersOfPart,
+  recalled,
+  type Speech,
+  spanned,
+} from './subject-clues.ts';
 
 export interface Subject {
   readonly drafts: readonly Draft[];
@@ -48,6 +58,8 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const ahead = goodsAhead(scan, drafts, said, speech, stop, to, apt);
   if (ahead.length > 0) return of(ahead);
   for (let i = start; i < speech.from; i += 1) if (sense(i) === 'rest') return { drafts: apt(drafts), told: true, rest: true };
+  const inBracket = bracketed(scan, inClause, speech);
+  if (inBracket.length > 0) return of(inBracket);
   const owned = ownersOfPart(scan, drafts, speech, start, stop, apt);
   if (owned.length > 0) return of(owned);
 
@@ -58,6 +70,9 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
     if (named.length > 0) return of(named);
   }
+  const sized = ofSize(scan, apt(drafts), start, speech.from);
+  if (sized.length > 0) return of(sized);
+  if (isAttribute(scan, speech)) return of([]);
   const whole = some((at) => isWhole(scan, at));
   if (whole) return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
   // Goods behind the word: under it as a heading, or with nothing between.
@@ -70,6 +85,7 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   }
   // Said of goods that cannot be so: of nothing else then.
   if (some((at) => at < speech.from && (scan.plain[at] === 'k' ? drafts : said).some((item) => holds(item, at)))) return of([]);
+  if (isOfThingsApart(scan, speech, start) || isOtherLine(scan, drafts, speech.from, goodsLines)) return of([]);
   const meant = recalled(
     drafts,
     from,
@@ -81,6 +97,59 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const listed = goodsOfLine(scan, drafts, from, goodsLines, apt);
   if (listed.length > 0) return of(listed);
   return { drafts: lotOf(drafts, lot, apt), told: false };
+}
+
+/** "One 25 is cracked": goods by their size alone. */
+function ofSize(scan: Scan, drafts: readonly Draft[], from: number, to: number): Draft[] {
+  for (let i = from; i < to; i += 1) {
+    const value = scan.plain[i] === 'n' && 'sz%C'.includes(scan.plain[i + 1] ?? 'z') ? scan.tokens[i]?.value : null;
+    const sized = value == null ? [] : drafts.filter(({ weight }) => weight?.value === value);
+    if (sized.length > 0) return sized;
+  }
+  return [];
+}
+
+const isOfStoring = (scan: Scan, at: number): boolean => scan.tokens[at]?.term?.condition?.startsWith('stored') === true;
+
+/** "A rusty old wheelbarrow": said of a noun that no dictionary knows. */
+function isAttribute(scan: Scan, speech: Speech): boolean {
+  if (!speech.joined || scan.plain[speech.from - 1] !== 'a' || isOfStoring(scan, speech.from)) return false;
+  let at = speech.to + 1;
+  while ('mC'.includes(scan.plain[at] ?? '_')) at += 1;
+  const noun = scan.tokens[at];
+  return (
+    scan.plain[at] === 'z' &&
+    noun?.type === 'word' &&
+    (noun.term === null || noun.term.sense === 'thing apart') &&
+    scan.clause[at] === scan.clause[speech.to]
+  );
+}
+
+/** "Platform: homemade", "the couch has a rip": a thing that is no goods of the trade opens what is said, and is not stood or lain on. */
+function isOfThingsApart(scan: Scan, speech: Speech, start: number): boolean {
+  for (let i = start; i < speech.from; i += 1) {
+    if (scan.tokens[i]?.term?.sense !== 'thing apart') continue;
+    return !scan.tokens.slice(Math.max(start, i - 3), i).some(({ term }) => term?.sense === 'upon' || term?.code === 'o');
+  }
+  return false;
+}
+
+/** In a list that gives goods lines of their own, a line with a price and none of the goods speaks of something else: "Ping pong table $25, paddles are lost". */
+function isOtherLine(scan: Scan, drafts: readonly Draft[], at: number, goodsLines: number): boolean {
+  if (goodsLines < 3) return false;
+  const line = scan.tokens[at]?.line;
+  let from = at;
+  while (from > 0 && at - from < 60 && scan.tokens[from - 1]?.line === line) from -= 1;
+  let to = at;
+  while (to + 1 < scan.tokens.length && to - at < 60 && scan.tokens[to + 1]?.line === line && scan.plain[to + 1] !== 'l') to += 1;
+  const letters = scan.plain.slice(from, to + 1);
+  const sense = (word: string): boolean =>
+    scan.tokens.slice(from, to + 1).some(({ term }) => term?.sense === word || (word === 'part' && !!term?.part));
+  if (!/\$|,n$|-n$/.test(letters) || /[kLA]/.test(letters)) return false;
+  return (
+    !['it', 'they', 'whole', 'rest', 'part', 'definite'].some(sense) &&
+    !drafts.some((item) => item.places.some((place) => place.from >= from && place.from <= to))
+  );
 }
 
 /** Goods of the lot that the word can speak of, or the only goods there are. */

@@ -14,7 +14,9 @@ export function settleBareBars(scan: Scan, drafts: readonly Draft[]): void {
   if (straight || bare.length === 0 || kinds.size !== 1 || !only) return;
   const said = bare.filter(
     (item) =>
-      /(?:^|[.;!?]|[^l•][-:])a?$/.test(scan.plain.slice(Math.max(0, item.kindAt - 3), item.kindAt)) && item.ownPrice === null,
+      /(?:^|[.;!?]|[^l•][-:])a?$/.test(scan.plain.slice(Math.max(0, item.kindAt - 3), item.kindAt)) &&
+      item.ownPrice === null &&
+      !named.some(({ kindAt }) => kindAt > item.kindAt && scan.clause[kindAt] === scan.clause[item.kindAt]),
   );
   if (said.length === bare.length) for (const item of bare) item.kind = only;
 }

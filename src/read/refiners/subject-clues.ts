@@ -87,6 +87,18 @@ export function ownersOfPart(
   return [];
 }
 
+/** "2 x 45, 1 x 25 (has a crack), 2 x 10": said in a bracket behind goods, of those alone, for the list goes on behind it. */
+export function bracketed(scan: Scan, inClause: readonly Draft[], speech: Speech): Draft[] {
+  let open = speech.from - 1;
+  while (open > 0 && speech.from - open < 12 && !'()'.includes(scan.plain[open] ?? ')')) open -= 1;
+  let close = speech.to + 1;
+  while (close - speech.to < 12 && !'()l'.includes(scan.plain[close] ?? 'l')) close += 1;
+  if (scan.tokens[open]?.text !== '(' || scan.tokens[close]?.text !== ')') return [];
+  const near = inClause.filter((item) => item.places.some(({ to }) => to === open - 1));
+  const behind = inClause.some((item) => !near.includes(item) && item.places.some(({ from }) => from > close));
+  return behind ? near : [];
+}
+
 /** Of goods in a list before the word: the nearest when the word stands right behind it or speaks of one, else all of them. */
 export function spanned(
   scan: Scan,

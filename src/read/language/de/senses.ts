@@ -5,9 +5,11 @@ import { spelt } from './spelling.ts';
 export const PRICES: readonly Entry[] = spelt([
   ['pro|per', { code: 'r' }],
   [
-    'preis|preise|preis ist|der preis ist|preis liegt bei|preis beträgt|preisvorstellung|preisvorstellung ist|preisvorstellung liegt bei|preisidee|wunschpreis|verkaufspreis|verkaufs preis|vk|vk preis|vkp|mein preis|unser preis|zum preis von|neuer preis|kosten|kostet|kostenpunkt|abgabe für|abgabe zu|abzugeben für|abgeben für|gebe ab für|abzugeben um|verkaufe für|verkaufe um|verkaufe sie für|verkaufe es für|verkaufen für|zu verkaufen für|verkauft für|für nur|hätte gern|hätte gerne|hätte ich gern|hätte ich gerne|will ich|will dafür|möchte ich|möchte dafür|möchte noch|sofortpreis|sofortkauf|gesenkt auf|reduziert auf|preis gesenkt auf|runtergesetzt auf|preissenkung|preisreduzierung|aufrufpreis|abholpreis|selbstabholerpreis|schnäppchenpreis|sonderpreis|bargeldpreis|ich dachte an|dachte an|dachte so an|stelle mir vor|stelle ich mir vor|vorstellung|forderung|gegen',
+    'preis|preise|preis ist|der preis ist|preis liegt bei|preis beträgt|preisvorstellung|preisvorstellung ist|preisvorstellung liegt bei|preisidee|wunschpreis|verkaufspreis|verkaufs preis|vk|vk preis|vkp|mein preis|unser preis|zum preis von|neuer preis|kosten|kostet|kostenpunkt|abgabe für|abgabe zu|abzugeben für|abgeben für|gebe ab für|abzugeben um|verkaufe für|verkaufe um|verkaufe sie für|verkaufe es für|verkaufen für|zu verkaufen für|verkauft für|für nur|hätte gern|hätte gerne|hätte ich gern|hätte ich gerne|will ich|will dafür|möchte ich|möchte dafür|möchte noch|sofortpreis|sofortkauf|gesenkt auf|reduziert auf|preis gesenkt auf|runtergesetzt auf|preissenkung|preisreduzierung|aufrufpreis|abholpreis|selbstabholerpreis|schnäppchenpreis|sonderpreis|bargeldpreis|ich dachte an|dachte an|dachte so an|stelle mir vor|stelle ich mir vor|vorstellung|forderung',
     { code: 'A', sense: 'told' },
   ],
+  // "Tausch gegen eine Kettlebell": for goods as for money.
+  ['gegen', { code: 'A', sense: 'toward' }],
   ['jetzt|nun|jetzt nur|jetzt nur noch|jetzt noch|nur noch|nur|neu nur', { code: 'A' }],
   [
     'kilopreis|preis pro kg|preis je kg|preis pro kilo|preis je kilo|preis für ein kilo|preis fürs kilo',

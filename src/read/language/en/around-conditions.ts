@@ -22,14 +22,21 @@ export const AROUND: readonly Entry[] = [
 
 /** Things that materials are said of beside the goods ("rubber mats", "steel ring"). */
 export const THINGS: readonly Entry[] = [
+  // Goods of their own: what is said of them is said of nothing else.
   [
-    'mat|mats|flooring|floor mat|floor mats|stall mats|horse stall mats|platform|platforms|ring|rings|insert|inserts|core|feet|wheel|wheels|table|door|cover|covers|pipe|pipes|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|floor|floors|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|handles|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
+    'mat|mats|flooring|floor mat|floor mats|stall mats|horse stall mats|platform|platforms|table|treadmill|exercise bike|rower|elliptical|couch|sofa|freezer|chest freezer|fridge|saddle|water trough|trough|foosball|ping pong table|pool table|air hockey|trampoline|punching bag|heavy bag|boxing bag|tv|stereo|dresser|desk|mower|lawn mower|snowblower|trailer|mirror|mirrors|fan|truck|van|car|roof|window|windows|gate|wheelbarrow|radio|heater|guitar|ladder|fence|mailbox|swing set|grill',
+    { code: 'z', sense: 'thing apart' },
+  ],
+  [
+    'ring|rings|insert|inserts|core|feet|wheel|wheels|door|pipe|pipes|cover|covers|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|floor|floors|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|handles|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
     { code: 'z', sense: 'thing' },
   ],
 ];
 
 /** Parts that tell which goods are spoken of ("rust on the knurl"). */
 export const PARTS: readonly Entry[] = [
+  ['the curl|curl one|curl is|the ez|ez one|ez is', { code: 'z', part: 'curl-bar' }],
+  ['hex one|trap one|the hex one', { code: 'z', part: 'hex-bar' }],
   [
     'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends',
     { code: 'z', part: 'bar' },

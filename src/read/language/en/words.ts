@@ -107,7 +107,8 @@ export const COUNTS: readonly Entry[] = [
   ["have|i have|got|i've got|have got|there are|there is|i got|has|having|have about", { code: '%' }],
   ['marked|stamped|labeled|labelled|that say|saying|that are marked|marked as', { code: 'o', sense: 'marked' }],
   ["of em|of 'em|of them|of these|of those|available|left|in stock|remaining|of each available", { code: '&' }],
-  ['a|an|my|this|some|her|his|our', { code: 'a' }],
+  ['a|an|my|this|her|his|our', { code: 'a' }],
+  ['some', { code: 'a', sense: 'some' }],
   ['the|these', { code: 'a', sense: 'definite' }],
   ['all|those', { code: 'z', sense: 'definite' }],
   ['also|i also have', { code: 'c', sense: 'also' }],
@@ -158,7 +159,7 @@ export const MODIFIERS: readonly Entry[] = [
   ['one inch', { code: 'm', fits: '25mm', value: 1, length: 'in' }],
   ['non olympic|not olympic|nonolympic', { code: 'm', fits: '25mm' }],
   [
-    'iron|cast iron|castiron|cast|pig iron|grey iron|gray iron|ductile iron|common castings|plain iron|plain black iron|iron plain|all iron',
+    'cast iron|castiron|cast|pig iron|grey iron|gray iron|ductile iron|common castings|plain iron|plain black iron|iron plain|all iron|iron ones|iron one',
     { code: 'm', material: 'iron' },
   ],
   [
@@ -179,6 +180,7 @@ export const MODIFIERS: readonly Entry[] = [
     { code: 'm', material: 'cement' },
   ],
   ['wood|wooden|plywood', { code: 'm', material: 'wood' }],
+  ['iron', { code: 'm', material: 'iron', sense: 'goods-too' }],
   ['machined iron|machined cast iron', { code: 'm', material: 'iron', grade: 'machined' }],
   ['machined|milled|deep dish', { code: 'm', grade: 'machined' }],
   ['calibrated|competition|comp|powerlifting', { code: 'm', grade: 'calibrated' }],
@@ -188,7 +190,7 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['new', { code: 'm', condition: 'new', sense: 'new' }],
   [
-    'new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|new cable|new bearings|new bushings|new coat of paint|new collars',
+    'new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|over new|what new|from new|cost new|price new|buy new|buying new|bought new|sell new|sells new|retail new|new cable|new bearings|new bushings|new coat of paint|new collars',
     { code: 'z' },
   ],
   [
