@@ -74,9 +74,11 @@ export function readMeasures(scan: Scan): Fact[] {
     // "NOT the 1 inch ones" says nothing of the goods.
     if (/N[a-z]{0,3}$/.test(scan.plain.slice(Math.max(0, from - 4), from)) && scan.clause[from - 1] === scan.clause[from]) return;
     const nominal = measure === 'boreMm' && isNominal(scan, value, from, to);
+    // Nor is "about 5 cm" a measure of a hole.
+    const whole = nominal || (measure === 'boreMm' && scan.tokens[to]?.term?.length === 'cm' && Number.isInteger(value / 10));
     const vague =
-      (nominal && /^[^.;]*U/.test(scan.plain.slice(from, to + 4))) ||
-      (nominal && /U.?$/.test(scan.plain.slice(Math.max(0, from - 2), from)));
+      (whole && /^[^.;]*U/.test(scan.plain.slice(from, to + 4))) ||
+      (whole && /U.?$/.test(scan.plain.slice(Math.max(0, from - 2), from)));
     const hearsay = scan.plain.slice(Math.max(0, from - 4), to + 3).includes('y');
     found.push({
       measure,
@@ -192,6 +194,8 @@ export function readMeasures(scan: Scan): Fact[] {
     let i = from - 1;
     while (i >= 0 && from - i < 30 && scan.plain[i] !== 'k') i -= 1;
     const bar = scan.plain[i] === 'k' && BARS.includes(kindAt(i) ?? 'other');
+    // "Mixed 28 and 29 mm": which of them is not said.
+    if (/n[c/-]$/.test(scan.plain.slice(Math.max(0, from - 2), from)) && mm < 50) return null;
     if (!bar || scan.plain[to + 1] === 'x' || scan.plain[from - 1] === 'x') return null;
     // A bar "of one inch" is of the one-inch family, whatever its shaft measures.
     if (mm === INCH_IN_MILLIMETRES) return 'fits25';

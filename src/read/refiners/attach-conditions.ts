@@ -2,7 +2,7 @@
 import { OF_ONE_PIECE } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
-import { STRONGER, vie } from './condition-scopes.ts';
+import { PIECES, STRONGER, vie } from './condition-scopes.ts';
 import { type Subject, subjectOfCondition } from './condition-subject.ts';
 import type { Draft } from './draft.ts';
 
@@ -23,6 +23,21 @@ export function attachConditions(scan: Scan, drafts: readonly Draft[], findings:
     const free = subject.drafts.filter((item) => !item.conditions.some(({ value }) => vie(value, finding.condition)));
     for (const item of free) put(scan, item, finding);
   }
+  const odd = oddHeading(scan);
+  if (odd) for (const item of drafts) if (PIECES.includes(item.kind) && item.count?.value === 1) put(scan, item, odd);
+}
+
+/** "Odd olympic plates": as a heading said of all that are single. */
+function oddHeading(scan: Scan): Finding | null {
+  for (let at = 0; at < scan.tokens.length; at += 1) {
+    if (scan.tokens[at]?.term?.sense !== 'odd' || scan.plain[at] !== 'm') continue;
+    let noun = at + 1;
+    while (scan.plain[noun] === 'm') noun += 1;
+    const term = scan.plain[noun] === 'k' ? scan.tokens[noun]?.term : undefined;
+    if (term?.plural && PIECES.includes(term.kind ?? 'other'))
+      return { rule: 'odd-heading', condition: 'odd', from: at, to: noun };
+  }
+  return null;
 }
 
 /** "The rest" of plates are plates. */

@@ -218,7 +218,7 @@ export function attachFitWords(scan: Scan, drafts: readonly Draft[]): void {
   scan.tokens.forEach(({ term }, at) => {
     if (!term?.fits || left === 0) return;
     left -= 1;
-    const denied = /N[a-z]{0,1}$/.test(scan.plain.slice(Math.max(0, at - 2), at)) && scan.clause[at - 1] === scan.clause[at];
+    const denied = /N[a-zX]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at)) && scan.clause[at - 1] === scan.clause[at];
     if (!denied) attachFits(scan, drafts, at, term.fits);
   });
 }

@@ -125,10 +125,13 @@ function isAttribute(scan: Scan, speech: Speech): boolean {
   );
 }
 
+/** Senses of things that are no goods of the trade. */
+const APART: readonly (string | undefined)[] = ['thing apart', 'household', 'foreign'];
+
 /** "Platform: homemade", "the couch has a rip": a thing that is no goods of the trade opens what is said, and is not stood or lain on. */
 function isOfThingsApart(scan: Scan, speech: Speech, start: number): boolean {
   for (let i = start; i < speech.from; i += 1) {
-    if (scan.tokens[i]?.term?.sense !== 'thing apart') continue;
+    if (!APART.includes(scan.tokens[i]?.term?.sense)) continue;
     return !scan.tokens.slice(Math.max(start, i - 3), i).some(({ term }) => term?.sense === 'upon' || term?.code === 'o');
   }
   return false;

@@ -50,7 +50,17 @@ const first = (evidence: readonly Evidence[], worth: number): number =>
   evidence.reduce((least, { points, start }) => (points >= worth ? Math.min(least, start) : least), Number.POSITIVE_INFINITY);
 
 /** Senses of everyday words that the dictionary only holds because conditions and materials are said with them. */
-const EVERYDAY: readonly (string | undefined)[] = ['thing', 'faintly', 'badly', 'stays', 'unknown', 'turn', 'rest', 'upon'];
+const EVERYDAY: readonly (string | undefined)[] = [
+  'thing',
+  'thing apart',
+  'faintly',
+  'badly',
+  'stays',
+  'unknown',
+  'turn',
+  'rest',
+  'upon',
+];
 
 /** A word of some length that no dictionary of the language knows, or that may be of any trade. */
 const isStranger = ({ type, term, text }: Token): boolean =>

@@ -56,6 +56,7 @@ describe('of none', () => {
     ['hole a hair over an inch'],
     ['holes measure just about 2 inches'],
     ['Some have the 2" hole'],
+    ['holes are about 5 cm'],
     ['not the 1 inch hole kind'],
     ['Half rack, upright 2x3 tube, 1" holes'],
     ['power rack with 1 inch holes'],

@@ -16,6 +16,8 @@ describe("conditions of other things are nobody else's", () => {
     ['Two weight benches, $20 each\n4 x 45 lb plates $80\nBarbell $40\nFoosball, one man is missing his head, $25'],
     ['4 x 45 lb plates, 2 x 25 lb plates, some plates repainted'],
     ['Barbell 45 lb, 28.5 mm, black oxide'],
+    ['Hantelscheiben 4 x 20 kg, Langhantel. Der Wagen ist rostig'],
+    ['Hantelscheiben 4 x 20 kg, einige Scheiben neu lackiert'],
     ['Deadlift bar 44 lb. 200 firm, this is half of new'],
   ])('%s', (text) => expect(said(text, 'condition')).toEqual([]));
   it.each([
@@ -49,6 +51,11 @@ describe('ways of saying it', () => {
     ['Power rack, heavy duty welds', 'rack-1 condition welded'],
     ['Squat stands, heavy bases I poured myself', 'stands-1 condition home-made'],
     ['Spring collars, condition is as new', 'collars-1 condition like-new'],
+    ['4 x 45 lb plates. Collecting dust in the basement', 'plate-1 condition stored-indoors'],
+    ['4 x 45 lb plates. Paint is coming off', 'plate-1 condition chipped'],
+    ['Odd olympic plates: 1 x 45 lb, 2 x 25 lb', 'plate-1 condition odd'],
+    ['Single 45 lb plate, lost the other', 'plate-1 condition odd'],
+    ['Hantelscheiben 4 x 20 kg. In der Scheune gelagert', 'plate-1 condition stored-indoors'],
   ])('%s', (text, line) => expect(said(text, 'condition')).toEqual([line]));
 });
 
@@ -83,7 +90,9 @@ describe('bars', () => {
     ['Barbell 28 mil', ['bar-1 shaftMm 28']],
     ['1 inch barbell', ['bar-1 fits 25mm']],
     ['Technique bar 5 kg, 25 mm grip, fits olympic bumpers', ['bar-1 fits 50mm', 'bar-1 shaftMm 25']],
+    ['Barbell, mixed 28 and 29 mm', []],
     ['Barbell, pads 2 thick', []],
+    ['2 x 25 lb plates, will not fit olympic bar', []],
   ])('%s', (text, lines) => expect(said(text, 'lengthMm', 'shaftMm', 'fits')).toEqual(lines));
   it('a size that ends the line of plates', () =>
     expect(said('10KG PLATES X2 CAST IRON 1IN', 'fits')).toEqual(['plate-1 fits 25mm']));

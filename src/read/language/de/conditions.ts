@@ -19,6 +19,8 @@ const RUST = 'rost|flugrost|rostansatz|rostflecken|rostspuren|roststellen|oberfl
 const RUSTY = adjectives('rostig|angerostet|verrostet|korrodiert');
 
 export const CONDITIONS: readonly Entry[] = spelt([
+  // Things of their own: what is said of them is said of nothing else.
+  ['wagen|auto|rad|tisch|schrank|regal|fenster|zaun|schubkarre', { code: 'z', sense: 'thing apart' }],
   condition(
     `flugrost|rostansatz|rostansätze|rostflecken|rostflecke|rostspuren|rostspur|roststellen|roststelle|rostpunkte|rostpünktchen|oberflächenrost|anflug von rost|spuren von rost|stellen mit rost|patina|${adjectives('angerostet')}|rost ansatz|ansatz von rost|${degrees('leichter|leichten|leichte|leichtem|leicht|etwas|ein wenig|ein bisschen|bisschen|bissl|wenig|kaum|minimal|minimaler|minimale|minimalen|geringer|geringe|geringfügig|oberflächlicher|oberflächlich|oberflächlichen|kleine|kleiner|kleinere|einzelne|vereinzelt|vereinzelte|stellenweise|teilweise|teils|paar', RUST)}|${degrees('leicht|etwas|ein wenig|ein bisschen|bisschen|minimal|oberflächlich|stellenweise|kaum', RUSTY)}`,
     'rust-light',
@@ -93,7 +95,7 @@ export const CONDITIONS: readonly Entry[] = spelt([
     'stored-indoors',
   ),
   condition(
-    `trocken gelagert|trocken gelagerte|drinnen|drinnen gelagert|innen gelagert|trocken gestanden|trocken gelegen|immer trocken|trocken und sauber gelagert|trocken aufbewahrt|im haus gelagert|im keller gelagert|in der garage gelagert|im trockenen|in trockenem keller|im beheizten raum|in der wohnung gelagert|im trockenen keller|im trockenen hobbyraum|indoor|im keller gestanden|stand im keller|standen im keller|stand immer im keller|standen immer im keller|immer im keller|immer drinnen|im hobbyraum|nur drinnen|nur im keller|nur indoor|immer im haus|nur innen`,
+    `in der scheune gelagert|in der scheune gestanden|in der scheune gelegen|in der scheune|trocken gelagert|trocken gelagerte|drinnen|drinnen gelagert|innen gelagert|trocken gestanden|trocken gelegen|immer trocken|trocken und sauber gelagert|trocken aufbewahrt|im haus gelagert|im keller gelagert|in der garage gelagert|im trockenen|in trockenem keller|im beheizten raum|in der wohnung gelagert|im trockenen keller|im trockenen hobbyraum|indoor|im keller gestanden|stand im keller|standen im keller|stand immer im keller|standen immer im keller|immer im keller|immer drinnen|im hobbyraum|nur drinnen|nur im keller|nur indoor|immer im haus|nur innen`,
     'stored-indoors',
   ),
   condition(

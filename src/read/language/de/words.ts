@@ -144,7 +144,8 @@ export const MODIFIERS: readonly Entry[] = spelt([
       )
       .join(
         '|',
-      )}|lila|rosa|silber|gold|dunkelgrau|vintage|retro|profi|studio|studioqualität|heavy|premium|mit griffen|mit griff|tri grip|3 griff|4 griff|grip|sechskant|hexagon|hexagonal|mehrere|viele|einige|ex|diverse|verschiedene|verschiedenen|unterschiedliche`,
+      )}|lila|rosa|silber|gold|dunkelgrau|vintage|retro|profi|studio|studioqualität|heavy|premium|mit griffen|mit griff|tri grip|3 griff|4 griff|grip|sechskant|hexagon|hexagonal|viele|ex|diverse|verschiedene|verschiedenen|unterschiedliche`,
     {},
   ),
+  made('einige|manche|mehrere|etliche', { sense: 'some' }),
 ]);

@@ -28,7 +28,7 @@ export const THINGS: readonly Entry[] = [
     { code: 'z', sense: 'thing apart' },
   ],
   [
-    'ring|rings|insert|inserts|core|feet|wheel|wheels|door|pipe|pipes|cover|covers|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|floor|floors|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|handles|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
+    'ring|rings|insert|inserts|core|feet|wheel|wheels|door|pipe|pipes|cover|covers|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|floor|floors|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|handles|toe|toed|toes|gloves|mallet|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
     { code: 'z', sense: 'thing' },
   ],
 ];

@@ -95,8 +95,14 @@ export const CONDITIONS: readonly Entry[] = [
     'split hub|loose hub|hub is loose|hub has split|hub has split loose|hub split|hub is split|hub came loose|hub is coming out|hub popped out|loose inserts|insert loose|insert is loose|insert popped|insert popped out|insert came out|insert is coming out|insert spins|ring loose|ring is loose|ring popped out|loose insert|loose ring|loose center ring|center ring loose|hubs are loose|inserts are loose|steel ring is loose|hub coming loose|hub separating|hub separated',
     'split-hub',
   ),
-  fault('chip|chips|paint chips|chipped paint|paint chipping|chipping|paint flaking|flaking paint', 'chipped'),
-  condition('chipped|chipped up|paint is chipped|paint is chipping|paint is flaking', 'chipped'),
+  fault(
+    'chip|chips|paint chips|chipped paint|paint chipping|chipping|paint flaking|flaking paint|paint peeling|peeling paint|paint loss',
+    'chipped',
+  ),
+  condition(
+    'paint is peeling|paint is coming off|paint coming off|paint has come off|paint comes off|chipped|chipped up|paint is chipped|paint is chipping|paint is flaking',
+    'chipped',
+  ),
 
   condition(
     "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|lost the bolts|lost the pins|lost the hardware|lost a bolt|lost a pin|one bolt short|a bolt short|short a bolt|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties",
@@ -140,7 +146,10 @@ export const CONDITIONS: readonly Entry[] = [
     'stored-outdoors',
     { denied: 'stored-indoors' },
   ),
-  ['straight from|straight out of', { code: 'z', sense: 'stays' }],
+  [
+    'straight from|straight out of|collecting dust|gathering dust|stashed|sat around|sitting around|gathered dust|collected dust',
+    { code: 'z', sense: 'stays' },
+  ],
   ['stored|kept|sat|sitting|been|lived|lives|live|living|stayed|housed|lying|laying|remained', { code: 'z', sense: 'stays' }],
   [
     'used outside|used outdoors|used inside|used indoors|i live|we live|i live in|we live in|live in|they live in|live near|live by|live on|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been in the family|been used|left in the|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
@@ -174,7 +183,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|has no pair|has no twin|has no match|have no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|has no pair|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing",
+    "one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|has no pair|has no twin|has no match|have no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|has no pair|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing|lost the other|the other is gone|other one is gone|the other one is gone|other one disappeared|just the one plate|lost one in a move|lost one in the move|lost one of them",
     'odd',
   ),
   [

@@ -181,11 +181,15 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['wood|wooden|plywood', { code: 'm', material: 'wood' }],
   ['iron', { code: 'm', material: 'iron', sense: 'goods-too' }],
+  [
+    'pumping iron|pump iron|pump some iron|iron paradise|iron game|iron man|ironman|iron gym|push iron|pushing iron|lift iron|lifting iron|throw iron|throwing iron|move iron|moving iron|sling iron|slinging iron|steel toe|steel toed',
+    { code: 'z' },
+  ],
   ['machined iron|machined cast iron', { code: 'm', material: 'iron', grade: 'machined' }],
   ['machined|milled|deep dish', { code: 'm', grade: 'machined' }],
   ['calibrated|competition|comp|powerlifting', { code: 'm', grade: 'calibrated' }],
   [
-    'brand new|never used|unused|unopened|new in box|new in the box|still in box|still in the box|never opened|never been used|never been opened|bnib|nib|nwt|factory sealed|still sealed|still has tags|still have tags|never installed|still in the bag|still in the wrapper|still in packaging|still in the packaging|still in plastic|never assembled|never touched a bar|never lifted',
+    'brand new|in the box still|in box still|still boxed|never used|unused|unopened|new in box|new in the box|still in box|still in the box|never opened|never been used|never been opened|bnib|nib|nwt|factory sealed|still sealed|still has tags|still have tags|never installed|still in the bag|still in the wrapper|still in packaging|still in the packaging|still in plastic|never assembled|never touched a bar|never lifted',
     { code: 'm', condition: 'new' },
   ],
   ['new', { code: 'm', condition: 'new', sense: 'new' }],
@@ -194,10 +198,11 @@ export const MODIFIERS: readonly Entry[] = [
     { code: 'z' },
   ],
   [
-    'like new|like brand new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|used twice|used once|only used once|only used twice|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|looks new|look new|used a handful of times|used a couple of times|used a few times|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
+    'like new|like brand new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|used twice|used once|only used once|only used twice|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|hardly been used|barely been used|looks new|look new|used a handful of times|used a couple of times|used a few times|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
     { code: 'm', condition: 'like-new' },
   ],
-  ['odd|mixed|assorted|misc|random|various|excellent|excellent condition|great condition|lightly used', { code: 'm' }],
+  ['odd', { code: 'm', sense: 'odd' }],
+  ['mixed|assorted|misc|random|various|excellent|excellent condition|great condition|lightly used', { code: 'm' }],
   [
     'neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies|leftover|sturdy',
     { code: 'm' },
