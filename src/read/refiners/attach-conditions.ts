@@ -23,8 +23,20 @@ export function attachConditions(scan: Scan, drafts: readonly Draft[], findings:
     const free = subject.drafts.filter((item) => !item.conditions.some(({ value }) => vie(value, finding.condition)));
     for (const item of free) put(scan, item, finding);
   }
+  for (const item of drafts) {
+    const lone = item.count?.value === 1 && PIECES.includes(item.kind) ? loneIn(scan, item) : null;
+    if (lone) put(scan, item, lone);
+  }
   const odd = oddHeading(scan);
   if (odd) for (const item of drafts) if (PIECES.includes(item.kind) && item.count?.value === 1) put(scan, item, odd);
+}
+
+/** "One lonely two and a half": within the words of an item. */
+function loneIn(scan: Scan, item: Draft): Finding | null {
+  for (const { from, to } of item.places)
+    for (let at = Math.max(0, from - 1); at <= to; at += 1)
+      if (scan.tokens[at]?.term?.sense === 'lone') return { rule: 'lone-piece', condition: 'odd', from: at, to: at };
+  return null;
 }
 
 /** "Odd olympic plates": as a heading said of all that are single. */

@@ -163,7 +163,7 @@ function barThatTakes(scan: Scan, drafts: readonly Draft[], at: number): Draft[]
   if (
     noun === null ||
     !isPlate(scan.tokens[noun]?.term?.kind ?? 'other') ||
-    !/X[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))
+    !/[XA][a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))
   )
     return [];
   if (drafts.some((item) => isPlate(item.kind) && item.weight !== null)) return [];

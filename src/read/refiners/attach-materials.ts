@@ -145,7 +145,7 @@ function withRow(scan: Scan, drafts: readonly Draft[], at: number, subject: Subj
       scan.clause[at - 1] === scan.clause[at])
   )
     return subject;
-  if (!/^n/.test(scan.plain.slice(at + 1, at + 2))) return subject;
+  if (!/^(?:[mkz]{0,2}[:-])?n/.test(scan.plain.slice(at + 1, at + 5))) return subject;
   let end = at + 1;
   while (end < scan.tokens.length && scan.clause[end] === scan.clause[at] && end - at < 60) {
     if ('mkCM'.includes(scan.plain[end] ?? 'm')) break;

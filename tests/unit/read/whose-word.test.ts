@@ -55,6 +55,7 @@ describe('ways of saying it', () => {
     ['4 x 45 lb plates. Paint is coming off', 'plate-1 condition chipped'],
     ['Odd olympic plates: 1 x 45 lb, 2 x 25 lb', 'plate-1 condition odd'],
     ['Single 45 lb plate, lost the other', 'plate-1 condition odd'],
+    ['A pair of 5 lb plates and one lonely 2.5 lb', 'plate-2 condition odd'],
     ['Hantelscheiben 4 x 20 kg. In der Scheune gelagert', 'plate-1 condition stored-indoors'],
   ])('%s', (text, line) => expect(said(text, 'condition')).toEqual([line]));
 });
@@ -90,6 +91,7 @@ describe('bars', () => {
     ['Barbell 28 mil', ['bar-1 shaftMm 28']],
     ['1 inch barbell', ['bar-1 fits 25mm']],
     ['Technique bar 5 kg, 25 mm grip, fits olympic bumpers', ['bar-1 fits 50mm', 'bar-1 shaftMm 25']],
+    ['Axle barbell 31 lb, takes olympic plates', ['bar-1 fits 50mm']],
     ['Barbell, mixed 28 and 29 mm', []],
     ['Barbell, pads 2 thick', []],
     ['2 x 25 lb plates, will not fit olympic bar', []],
