@@ -31,7 +31,7 @@ export const CONDITIONS: readonly Entry[] = [
   fault('heavy rust|heavy surface rust|heavy rusting', 'rust-heavy', 'no-rust'),
   condition('rust free|rustfree|zero rust|not a spot of rust|not a speck of rust|free of rust|free from rust', 'no-rust'),
   [
-    'rust oleum|rustoleum|rust colored|rust coloured|rust remover|black oxide|oxide finish|oxide coating|zinc oxide|rust converter|rust color|rust inhibitor|rust proof',
+    'rust oleum|rustoleum|rust colored|rust coloured|rust remover|black oxide|rust converter|rust color|rust inhibitor|rust proof',
     { code: 'z' },
   ],
   [
@@ -114,11 +114,11 @@ export const CONDITIONS: readonly Entry[] = [
   ],
 
   condition(
-    'repainted|re painted|spray painted|spraypainted|fresh paint|freshly painted|newly painted|refinished|restored|painted over|painted over once|fresh coat of paint|new coat of paint|new paint|rattle canned|rattle can|refurbished|powder coated myself|paint job|painted them|painted it|painted by me|been painted|i painted|we painted|painted by my|hand painted|painted gray by me|painted black by me|painted more than once|painted myself|have been painted|were painted by|had them powder coated|stripped and painted|sanded and painted|cleaned and painted|someone painted|somebody painted|previous owner painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray|sprayed red|painted black by|wire wheeled and painted|wire brushed and painted|new coat of black|touched up with paint|repainted in|re sprayed|re coated',
+    'repainted|re painted|spray painted|spraypainted|fresh paint|freshly painted|newly painted|refinished|restored|painted over|painted over once|fresh coat of paint|new coat of paint|new paint|rattle canned|rattle can|refurbished|powder coated myself|paint job|painted them|painted it|painted by me|been painted|i painted|we painted|painted by my|hand painted|painted gray by me|painted black by me|painted more than once|painted myself|have been painted|were painted by|had them powder coated|stripped and painted|sanded and painted|cleaned and painted|someone painted|somebody painted|previous owner painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
     'repainted',
   ),
   condition(
-    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|welded myself|custom built|self made|made it myself|made them myself|shop made|home built|i poured myself|poured myself|i poured|poured by me|we poured|i cast myself|poured in the garage|made at home|built at home|built out of|i knocked together|knocked together from|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|made by a|built by me|built by my|built by a|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|husband welded|brother built|son built|he made|i made|i make self|i make myself|i weld self|i made this|made this|welded it up|welded up by|welded by my|welded by me|welded by a friend|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|i welded|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
+    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|welded myself|custom built|self made|made it myself|made them myself|shop made|home built|i poured myself|poured myself|i poured|poured by me|built out of|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|made by a|built by me|built by my|built by a|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|husband welded|brother built|son built|he made|i made|i make self|i make myself|i weld self|i made this|made this|welded it up|welded up by|welded by my|welded by me|welded by a friend|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|i welded|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
     'home-made',
   ),
   [
@@ -127,12 +127,12 @@ export const CONDITIONS: readonly Entry[] = [
   ],
 
   condition(
-    'stored outside|stored outdoors|left outside|kept outside|kept outdoors|sat outside|left in the rain|been rained on|rained on|rain on it|weathered|out in the weather|out in the rain|sitting in the yard|outdoor gym|lived outside|out in the elements|left out in|sat out in|been outside|left it out|left them out|left it outside|left them outside|left out on|left out all|outside under|outside behind|outside beside|out back under|out under the|out behind the|out by the|been left out',
+    'stored outside|stored outdoors|left outside|kept outside|kept outdoors|sat outside|left in the rain|been rained on|rained on|rain on it|weathered|out in the weather|out in the rain|sitting in the yard|outdoor gym|lived outside|out in the elements|left out in|sat out in|been outside|left it out|left them out|outside under|outside behind|out back under|been left out',
     'stored-outdoors',
     'stored-indoors',
   ),
   condition(
-    'stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled|never left the house|never left the basement|never left the garage',
+    'stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled',
     'stored-indoors',
     'stored-outdoors',
   ),
@@ -146,10 +146,7 @@ export const CONDITIONS: readonly Entry[] = [
     'stored-outdoors',
     { denied: 'stored-indoors' },
   ),
-  [
-    'straight from|straight out of|collecting dust|gathering dust|stashed|sat around|sitting around|gathered dust|collected dust',
-    { code: 'z', sense: 'stays' },
-  ],
+  ['straight from|straight out of|collecting dust|gathering dust|stashed|sitting around', { code: 'z', sense: 'stays' }],
   ['stored|kept|sat|sitting|been|lived|lives|live|living|stayed|housed|lying|laying|remained', { code: 'z', sense: 'stays' }],
   [
     'used outside|used outdoors|used inside|used indoors|i live|we live|i live in|we live in|live in|they live in|live near|live by|live on|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been in the family|been used|left in the|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
@@ -162,12 +159,12 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   fault('wobble|sway', 'wobbly'),
   condition(
-    'welded|rewelded|re welded|fully welded|all welded|welded together|one piece welded|heavy duty welds|good welds|nice welds|clean welds|solid welds|heavy welds|strong welds|beefy welds|welds are good|welds are clean|welds are solid|welded up|welded solid|welded frame|welded steel',
+    'welded|rewelded|re welded|fully welded|all welded|welded together|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welds are solid|welded up|welded frame',
     'welded',
   ),
   ['welded on|welded back|welding|welder|welds|weld', { code: 'z' }],
   condition(
-    'bolted|bolted together|bolt together|bolts together|bolt together design|unbolts|unbolted|to be unbolted|bolts apart|nuts and bolts|bolt up|bolted construction|bolted to itself|put together with bolts|put together with metric bolts|goes together with bolts|held together with bolts|held together by bolts|assembled with bolts|bolted frame|bolted up|bolted not welded|bolted not nailed|bolt together frame|bolts together frame|comes apart with a wrench|comes apart with a socket',
+    'bolted|bolted together|bolt together|bolts together|bolt together design|unbolts|unbolted|to be unbolted|bolts apart|nuts and bolts|bolt up|bolted construction|bolted to itself|put together with bolts|put together with metric bolts|held together with bolts|bolted up',
     'bolted',
   ),
   [
@@ -175,7 +172,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery cracked|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|vinyl split|vinyl is split|vinyl cracked|vinyl is cracked|padding is torn|hole in the cushion|hole in the pad|hole in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing|vinyl is toast|upholstery is toast|pad is toast|seat is toast|padding is toast|vinyl is shot|vinyl shot|pad is shot|pad shot|seat is shot|padding is shot|vinyl is gone|upholstery is gone|eaten by mice|eat by mice|got eat by mice|chewed by mice|mice got into the pad|mice got to the pad|mice ate|mice chewed|dog chewed|chewed up|clawed by the cat|cat scratched the|split seam|seam is split|seam split|gash in the|slit in the|vinyl has split|vinyl is ripped|upholstery is ripped|upholstery is torn|pad is ripped|seat is ripped|seat is torn",
+    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery cracked|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|vinyl split|vinyl is split|vinyl cracked|vinyl is cracked|padding is torn|hole in the cushion|hole in the pad|hole in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|got eat by mice|mice ate|chewed up|seam is split|split seam|vinyl is ripped|upholstery is ripped|upholstery is torn|pad is ripped|seat is ripped|seat is torn",
     'torn',
   ),
   [
@@ -183,7 +180,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|has no pair|has no twin|has no match|have no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|has no pair|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing|lost the other|the other is gone|other one is gone|the other one is gone|other one disappeared|just the one plate|lost one in a move|lost one in the move|lost one of them",
+    "one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|has no pair|has no twin|has no match|have no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|has no pair|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing|lost the other|lost one in a move|lost one of them",
     'odd',
   ),
   [

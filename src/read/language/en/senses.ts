@@ -140,7 +140,7 @@ export const RELATIONS: readonly Entry[] = [
   ['by the|near|near the|next to the', { code: 'z', sense: 'place' }],
   ['over|under|less than|more than', { code: 'U', sense: 'bound' }],
   [
-    'a hair over|a hair under|a touch over|a touch under|a shade over|a shade under|a bit over|a bit under|as near as|near enough|or thereabouts|just about|more or less|say|about|approx|approximately|around|roughly|nearly|almost|close to|just over|just under|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
+    'a hair over|a hair under|a touch over|as near as|just about|say|about|approx|approximately|around|roughly|nearly|almost|close to|just over|just under|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
     { code: 'U' },
   ],
   [

@@ -181,10 +181,7 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['wood|wooden|plywood', { code: 'm', material: 'wood' }],
   ['iron', { code: 'm', material: 'iron', sense: 'goods-too' }],
-  [
-    'pumping iron|pump iron|pump some iron|iron paradise|iron game|iron man|ironman|iron gym|push iron|pushing iron|lift iron|lifting iron|throw iron|throwing iron|move iron|moving iron|sling iron|slinging iron|steel toe|steel toed',
-    { code: 'z' },
-  ],
+  ['pumping iron|pump iron|ironman|moving iron', { code: 'z' }],
   ['machined iron|machined cast iron', { code: 'm', material: 'iron', grade: 'machined' }],
   ['machined|milled|deep dish', { code: 'm', grade: 'machined' }],
   ['calibrated|competition|comp|powerlifting', { code: 'm', grade: 'calibrated' }],
@@ -194,7 +191,7 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['new', { code: 'm', condition: 'new', sense: 'new' }],
   [
-    'new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|over new|what new|from new|cost new|price new|buy new|buying new|bought new|sell new|sells new|retail new|new cable|new bearings|new bushings|new coat of paint|new collars',
+    'new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|cost new|new cable|new bearings|new bushings|new coat of paint|new collars',
     { code: 'z' },
   ],
   [
