@@ -74,9 +74,9 @@ const commonAncestor = (a: Element, b: Element): Element => {
 
 /** A dialog in front of the page with a price in it: the ad, opened over a list of others. */
 const dialogOf = (document: Document, sight: Sight): Element | undefined =>
-  [...own(document).querySelectorAll('[aria-modal="true"], dialog[open]')].find(
-    (dialog) => showsAmount(dialog) && !isLeftOut(dialog, null, { sight }),
-  );
+  [...own(document).querySelectorAll('[aria-modal="true"], dialog[open]')]
+    .slice(0, 20)
+    .find((dialog) => showsAmount(dialog) && !isLeftOut(dialog, null, { sight }));
 
 /** What the page itself marks as its one subject. */
 function rootOf(document: Document, sight: Sight): Element | null {

@@ -96,7 +96,9 @@ function nameOf(elements: readonly Element[], lines: readonly string[], sight: S
       best = { element, words, address };
   }
   if (best) return { title: textOf(best.element, sight), address: best.address };
-  return { title: first.replace(/^• /, ''), address: links[0]?.address ?? null };
+  // In a line that goes on to the price, the first element of it that can be a title.
+  const piece = amountIn(first) && elements.find((one) => own(one).childElementCount === 0 && isTitle(textOf(one, sight)));
+  return { title: (piece ? textOf(piece, sight) : first).replace(/^• /, ''), address: links[0]?.address ?? null };
 }
 
 /** What is marked up as the price, before what is only named so. */

@@ -39,13 +39,16 @@ export const scanPagePrice = ({ priceText, text }: PageListing, language: Langua
 export function pagePrices(listing: PageListing, written: readonly Price[], shown: Scan | null): Price[] {
   const offer = listing.offers.length === 1 ? listing.offers[0] : undefined;
   const marked = listing.priceText ?? offer?.price ?? null;
-  const amount = marked === null ? null : amountIn(marked);
+  // "$300 $225": of two side by side the first is a former one, as in a text.
+  const told = shown ? readPrices(shown).find(({ role }) => role === 'asking' || UNITS.includes(role)) : undefined;
+  const amount = told?.amount ?? (marked === null ? null : amountIn(marked));
   if (marked === null || amount === null || written.some((price) => price.amount === amount)) return [...written];
   const currency = currencyIn(marked) ?? offer?.currency ?? null;
-  const told = shown ? readPrices(shown).find((price) => price.amount === amount) : undefined;
-  const role = told && UNITS.includes(told.role) ? told.role : 'asking';
   const high = told?.high === undefined ? {} : { high: told.high };
-  return [{ rule: 'page-price', from: -1, to: -1, amount, currency, role, sure: true, ...high }, ...written];
+  return [
+    { rule: 'page-price', from: -1, to: -1, amount, currency, role: told?.role ?? 'asking', sure: true, ...high },
+    ...written,
+  ];
 }
 
 /** Currency of the ad: as written, by the page, by its words; null when there is only a bare number. */

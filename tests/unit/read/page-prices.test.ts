@@ -26,6 +26,7 @@ describe('the price that the page shows', () => {
     ['Asking price $225 or best offer', { ...base, open: true }],
     ['C$225 firm', { ...base, currency: 'CAD', firm: true }],
     ['$1 / lb', { ...base, amount: 230, basis: 'per-pound', unit: 1 }],
+    ['$300 $225', base],
     ['$200 - 250', { ...base, amount: 200, basis: 'range' }],
   ])('%s', (priceText, said) => expect(shown(text, priceText)).toEqual(said));
 
