@@ -22,7 +22,7 @@ export function playHostile(groups: Readonly<Record<string, readonly HostileCase
         const usual = one.by === 'sweep' ? 'list' : 'answer';
         expect(one.ends ?? [usual]).toContain(seen.state);
         if (one.reads !== null && one.by !== 'sweep') expect(seen.text).toContain(one.reads ?? '4 x 45 lb');
-        expect(await battery.normalAfter()).toContain('Ordinary cast iron plates');
+        expect(await battery.normalAfter()).toContain('Ordinary plates');
       });
     });
   }

@@ -11,7 +11,7 @@ export interface HostileServer {
   close(): Promise<void>;
 }
 
-const NORMAL = adPage().replaceAll('Cast iron plates', 'Ordinary cast iron plates');
+const NORMAL = adPage().replaceAll('Olympic plates', 'Ordinary plates');
 
 export async function serveHostile(cases: readonly HostileCase[]): Promise<HostileServer> {
   const hits: string[] = [];
