@@ -41,8 +41,8 @@ function loneIn(scan: Scan, item: Draft): Finding | null {
 
 /** "Odd olympic plates": as a heading said of all that are single. */
 function oddHeading(scan: Scan): Finding | null {
-  for (let at = 0; at < scan.tokens.length; at += 1) {
-    if (scan.tokens[at]?.term?.sense !== 'odd' || scan.plain[at] !== 'm') continue;
+  for (let at = scan.plain.indexOf('m'); at >= 0; at = scan.plain.indexOf('m', at + 1)) {
+    if (scan.tokens[at]?.term?.sense !== 'odd') continue;
     let noun = at + 1;
     while (scan.plain[noun] === 'm') noun += 1;
     const term = scan.plain[noun] === 'k' ? scan.tokens[noun]?.term : undefined;

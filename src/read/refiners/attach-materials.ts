@@ -64,8 +64,9 @@ const TIMBER = ['2x4', '2x6', '2x8', '2x10', '2x12', '4x4', '4x6', '6x6'];
 /** "Rack made out of 4x4 and 2x8": of wood, where the words "of" or "from" lead to a size of timber and no steel is named. */
 function attachTimber(scan: Scan, drafts: readonly Draft[]): void {
   const frames = drafts.filter((item) => FRAMES.includes(item.kind) && item.material === null);
-  for (let i = 1; frames.length > 0 && i + 2 < scan.tokens.length; i += 1) {
-    if (scan.plain.slice(i, i + 3) !== 'nxn' || scan.letters[i] !== '_') continue;
+  if (frames.length === 0) return;
+  for (let i = scan.plain.indexOf('nxn', 1); i > 0; i = scan.plain.indexOf('nxn', i + 1)) {
+    if (scan.letters[i] !== '_') continue;
     if (
       !TIMBER.includes(`${scan.tokens[i]?.value}x${scan.tokens[i + 2]?.value}`) ||
       /^["'f]/.test(scan.plain.slice(i + 3, i + 4))

@@ -26,8 +26,9 @@ const makesOf = (scan: Scan, item: Draft): string[] =>
 
 /** "Grip plates have the 2 inch opening" beside iron ones: all but those that are called otherwise, where some are called so. */
 export function calledAlike(scan: Scan, list: readonly Draft[], at: number): readonly Draft[] {
+  if (list.length < 2 || scan.plain[at - 1] !== 'm') return list;
   const words = madeOf(scan, at, at);
-  if (words.size === 0 || list.length < 2) return list;
+  if (words.size === 0) return list;
   const shares = (makes: readonly string[]): boolean => makes.some((word) => words.has(word));
   const told = list.map((item) => ({ item, makes: makesOf(scan, item) }));
   if (!told.some(({ makes }) => shares(makes))) return list;
