@@ -63,6 +63,8 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const owned = ownersOfPart(scan, drafts, speech, start, stop, apt);
   if (owned.length > 0) return of(owned);
 
+  const sized = ofSize(scan, apt(drafts), start, speech.from);
+  if (sized.length > 0) return of(sized);
   for (let i = speech.from - 1; i >= from; i -= 1) {
     const near = inClause.length === 0 ? [] : inClause.filter((item) => item.places.some((place) => place.to === i));
     if (near.length > 0 && !(scan.plain[i] === 'k' && isVague(near)))
@@ -70,8 +72,6 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
     if (named.length > 0) return of(named);
   }
-  const sized = ofSize(scan, apt(drafts), start, speech.from);
-  if (sized.length > 0) return of(sized);
   if (isAttribute(scan, speech)) return of([]);
   const whole = some((at) => isWhole(scan, at));
   if (whole) return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };

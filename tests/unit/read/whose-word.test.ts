@@ -34,6 +34,7 @@ describe('of one among several', () => {
   it.each([
     ['1 - 45, 1 - 35, 1 - 25 (has a crack in the rim), 1 - 10 olympic plates', ['plate-3 condition cracked']],
     ['4 x 45 lb plates, 2 x 25 lb plates. One 25 is cracked.', ['plate-2 condition cracked']],
+    ['Kettlebells (8 kg, 12 kg, 16 kg), Gusseisen, die 16er hat Macken im Lack', ['kettlebell-3 condition chipped']],
   ])('%s', (text, lines) => expect(said(text, 'condition')).toEqual(lines));
 });
 
