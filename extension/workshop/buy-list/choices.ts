@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Said } from '../../../src/kit/buy-list/consider.ts';
 import type { Terms } from '../../../src/kit/buy-list/market-of.ts';
-import type { Find, Outcome, Store } from '../../store/index.ts';
+import type { Find, Store, StoreCode } from '../../store/index.ts';
 import type { WorkshopHost } from '../host.ts';
 
 export interface Choices {
@@ -13,19 +13,17 @@ export interface Choices {
 /** A screen is built anew whenever it is opened; what was said outlives it. */
 let latest: Choices['paying'] = 'asked';
 
-type Failed = Extract<Outcome<unknown>, { readonly ok: false }>['code'];
-
 export interface ChoicesMade extends Choices {
   /** Null takes the word back. */
   readonly say: (find: string, said: Said | null) => void;
   readonly pay: (paying: Terms['paying']) => void;
   /** Why the last word could not be kept. */
-  readonly failed: Failed | null;
+  readonly failed: StoreCode | null;
 }
 
 export function useChoices(store: Store, host: Pick<WorkshopHost, 'now'>, finds: readonly Find[]): ChoicesMade {
   const [paying, setPaying] = useState(latest);
-  const [failed, setFailed] = useState<Failed | null>(null);
+  const [failed, setFailed] = useState<StoreCode | null>(null);
   const said = useMemo(() => new Map(finds.flatMap(({ id, onList }) => (onList ? [[id, onList] as const] : []))), [finds]);
   return {
     said,
