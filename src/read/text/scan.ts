@@ -36,11 +36,14 @@ function clausesOf(tokens: readonly Token[], letters: string, text: string): Uin
   const clause = new Uint32Array(tokens.length);
   let current = 0;
   let length = 0;
+  /** In capitals throughout: "2 IN. HOLE", where the first of them tells of no new sentence. */
+  const isShouted = (token: Token | undefined): boolean =>
+    token !== undefined && /^\p{Lu}{2,}$/u.test(text.slice(token.start, token.end));
   for (let i = 0; i < tokens.length; i += 1) {
     clause[i] = current;
     const letter = letters[i] ?? '';
     const next = tokens[i + 1];
-    const capital = next !== undefined && /\p{Lu}/u.test(text[next.start] ?? ' ');
+    const capital = next !== undefined && /\p{Lu}/u.test(text[next.start] ?? ' ') && !(letters[i + 1] === 'B' && isShouted(next));
     const abbreviated =
       letter === '.' &&
       !capital &&
