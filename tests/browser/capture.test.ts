@@ -215,7 +215,7 @@ describe('words of the reading', () => {
       ok: true,
       value: 1,
     });
-    expect(await coloured(page, '#ffdf6b')).toBeGreaterThan(300);
+    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 5000 }).toBeGreaterThan(300);
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(before);
     await tellPage(launched.browser, { type: 'clear-highlight' });
     expect(await coloured(page, '#ffdf6b')).toBe(0);
@@ -291,7 +291,7 @@ describe('the panel', () => {
     await page.evaluate(() => getSelection()?.removeAllRanges());
     await panel.hover('[data-line]');
     await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 5000 });
-    expect(await coloured(page, '#ffdf6b')).toBeGreaterThan(100);
+    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 5000 }).toBeGreaterThan(100);
   });
 });
 

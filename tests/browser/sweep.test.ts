@@ -227,7 +227,7 @@ describe('the list in the panel', () => {
     });
     await panel.hover('[data-line="plate-1"]');
     await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 5000 });
-    expect(await coloured(page, '#ffdf6b')).toBeGreaterThan(100);
+    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 5000 }).toBeGreaterThan(100);
     await display.screenshot(`${OUT}/sweep-opened.png`);
     await panel.click('[data-back]');
     await waitForState(panel, 'list');
