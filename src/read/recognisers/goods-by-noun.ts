@@ -49,14 +49,13 @@ export function readNouns(scan: Scan): Noun[] {
   const kinds = new Set(scan.tokens.flatMap(({ term }) => (term?.code === 'k' && term.kind !== 'other' ? [term.kind] : [])));
   scan.tokens.forEach((token, at) => {
     const kind = token.term?.kind;
-    // "with weight on" names no goods; "weights" do.
-    // "weights bench", "squat stand style rack": the first noun is an adjective.
-    // "Weights bar, etc." names two things.
+    // "weights bench", "squat stand style rack": the first noun is an adjective; "Weights bar, etc." names two things.
     const two = token.text === 'weights' && scan.tokens[at + 1]?.term?.kind === 'bar';
     const adjective = token.term?.weak && scan.plain[at + 1] === 'k' && kind === 'plate' && !two;
     const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && /^(style|type)$/.test(scan.tokens[at + 1]?.text ?? '');
     if (adjective || styled) return;
     if (isHeading(scan, at)) return;
+    // "with weight on" names no goods; "weights" and "200 lbs of weight" do.
     const mass =
       token.term?.sense === 'mass' && /(?:^|[^KXPU]|[^KXP]U)n-?[uh]s?o$/.test(scan.plain.slice(Math.max(0, at - 6), at));
     if (!kind || (token.text === 'weight' && !mass) || scan.letters[at] !== 'k' || isAside(scan, at)) return;

@@ -1,9 +1,9 @@
-/** Amounts of money in every way that people write them; what part each plays is told by price-roles.ts. */
+/** Amounts of money in every way that people write them; what part each plays is told by settle-prices.ts. */
 import type { Price } from '../mention.ts';
 import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { inlinePrices, linePrices } from './line-prices.ts';
 import { centsCurrency, currencyOf } from './price-currency.ts';
-import { roleOf, takenRole } from './price-roles.ts';
+import { isFromTo, settlePrices } from './settle-prices.ts';
 
 const SIGNED = /(\$\.?:?)([ni])¤?(?:-\$?(n)(?![x\-uhfsk]))?(\$(?!n))?/dg;
 const BEHIND = /([nid])¤?(?:([-zc])(n))?\.?-?¤?(\$)/dg;
@@ -216,91 +216,9 @@ export function readPrices(scan: Scan): Price[] {
     return 'claimed';
   });
   for (const at of [...linePrices(scan), ...inlinePrices(scan)]) push('price-at-line-end', at, at, at, null, null, true);
-  found.sort((a, b) => a.from - b.from);
-  for (const [index, price] of found.entries()) {
-    const next = found[index + 1];
-    price.role = roleOf(scan, price, found[index - 1], next);
-    // "less than 300$ new. Mine is 180": what it costs new, where less is asked.
-    const fresh =
-      scan.tokens[price.to + 1]?.term?.condition === 'new' &&
-      /^m(?:[.;,)l]|$)/.test(scan.plain.slice(price.to + 1, price.to + 3));
-    if (
-      fresh &&
-      price.role === 'asking' &&
-      found.some((other) => other.amount < price.amount && other.amount >= 0.2 * price.amount)
-    )
-      price.role = 'former';
-    if (next && isTakenBack(scan, price, next)) price.role = takenRole(price);
-    if (next && price.role === 'asking' && next.amount < price.amount && isLowered(scan, price, next)) price.role = 'former';
-    // "$1,000 $780": the first of two prices side by side is crossed out.
-    if (
-      next &&
-      next.from === price.to + 1 &&
-      next.amount < price.amount &&
-      price.role === 'asking' &&
-      price.currency &&
-      next.currency
-    )
-      price.role = 'former';
-  }
-  for (const [index, price] of found.entries())
-    if (isWithMore(scan, found[index - 1], price)) Object.assign(price, { role: 'all', whole: true });
-  spreadUnit(scan, found);
+  settlePrices(scan, found);
   return found;
 }
-
-/** "Bar $80, with plates $200", "bar $75 or $140 with the plates": the second is for both. */
-function isWithMore(scan: Scan, previous: Price | undefined, price: Price): boolean {
-  if (previous?.role !== 'asking' || price.role !== 'asking' || price.amount <= previous.amount) return false;
-  if (scan.clause[previous.to] !== scan.clause[price.from]) return false;
-  const between = scan.tokens.slice(previous.to + 1, price.from).map(({ text }) => text);
-  const first = /^[,;-]$/.test(between[0] ?? '') ? between[1] : between[0];
-  const orBefore = between.length <= 2 && /^(?:or|oder)$/.test(between.at(-1) ?? '');
-  const goods = scan.plain.slice(previous.to + 1, price.from).includes('k');
-  return (WITH.test(first ?? '') && goods) || (orBefore && WITH.test(scan.tokens[price.to + 1]?.text ?? ''));
-}
-
-const WITH = /^(?:with|mit|w)$/;
-
-/** "10s $15, 25s $35. That's per plate", "prices are per pair": what all prices before are for. */
-function spreadUnit(scan: Scan, found: readonly Price[]): void {
-  for (let at = found[0]?.to ?? scan.plain.length; at < scan.plain.length; at += 1) {
-    const pair = scan.plain[at] === 'p' && scan.plain[at - 1] === 'r';
-    if (scan.plain[at] !== 'e' && !pair) continue;
-    const from = pair ? at - 1 : at;
-    const beside = found.some(
-      (price) =>
-        (from > price.to && from - price.to <= 2 && scan.clause[from] === scan.clause[price.to]) ||
-        Math.abs(price.from - at) <= 2,
-    );
-    const before = scan.tokens.slice(Math.max(0, from - 3), from).map(({ text }) => text);
-    const alone = scan.clause[from - 1] !== scan.clause[from] && /[.,;!l)]/.test(scan.plain[at + 1] ?? 'l');
-    if ((beside && !alone) || (!alone && !before.some((text) => PRICES_ARE.test(text)))) continue;
-    const told = (clause: number): Price[] =>
-      found.filter(({ role, from: start, to }) => role === 'asking' && to < from && scan.clause[start] === clause);
-    const clause = scan.clause[from] ?? 0;
-    const same = told(clause);
-    for (const price of same.length > 0 ? same : told(clause - 1)) price.role = pair ? 'pair' : 'each';
-  }
-}
-
-const PRICES_ARE = /^(?:that's|thats|prices|prices are|price|das ist|preise|alle preise|jeweils)$/;
-
-/** "$200, actually $180", "I want 200 no make it 180": the second takes the place of the first. */
-const isTakenBack = (scan: Scan, price: Price, next: Price): boolean =>
-  next.from - price.to <= 6 &&
-  ['asking', 'all', 'each', 'pair', 'per-pound', 'per-kilogram'].includes(price.role) &&
-  scan.tokens.slice(price.to + 1, next.from).some(({ term }) => term?.sense === 'retract' || term?.sense === 'retract-maybe');
-
-/** "$350 -> $300", "von 300 € auf 250 € reduziert". */
-function isLowered(scan: Scan, price: Price, next: Price): boolean {
-  const between = scan.tokens.slice(price.to + 1, next.from).map(({ text }) => text);
-  if (/^(?:[-=]+ ?>+|>+|→|➔|➜|⇒)$/.test(between.join(' '))) return true;
-  return isFromTo(scan, price.from, next.from) && between.length === 1;
-}
-
-const isFromTo = (scan: Scan, from: number, to: number): boolean =>
-  /^(?:to|down to|auf)$/.test(scan.tokens[to - 1]?.text ?? '') && /^(?:from|von)$/.test(scan.tokens[from - 1]?.text ?? '');
 
 /** Whether the token between two amounts makes a range of them: "40-50 €", "40 bis 50 €", "zwischen 40 und 50 €". */
 const isRange = (scan: Scan, from: number, link: number): boolean =>

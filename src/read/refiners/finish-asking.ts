@@ -6,6 +6,7 @@ import { type Scan, span } from '../text/scan.ts';
 import type { Asked } from './asked.ts';
 
 const ASKED_NOT_TO = /^(?:contact|message|email|text|call|bother)$/;
+/** Whether an offer is what nobody is to write or call about. */
 const isForbidden = (scan: Scan, at: number): boolean =>
   scan.tokens
     .slice(Math.max(0, at - 9), at)
@@ -20,9 +21,9 @@ const isForbidden = (scan: Scan, at: number): boolean =>
 function term(scan: Scan, letter: string): Fact<boolean> | null {
   for (let at = scan.plain.indexOf(letter); at !== -1; at = scan.plain.indexOf(letter, at + 1)) {
     if (/N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
-    // "Please no 'lowest price?' messages" speaks of others.
-    // "Do NOT contact me with services or offers": of the site.
+    // "Do NOT contact me with services or offers" speaks of the site.
     if (letter === 'O' && isForbidden(scan, at)) continue;
+    // "Please no 'lowest price?' messages" speaks of others.
     if ('"\''.includes(scan.plain[at - 1] ?? '_')) continue;
     return { value: true, basis: 'stated', rule: letter === 'R' ? 'firm' : 'open-to-offers', evidence: [span(scan, at, at)] };
   }

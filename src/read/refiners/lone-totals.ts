@@ -46,7 +46,6 @@ export function leaveMixed(scan: Scan, drafts: readonly Draft[], totals: readonl
     item.count === null &&
     item.weight !== null &&
     mixed.some((at) => item.places.every(({ from }) => from > at && scan.clause[from] === scan.clause[at]));
-  // Their noun stands before the word, and was used up by none of them.
   return drafts.filter((item) => !isPart(item));
 }
 
