@@ -2,7 +2,7 @@ import type { ComponentType, FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
 /** A component that is fetched when it is first shown, with nothing in its place until then: what is not needed at once keeps nobody waiting. */
-export function fetchedLater<Props extends object>(fetch: () => Promise<ComponentType<Props>>): FunctionComponent<Props> {
+export function fetchedLater<Props extends object>(load: () => Promise<ComponentType<Props>>): FunctionComponent<Props> {
   // Kept, so that whoever comes back sees it at once.
   let fetched: { readonly Part: ComponentType<Props> } | null = null;
   return (props) => {
@@ -10,7 +10,7 @@ export function fetchedLater<Props extends object>(fetch: () => Promise<Componen
     useEffect(() => {
       if (loaded) return;
       let here = true;
-      fetch().then(
+      load().then(
         (Part) => {
           fetched = { Part };
           if (here) setLoaded(fetched);

@@ -8,10 +8,13 @@ export const getMessage = (key: string): string => api().i18n.getMessage(key) ||
 /** Keys of the commands in the buyer's browser, as it writes them; empty or missing where there are none, as on a phone. */
 let keys: Readonly<Record<string, string>> = { 'take-ad': 'Alt+Shift+U', 'read-every-ad': 'Alt+Shift+L' };
 
-/** Learns them: the buyer may have changed them, or another extension have them. Until then the suggested ones are told. */
+/**
+ * Learns them: the buyer may have changed them, or another extension have them. Until then, and where the browser does not say, the suggested
+ * ones are told. Never fails, for the panel waits for it with its core.
+ */
 export async function learnKeys(): Promise<void> {
-  const all = (await api().commands?.getAll()) ?? [];
-  keys = Object.fromEntries(all.map(({ name, shortcut }) => [name, shortcut ?? '']));
+  const all = await Promise.resolve(api().commands?.getAll() ?? []).catch(() => null);
+  if (all) keys = Object.fromEntries(all.map(({ name, shortcut }) => [name, shortcut ?? '']));
 }
 
 /** A string with its key in place of `{ask_key}` or `{sweep_key}`: without one the button in the toolbar is named, and a bare hint says nothing. */

@@ -39,3 +39,11 @@ it.each([
   await learnKeys();
   expect(said()).toEqual(['drücken Sie Ironsift in der Symbolleiste, oder', '', 'Nichts zu {n}', undefined]);
 });
+
+it('those known so far when the browser does not say', async () => {
+  browser(having('Ctrl+Shift+9', 'Alt+K'));
+  await learnKeys();
+  browser({ getAll: () => Promise.reject(new Error('not now')) });
+  await learnKeys();
+  expect(said()).toEqual(['drücken Sie Ctrl+Umschalt+9, oder', 'oder Alt+K drücken', 'Nichts zu {n}', undefined]);
+});
