@@ -1,7 +1,7 @@
 /** Every message between the page, the background and the panel: its input, its answer, and what can go wrong. */
 import type { Runtime } from 'webextension-polyfill';
 import type { PageListing, Span } from '../../src/listing/page-listing.ts';
-import { api } from './browser.ts';
+import { api, isConnected } from './browser.ts';
 
 /** How the page is read: the selection when there is one, else by picking; or picking in any case. */
 export type TakeMode = 'selection-or-pick' | 'selection' | 'pick';
@@ -116,12 +116,20 @@ export function answerMessages(handlers: Handlers): () => void {
 const asAnswer = <T>(answer: unknown): Answer<T> =>
   typeof answer === 'object' && answer !== null && 'ok' in answer ? (answer as Answer<T>) : { ok: false, code: 'no-page' };
 
+/** A background that is ended while it answers is started by asking again, after these waits in ms: each of its messages may come twice. */
+const WAITS = [0, 50, 200, 1000];
+
 export async function sendToBackground<T extends MessageType>(type: T, input: Input<T>): Promise<Answer<Output<T>>> {
-  try {
-    return asAnswer(await api().runtime.sendMessage({ ...input, type }));
-  } catch {
-    return { ok: false, code: 'no-page' };
+  for (const wait of WAITS) {
+    if (wait > 0) await new Promise((resolve) => setTimeout(resolve, wait));
+    if (!isConnected()) break;
+    try {
+      return asAnswer(await api().runtime.sendMessage({ ...input, type }));
+    } catch {
+      // The next try.
+    }
   }
+  return { ok: false, code: 'no-page' };
 }
 
 /** Sends to the page in a tab (its top frame). */

@@ -48,6 +48,15 @@ export async function endSweep(tabId: number): Promise<void> {
   await api().storage.session.set({ [headKey(tabId)]: { ...known, state: 'ended' } });
 }
 
+const isOver = (state: SweepReport['state']): boolean => state !== 'reading' && state !== 'watching';
+
+/** Whether the last batch of a sweep is this one: a report comes again when the background is ended before it could answer. */
+async function isStored(tabId: number, batches: number, ads: SweepReport['ads']): Promise<boolean> {
+  const key = batchKey(tabId, batches - 1);
+  const last = (await api().storage.session.get(key))[key] as Pick<SweepReport, 'ads'> | undefined;
+  return last?.ads[0] !== undefined && last.ads[0].id === ads[0]?.id;
+}
+
 /** Adds a report. False when there is no room (10 MB) even without the sweeps of other tabs; the head then says so. */
 export async function storeSweep(tabId: number, { ads, run, state, spent }: SweepReport): Promise<boolean> {
   const known = await headOf(tabId);
@@ -56,8 +65,15 @@ export async function storeSweep(tabId: number, { ads, run, state, spent }: Swee
   if (isNew && state !== 'reading') return true;
   if (isNew) await dropSweep(tabId);
   const batches = isNew ? 0 : (known?.batches ?? 0);
-  const head: SweepHead = { run, state, spent, batches, at: isNew ? Date.now() : (known?.at ?? Date.now()) };
-  if (ads.length === 0) {
+  // The last word of a sweep may overtake a report that had to be sent again.
+  const head: SweepHead = {
+    run,
+    state: !isNew && known && isOver(known.state) ? known.state : state,
+    spent,
+    batches,
+    at: isNew ? Date.now() : (known?.at ?? Date.now()),
+  };
+  if (ads.length === 0 || (await isStored(tabId, batches, ads))) {
     await api().storage.session.set({ [headKey(tabId)]: head });
     return true;
   }

@@ -111,6 +111,8 @@ export interface Finds {
 export interface Shelf<T extends { readonly id: string; readonly changedAt: number }> {
   put(record: Omit<T, 'changedAt'>, now: number): Promise<Outcome<T>>;
   remove(id: string, now: number): Promise<Outcome<null>>;
+  /** Puts and removes many in one write: all of it or nothing, in the time of one. */
+  change(put: readonly Omit<T, 'changedAt'>[], remove: readonly string[], now: number): Promise<Outcome<null>>;
   all(): Promise<Outcome<readonly T[]>>;
   watch(seen: Seen<readonly T[]>): Stop;
 }

@@ -30,21 +30,26 @@ export async function allSound<T extends Record>(
 export function shelf<T extends Record>(context: Context, table: ShelfTable, schema: z.ZodMiniType<T>): Shelf<T> {
   const rows: Table<Record, string> = context.db.table(table);
   const read = (damage: Damage[]) => allSound(context, table, schema, damage);
+  const put = async (record: Omit<T, 'changedAt'>, now: number): Promise<T> => {
+    const { id } = record as { id?: unknown };
+    const before = typeof id === 'string' ? await rows.get(id) : undefined;
+    const checked = taken(schema, { ...record, changedAt: Math.max(now, Number(before?.changedAt ?? -1) + 1 || 0) });
+    await rows.put(checked);
+    return checked;
+  };
+  const remove = async (id: string, now: number): Promise<null> => {
+    const before = await rows.get(id);
+    await rows.delete(id);
+    await context.db.tombs.put({ id: `${table}/${id}`, at: Math.max(now, Number(before?.changedAt ?? 0) || 0) });
+    return null;
+  };
   return {
-    put: (record, now) =>
-      writing(context, [table], async () => {
-        const before =
-          typeof (record as { id?: unknown }).id === 'string' ? await rows.get((record as { id: string }).id) : undefined;
-        const changedAt = Math.max(now, Number(before?.changedAt ?? -1) + 1 || 0);
-        const checked = taken(schema, { ...record, changedAt });
-        await rows.put(checked);
-        return checked;
-      }),
-    remove: (id, now) =>
+    put: (record, now) => writing(context, [table], () => put(record, now)),
+    remove: (id, now) => writing(context, [table, 'tombs'], () => remove(id, now)),
+    change: (given, gone, now) =>
       writing(context, [table, 'tombs'], async () => {
-        const before = await rows.get(id);
-        await rows.delete(id);
-        await context.db.tombs.put({ id: `${table}/${id}`, at: Math.max(now, Number(before?.changedAt ?? 0) || 0) });
+        for (const record of given) await put(record, now);
+        for (const id of gone) await remove(id, now);
         return null;
       }),
     all: () => reading(context, read),

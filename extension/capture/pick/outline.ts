@@ -1,4 +1,5 @@
 /** What picking shows: a frame about the chosen block, how to go on, and the same for screen readers. All in a closed shadow root of ours. */
+import { markHost } from '../generation.ts';
 import { own } from '../readers/own.ts';
 import { showTouchBar, type TouchBar } from './touch-bar.ts';
 
@@ -46,6 +47,7 @@ function makeGlass(title: string): HTMLIFrameElement {
 /** Adds one host element to the page's root element; `remove` takes it away and gives the focus back. */
 export function showOutline(label: string, spoken: string): Outline {
   const host = own(document).createElement('div');
+  markHost(host, 'capture');
   const shadow = host.attachShadow({ mode: 'closed' });
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(STYLE);

@@ -1,5 +1,6 @@
 /** Labels beside the ads and a frame about one of them, all in one closed shadow root of ours: the page's own nodes stay as they are. */
 import type { SweepTag } from '../../platform/messages.ts';
+import { markHost } from '../generation.ts';
 import { type Box, boxOf } from '../pick/geometry.ts';
 import { own } from '../readers/own.ts';
 
@@ -30,6 +31,7 @@ export interface Overlay {
 export function showOverlay(): Overlay {
   const host = own(document).createElement('div');
   host.setAttribute('aria-hidden', 'true');
+  markHost(host, 'sweep');
   const shadow = host.attachShadow({ mode: 'closed' });
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(STYLE);

@@ -47,11 +47,17 @@ export function startSweep(ended: () => void): Sweep {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let drawing: number | undefined;
 
-  const report = async (state: SweepState): Promise<void> => {
+  let sent: Promise<unknown> = Promise.resolve();
+  const report = (state: SweepState): Promise<unknown> => {
     const ads = unsent;
     unsent = [];
-    const answer = await sendToBackground('swept', { run, state, ads, spent: Math.round(spending.spent) });
-    if (!answer.ok && answer.code === 'full') stop('full');
+    const send = async (): Promise<void> => {
+      const answer = await sendToBackground('swept', { run, state, ads, spent: Math.round(spending.spent) });
+      if (!answer.ok && answer.code === 'full') stop('full');
+    };
+    // In their order, though one may have to be sent twice. A page that is left has no time for that.
+    sent = over ? send() : sent.then(send);
+    return sent;
   };
 
   const draw = (): void => {

@@ -1,12 +1,11 @@
-/** The buyer's own notes on a find, stored as they are written. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+/** The buyer's own notes on a find, stored with every key: whoever closes the tab right after the last one has no pause to wait for. */
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { useWords } from '../../components/speech.ts';
 import type { Find } from '../../store/index.ts';
 import type { WorkshopHost } from '../host.ts';
+import { latestWrite } from '../latest-write.ts';
 import { useComplaint, useStore } from '../use-store.tsx';
 
-/** Stored when the buyer has paused for so long, in ms, and at once on leaving. */
-const PAUSE = 500;
 const MOST = 20_000;
 
 export function Notes({ find, host }: { readonly find: Find; readonly host: WorkshopHost }) {
@@ -14,21 +13,19 @@ export function Notes({ find, host }: { readonly find: Find; readonly host: Work
   const { finds } = useStore();
   const { complaint, checked } = useComplaint();
   const [draft, setDraft] = useState(find.notes);
-  const unsaved = useRef<string | null>(null);
-  const save = async () => {
-    const notes = unsaved.current;
-    if (notes === null) return;
-    unsaved.current = null;
-    const saved = checked(await finds.update(find.id, { notes }, host.now()));
-    // What could not be stored stays wanted: leaving the field tries again.
-    if (saved === null) unsaved.current ??= notes;
-  };
+  /** What could not be stored stays wanted: leaving the field tries again. */
+  const refused = useRef<string | null>(null);
+  const write = useMemo(
+    () =>
+      latestWrite(async (notes: string) => {
+        refused.current = checked(await finds.update(find.id, { notes }, host.now())) === null ? notes : null;
+      }),
+    [finds, find.id],
+  );
+  // Another window that has the same find open: what was written there is shown here, or the next key would take it back.
   useEffect(() => {
-    if (unsaved.current === null) return;
-    const timer = setTimeout(save, PAUSE);
-    return () => clearTimeout(timer);
-  }, [draft]);
-  useEffect(() => () => void save(), []);
+    if (!write.isBusy() && refused.current === null) setDraft(find.notes);
+  }, [find.notes]);
   return (
     <label class="notes">
       <span class="field-label">{t('finds_notes')}</span>
@@ -38,10 +35,10 @@ export function Notes({ find, host }: { readonly find: Find; readonly host: Work
         value={draft}
         data-path="notes"
         onInput={(event) => {
-          unsaved.current = event.currentTarget.value;
           setDraft(event.currentTarget.value);
+          write(event.currentTarget.value);
         }}
-        onBlur={() => void save()}
+        onBlur={() => refused.current !== null && write(refused.current)}
       />
       {complaint && <span role="alert">{complaint}</span>}
     </label>

@@ -1,11 +1,10 @@
 /** The lifter's figures: what the list of needs follows from. Every good value counts at once. */
-import type { KitFigures } from '../../../src/listing/settings.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
 import { ChoiceField } from '../../components/choice-field.tsx';
 import { NumberField } from '../../components/number-field.tsx';
 import { parseNumber } from '../../components/parse-input.ts';
 import { useWords } from '../../components/speech.ts';
-import { firstFigures, saveFigures } from './save.ts';
+import { firstFigures } from './save.ts';
 import type { OpenKit } from './use-kit.ts';
 
 const PLATES = ['lb', 'kg', 'mixed'] as const;
@@ -15,7 +14,7 @@ const LIMITS = { best: [20, 2000], jump: [0.1, 100] } as const;
 export function Figures({ kit }: { readonly kit: OpenKit }) {
   const { say, t } = useWords();
   const figures = kit.figures ?? firstFigures(kit.settings);
-  const save = (change: Partial<KitFigures>) => void kit.write((store, now) => saveFigures(store, change, now));
+  const { save } = kit;
   const unit = (name: 'best' | 'jump') => (
     <ChoiceField
       path={`${name}-unit`}

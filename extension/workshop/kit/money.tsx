@@ -5,7 +5,6 @@ import { parseAmount } from '../../components/parse-input.ts';
 import { useWords } from '../../components/speech.ts';
 import { addressOf } from '../route.ts';
 import { fitWords, type StatusProps } from './answer.tsx';
-import { saveFigures } from './save.ts';
 import { thingName } from './thing-words.ts';
 
 const MOST = 1_000_000;
@@ -15,7 +14,7 @@ export function Money({ kit, figures, status }: StatusProps) {
   const { say, t } = words;
   const { currency } = kit.settings;
   const { spent, left, rest, foreign, open } = status;
-  const budget = (value: number | null) => void kit.write((store, now) => saveFigures(store, { budget: value }, now));
+  const budget = (value: number | null) => kit.save({ budget: value });
   const fit = fitWords(words, status, currency);
   const line = (name: string, value: string) => (
     <>

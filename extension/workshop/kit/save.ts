@@ -2,7 +2,6 @@
 import { type ListChange, listChange } from '../../../src/kit/need-list.ts';
 import type { KitFigures, Settings } from '../../../src/listing/settings.ts';
 import type { Outcome, Owned, Store } from '../../store/index.ts';
-import { type Failed, firstFailure } from '../bought.ts';
 
 /** The figures to begin with, by what the settings say already. */
 export const firstFigures = ({ unit, loadLb }: Settings): KitFigures => ({
@@ -16,38 +15,52 @@ export const firstFigures = ({ unit, loadLb }: Settings): KitFigures => ({
   platform: null,
 });
 
-async function writeChange(store: Store, { put, remove }: ListChange, now: number): Promise<Failed | null> {
-  return firstFailure([
-    ...put.map((one) => () => store.kit.needs.put({ note: '', ...one }, now)),
-    ...remove.map((id) => () => store.kit.needs.remove(id, now)),
-  ]);
-}
+const writeChange = (store: Store, { put, remove }: ListChange, now: number): Promise<Outcome<unknown>> =>
+  store.kit.needs.change(
+    put.map((one) => ({ note: '', ...one })),
+    remove,
+    now,
+  );
 
 /** What the list follows from. */
 const LIFTING = ['best', 'jump', 'olympicLifts', 'plates'] as const;
 
-/** Keeps the figures; the list of needs follows them but for what the buyer set. */
-export async function saveFigures(store: Store, change: Partial<KitFigures>, now: number): Promise<Outcome<unknown>> {
-  const saved = await store.settings.change(
-    (settings) => ({ kit: { ...(settings.kit ?? firstFigures(settings)), ...change } }),
-    now,
-  );
-  if (!saved.ok || !(Object.keys(change).length === 0 || LIFTING.some((name) => name in change))) return saved;
-  return (await followFigures(store, saved.value.kit, now)) ?? saved;
+const keepFigures = (store: Store, change: Partial<KitFigures>, now: number) =>
+  store.settings.change((settings) => ({ kit: { ...(settings.kit ?? firstFigures(settings)), ...change } }), now);
+
+/** Has the list of needs follow the figures that are stored, but for what the buyer set; nothing is written where it does. */
+export async function followFigures(store: Store, now: number, reset = false): Promise<Outcome<unknown>> {
+  const loaded = await store.settings.load(now);
+  const stored = await store.kit.needs.all();
+  if (!loaded.ok) return loaded;
+  const { kit } = loaded.value.settings;
+  if (!stored.ok || kit === null) return stored;
+  const change = listChange(stored.value, kit, reset);
+  return change.put.length + change.remove.length === 0 ? stored : writeChange(store, change, now);
 }
 
-async function followFigures(store: Store, figures: KitFigures | null, now: number, reset = false): Promise<Failed | null> {
-  const stored = await store.kit.needs.all();
-  if (!stored.ok) return stored;
-  return figures && writeChange(store, listChange(stored.value, figures, reset), now);
+export type Write = (work: (store: Store, now: number) => Promise<Outcome<unknown>>) => Promise<boolean>;
+
+/**
+ * Keeps the figures at once, so that the last key counts though the tab is closed after it; the list of needs follows in its turn, and if not now then
+ * when the kit is opened again.
+ */
+export function saveFiguresNow(store: Store, write: Write, change: Partial<KitFigures>, now: number): void {
+  const saved = keepFigures(store, change, now);
+  void write(async (_, then) => {
+    const outcome = await saved;
+    return outcome.ok && LIFTING.some((name) => name in change) ? followFigures(store, then) : outcome;
+  });
+}
+
+/** Keeps the figures; the list of needs follows them. */
+export async function saveFigures(store: Store, change: Partial<KitFigures>, now: number): Promise<Outcome<unknown>> {
+  const saved = await keepFigures(store, change, now);
+  return saved.ok ? followFigures(store, now) : saved;
 }
 
 /** The default list again: what the buyer set, added or took off is forgotten. */
-export async function resetNeeds(store: Store, now: number): Promise<Outcome<unknown>> {
-  const loaded = await store.settings.load(now);
-  if (!loaded.ok) return loaded;
-  return (await followFigures(store, loaded.value.settings.kit, now, true)) ?? loaded;
-}
+export const resetNeeds = (store: Store, now: number): Promise<Outcome<unknown>> => followFigures(store, now, true);
 
 /** No kit any more: no needs, and no limit to what an ad may offer. What is owned stays. */
 export async function forgetKit(store: Store, now: number): Promise<Outcome<unknown>> {
@@ -55,7 +68,7 @@ export async function forgetKit(store: Store, now: number): Promise<Outcome<unkn
   if (!stored.ok) return stored;
   const saved = await store.settings.change(() => ({ kit: null, need: null }), now);
   if (!saved.ok) return saved;
-  return (await writeChange(store, { put: [], remove: stored.value.map(({ id }) => id) }, now)) ?? saved;
+  return writeChange(store, { put: [], remove: stored.value.map(({ id }) => id) }, now);
 }
 
 /** A thing of the kit that came with no ad. */

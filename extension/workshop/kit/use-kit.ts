@@ -1,14 +1,15 @@
 /** The kit, followed live: what is needed, owned and paid, and where that leaves it. */
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type NamedNeed, needList } from '../../../src/kit/need-list.ts';
 import { type KitStatus, kitStatus } from '../../../src/kit/status.ts';
 import type { KitFigures, Settings } from '../../../src/listing/settings.ts';
 import type { Money } from '../../../src/units/money.ts';
-import type { Find, FindPage, Need, Outcome, Owned, Store } from '../../store/index.ts';
+import type { Find, FindPage, Need, Owned } from '../../store/index.ts';
 import { type Failed, foundIn } from '../bought.ts';
 import type { WorkshopHost } from '../host.ts';
 import { useLive } from '../use-live.ts';
 import { useStore } from '../use-store.tsx';
+import { followFigures, saveFiguresNow, type Write } from './save.ts';
 
 export interface OpenKit {
   readonly settings: Settings;
@@ -21,7 +22,9 @@ export interface OpenKit {
   /** Null without figures. */
   readonly status: KitStatus | null;
   /** Writes, one after the other in the order of the calls. */
-  readonly write: (work: (store: Store, now: number) => Promise<Outcome<unknown>>) => Promise<boolean>;
+  readonly write: Write;
+  /** Changes figures at once; what follows from them is written in its turn. */
+  readonly save: (change: Partial<KitFigures>) => void;
   readonly failed: Failed['code'] | null;
 }
 
@@ -51,7 +54,7 @@ export function useKit(host: WorkshopHost): OpenKit | null {
     () => figures && own && kitStatus({ figures, needs, owned: things, paid: paidFor(things, bought), settings: own }),
     [own, needs, owned, page],
   );
-  const write: OpenKit['write'] = (work) => {
+  const write: Write = (work) => {
     const done = last.current.then(() => work(store, host.now()));
     last.current = done.catch(() => undefined);
     return done.then((outcome) => {
@@ -59,6 +62,9 @@ export function useKit(host: WorkshopHost): OpenKit | null {
       return outcome.ok;
     });
   };
+  const save: OpenKit['save'] = (change) => saveFiguresNow(store, write, change, host.now());
+  // A tab that was closed between the figures and what follows from them.
+  useEffect(() => void write(followFigures), [store]);
   if (!own || !stored || !owned || !page) return null;
-  return { settings: own, figures, needs, owned: things, bought, status, write, failed };
+  return { settings: own, figures, needs, owned: things, bought, status, write, save, failed };
 }

@@ -11,7 +11,6 @@ import { NumberField } from '../../components/number-field.tsx';
 import { parseMillimetres } from '../../components/parse-input.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 import { keyTail } from '../../panel/item-words.ts';
-import { saveFigures } from '../kit/save.ts';
 import type { OpenKit } from '../kit/use-kit.ts';
 import { CutSheets } from './cut-sheets.tsx';
 
@@ -38,7 +37,7 @@ export function Platform({ kit }: { readonly kit: OpenKit }) {
     const next = { ...typed, ...change };
     setTyped(next);
     // Without a kit nothing is kept: trying a size is no setting up.
-    if (kit.figures) void kit.write((store, now) => saveFigures(store, { platform: next }, now));
+    if (kit.figures) kit.save({ platform: next });
   };
   return (
     <>

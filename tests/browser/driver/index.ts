@@ -1,5 +1,6 @@
 /** Drives the real extension in a real browser on a virtual screen, with real keys. Used by the browser tests and by `npm start`. */
 
+export { allowReload, type Background, backgroundOf } from './background.ts';
 export { type Display, onDisplay, startDisplay } from './display.ts';
 export { type BrowserName, buildOf, findBrowser } from './find.ts';
 export { inFirefoxWindow, inSidebar, toolbarButton } from './firefox-window.ts';

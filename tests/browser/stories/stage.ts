@@ -49,13 +49,19 @@ const tabInFront = async (own: Page, page: Page): Promise<number> => {
   return (await own.evaluate('browser.tabs.query({ active: true }).then(([tab]) => tab.id)')) as number;
 };
 
-export async function setStage(name: BrowserName): Promise<Stage> {
+/** `extension` is the folder of the unpacked extension; the build of this checkout when left out. */
+export async function setStage(name: BrowserName, extension?: string): Promise<Stage> {
   await mkdir(OUT, { recursive: true });
   const display: Display = await startDisplay();
   const server = await servePages();
   const outside = await startOutsideWatch();
   const downloads = await mkdtemp(join(tmpdir(), 'ironsift-downloads-'));
-  const launched = await (name === 'firefox' ? launchFirefox : launchChromium)({ display, downloads, proxy: outside.proxy });
+  const launched = await (name === 'firefox' ? launchFirefox : launchChromium)({
+    display,
+    downloads,
+    proxy: outside.proxy,
+    ...(extension !== undefined && { extension }),
+  });
   const page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
   let inTab: Page | null = null;
   return {

@@ -7,7 +7,6 @@ import { NumberField } from '../../../components/number-field.tsx';
 import { parseMillimetres, parseNumber } from '../../../components/parse-input.ts';
 import { useWords } from '../../../components/speech.ts';
 import type { Owned } from '../../../store/index.ts';
-import { saveFigures } from '../save.ts';
 import { thingName } from '../thing-words.ts';
 import type { OpenKit } from '../use-kit.ts';
 
@@ -27,7 +26,7 @@ const HEAVIEST_COLLARS = 30;
 export function BarFields({ kit, figures, bars, own, bar, unit, onBar }: BarFieldsProps) {
   const words = useWords();
   const { say, t } = words;
-  const save = (change: Partial<KitFigures>) => void kit.write((store, now) => saveFigures(store, change, now));
+  const { save } = kit;
   const weight = t('panel_one_weight', { weight: { weight: bar.weight } });
   return (
     <section aria-labelledby="kit-bar" class="no-print">

@@ -1,0 +1,3 @@
+import { playFaults } from './faults/play.ts';
+
+playFaults('chromium');
