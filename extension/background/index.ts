@@ -3,11 +3,9 @@
  * Firefox for Android has neither context menus nor shortcuts: what is missing is passed over, and the toolbar's entry remains.
  */
 import { api } from '../platform/browser.ts';
-import { dropCapture } from '../platform/capture-state.ts';
 import { answerMessages } from '../platform/messages.ts';
-import { dropSweep } from '../platform/sweep-state.ts';
 import { askForAd } from './ask-for-ad.ts';
-import { askForSweep, onSwept } from './ask-for-sweep.ts';
+import { askForSweep, onSwept, onTabClosed } from './ask-for-sweep.ts';
 import { onCaptured, onCaptureFailed, onPicking, onPickLeft } from './hand-over.ts';
 import { createMenus, onMenu } from './menus.ts';
 
@@ -18,10 +16,7 @@ api().commands?.onCommand.addListener((command, tab) => {
   if (command === 'take-ad') askForAd(tab, 'selection-or-pick');
   else if (command === 'read-every-ad') askForSweep(tab);
 });
-api().tabs.onRemoved.addListener((tabId) => {
-  void dropCapture(tabId);
-  void dropSweep(tabId);
-});
+api().tabs.onRemoved.addListener((tabId) => void onTabClosed(tabId));
 answerMessages({
   captured: onCaptured,
   picking: onPicking,

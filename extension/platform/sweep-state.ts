@@ -54,7 +54,7 @@ const isOver = (state: SweepReport['state']): boolean => state !== 'reading' && 
 async function isStored(tabId: number, batches: number, ads: SweepReport['ads']): Promise<boolean> {
   const key = batchKey(tabId, batches - 1);
   const last = (await api().storage.session.get(key))[key] as Pick<SweepReport, 'ads'> | undefined;
-  return last?.ads[0] !== undefined && last.ads[0].id === ads[0]?.id;
+  return last?.ads.length === ads.length && last.ads.every(({ id }, place) => id === ads[place]?.id);
 }
 
 /** Adds a report. False when there is no room (10 MB) even without the sweeps of other tabs; the head then says so. */

@@ -1,7 +1,7 @@
 /** Everything that changes a find. Row, bulk and mark change together or not at all. */
 
 import { adAddress } from '../../src/again/index.ts';
-import { askingOf, withPrice } from '../../src/finds/history.ts';
+import { askingOf, withEditedPrice, withPrice } from '../../src/finds/history.ts';
 import { type Find, findSchema } from '../../src/finds/record.ts';
 import { summarise } from '../../src/finds/summary.ts';
 import type { AdToKeep, Finds, Removal } from './api.ts';
@@ -76,7 +76,7 @@ export function findWrites(
     refresh: (id, ad, now, met = true) =>
       writing(context, PARTS, async (damage) => {
         const { find } = await loadFind(db, id, damage);
-        const prices = withPrice(find.prices, askingOf(ad.evaluation.reading), now);
+        const prices = (met ? withPrice : withEditedPrice)(find.prices, askingOf(ad.evaluation.reading), now);
         const metAt = met ? Math.max(now, find.metAt) : find.metAt;
         const changed = taken(findSchema, { ...find, ...fromAd(ad), prices, metAt, changedAt: later(find, now) });
         await putFind(db, changed, taken(adSchema, { id, listing: ad.listing, edits: ad.edits }));

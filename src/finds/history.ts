@@ -10,6 +10,16 @@ export function withPrice(prices: readonly PricePoint[], price: Money | null, at
   return [...prices, { at: Math.max(at, last?.at ?? at), minor: price.minor, currency: price.currency }];
 }
 
+/** So long after a price was noted, in ms, another one by the buyer's own hand corrects it: typing "35" is no fall to 3 and rise again. */
+const SITTING = 600_000;
+
+/** The history with a price as the buyer edits it: within a sitting the last one is put right, later it is a new one. */
+export function withEditedPrice(prices: readonly PricePoint[], price: Money | null, at: number): readonly PricePoint[] {
+  const last = prices.at(-1);
+  if (price === null || last === undefined || Math.abs(at - last.at) >= SITTING) return withPrice(prices, price, at);
+  return last.minor === price.minor && last.currency === price.currency ? prices : withPrice(prices.slice(0, -1), price, last.at);
+}
+
 /** The price that goes into the history: that of the lot, never a stand-in such as $1. */
 export const askingOf = ({ asking }: Reading): Money | null =>
   asking.placeholder || asking.amount === null ? null : asking.amount.value;

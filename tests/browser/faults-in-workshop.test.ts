@@ -68,7 +68,7 @@ it('no room: the panel says so and keeps nothing, and keeps it once there is roo
 
 describe('a tab that is closed a moment after the last key', () => {
   /** No hand goes from the last key to closing the tab in less. */
-  const MOMENT = 100;
+  const MOMENT = 200;
   let find: string;
   beforeAll(async () => {
     find = await keep('4 x 45 lb olympic plates, cast iron, $160');
@@ -171,7 +171,7 @@ it('the clock is moved back: what is said later counts, and nothing is from the 
   await goToOwn(launched(), page, path);
   await typeInto(page, '[data-path="asking.amount"]', '35');
   await typeInto(page, '[data-path="notes"]', 'came down');
-  await wait(100);
+  await wait(500);
   await page.close();
   const again = await open(path);
   expect(await shownIn(again, '[data-path="asking.amount"]')).toBe('35');

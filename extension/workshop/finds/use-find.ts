@@ -75,7 +75,7 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
   const keep = useMemo(
     () =>
       latestWrite(async (ad: AdToKeep) => {
-        const saved = await store.finds.refresh(id, ad, host.now());
+        const saved = await store.finds.refresh(id, ad, host.now(), false);
         setFailed(saved.ok ? null : failureMessage(saved.code));
       }),
     [store, id],

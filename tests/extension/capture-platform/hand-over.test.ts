@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { onCaptured, onCaptureFailed, onPicking, onPickLeft } from '../../../extension/background/hand-over.ts';
 import { type CaptureState, loadCapture } from '../../../extension/platform/capture-state.ts';
-import { answerMessages, Failure, sendToTab } from '../../../extension/platform/messages.ts';
+import { answerMessages, Failure, sendToBackground, sendToTab } from '../../../extension/platform/messages.ts';
 import { activeTabId, capturePaste, watchCapture } from '../../../extension/platform/watch-capture.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { fakeBrowser, settled } from './fake-browser.ts';
@@ -119,6 +119,29 @@ describe('the panel', () => {
   it('knows when there is no tab', async () => {
     fake.world.activeTab = undefined;
     expect(await activeTabId()).toBeNull();
+  });
+});
+
+describe('a message to the background', () => {
+  const sending = (answer: () => unknown) => {
+    const sendMessage = vi.fn(async (_message: object) => answer());
+    Object.assign((globalThis as unknown as { browser: { runtime: object } }).browser.runtime, { sendMessage });
+    return sendMessage;
+  };
+  it('is sent again when the background is ended before it answers', async () => {
+    let times = 0;
+    const sent = sending(() => {
+      times += 1;
+      if (times < 3) throw new Error('the message channel closed before a response was received');
+      return { ok: true, value: null };
+    });
+    expect(await sendToBackground('captured', { listing, cut: false })).toEqual({ ok: true, value: null });
+    expect(sent.mock.calls.map(([message]) => message)).toEqual(Array(3).fill({ type: 'captured', listing, cut: false }));
+  });
+  it('is not sent again when it was answered, whatever the answer', async () => {
+    const sent = sending(() => ({ ok: false, code: 'full' }));
+    expect(await sendToBackground('captured', { listing, cut: false })).toEqual({ ok: false, code: 'full' });
+    expect(sent).toHaveBeenCalledTimes(1);
   });
 });
 

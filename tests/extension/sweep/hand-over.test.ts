@@ -49,6 +49,19 @@ describe('what the page reports', () => {
     expect(names(panel.last())).toEqual(['a', 'b', 'c']);
     panel.stop();
   });
+  it('counts once when it comes again, for the background may be ended before it has answered', async () => {
+    const panel = await follow();
+    await report('reading');
+    for (const part of [ads('a', 'b'), ads('a', 'b'), ads('c', 'd'), ads('c', 'd')]) await report('reading', part);
+    await report('watching', ads('e'));
+    await settled();
+    expect(names(panel.last())).toEqual(['a', 'b', 'c', 'd', 'e']);
+    await report('ended');
+    await report('watching', ads('e'));
+    await settled();
+    expect(panel.last()?.state).toBe('ended');
+    panel.stop();
+  });
   it('begins anew with a new run, and an old run has no last word', async () => {
     const panel = await follow();
     await report('reading');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { daysKnown, priceChange, withPrice } from '../../../src/finds/history.ts';
+import { daysKnown, priceChange, withEditedPrice, withPrice } from '../../../src/finds/history.ts';
 
 const usd = (minor: number) => ({ minor, currency: 'USD' });
 const point = (at: number, minor: number, currency = 'USD') => ({ at, minor, currency });
@@ -16,6 +16,25 @@ describe('the price history', () => {
     expect(withPrice(withPrice(one, usd(15_000), 20), usd(20_000), 30)).toEqual([...one, point(20, 15_000), point(30, 20_000)]));
   it('tells currencies apart', () => expect(withPrice(one, { minor: 20_000, currency: 'CAD' }, 20)).toHaveLength(2));
   it('never runs backwards', () => expect(withPrice(one, usd(1), 3).at(-1)?.at).toBe(10));
+});
+
+describe('a price that the buyer edits', () => {
+  const MINUTE = 60_000;
+  const one = [point(0, 4000)];
+  const typed = (minors: readonly number[], from: number) =>
+    minors.reduce<typeof one>((prices, minor, key) => [...withEditedPrice(prices, usd(minor), from + key)], one);
+  it('is put right while it is typed, and what was typed in between is no price that was asked', () => {
+    expect(typed([300, 3500], MINUTE)).toEqual([point(0, 3500)]);
+    expect(typed([300, 4000], MINUTE)).toEqual(one);
+    expect(withEditedPrice(one, null, 5)).toBe(one);
+  });
+  it('later is a new one', () => {
+    const fallen = typed([300, 3500], 60 * MINUTE);
+    expect(fallen).toEqual([point(0, 4000), point(60 * MINUTE, 3500)]);
+    expect(withEditedPrice(fallen, usd(4000), 61 * MINUTE)).toEqual(one);
+  });
+  it('is a new one too where the clock was moved back', () =>
+    expect(withEditedPrice([point(DAY, 4000)], usd(3500), 0)).toEqual([point(DAY, 4000), point(DAY, 3500)]));
 });
 
 describe('a price change', () => {
