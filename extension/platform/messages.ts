@@ -117,7 +117,7 @@ const asAnswer = <T>(answer: unknown): Answer<T> =>
   typeof answer === 'object' && answer !== null && 'ok' in answer ? (answer as Answer<T>) : { ok: false, code: 'no-page' };
 
 /** A background that is ended while it answers is started by asking again, after these waits in ms: each of its messages may come twice. */
-const WAITS = [0, 50, 200, 1000];
+const WAITS = [0, 50, 200, 1000, 3000];
 
 export async function sendToBackground<T extends MessageType>(type: T, input: Input<T>): Promise<Answer<Output<T>>> {
   for (const wait of WAITS) {

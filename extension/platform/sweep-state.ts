@@ -46,6 +46,8 @@ export async function endSweep(tabId: number): Promise<void> {
   const known = await headOf(tabId);
   if (known?.state !== 'reading' && known?.state !== 'watching') return;
   await api().storage.session.set({ [headKey(tabId)]: { ...known, state: 'ended' } });
+  // The background may have dropped it meanwhile.
+  await dropIfGone(tabId);
 }
 
 const isOver = (state: SweepReport['state']): boolean => state !== 'reading' && state !== 'watching';
