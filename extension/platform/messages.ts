@@ -113,8 +113,7 @@ export function answerMessages(handlers: Handlers): () => void {
   return () => event.removeListener(listener as Parameters<typeof event.addListener>[0]);
 }
 
-const asAnswer = <T>(answer: unknown): Answer<T> =>
-  typeof answer === 'object' && answer !== null && 'ok' in answer ? (answer as Answer<T>) : { ok: false, code: 'no-page' };
+const isAnswer = <T>(given: unknown): given is Answer<T> => typeof given === 'object' && given !== null && 'ok' in given;
 
 /** A background that is ended while it answers is started by asking again, after these waits in ms: each of its messages may come twice. */
 const WAITS = [0, 50, 200, 1000, 3000];
@@ -124,7 +123,8 @@ export async function sendToBackground<T extends MessageType>(type: T, input: In
     if (wait > 0) await new Promise((resolve) => setTimeout(resolve, wait));
     if (!isConnected()) break;
     try {
-      return asAnswer(await api().runtime.sendMessage({ ...input, type }));
+      const answer = await api().runtime.sendMessage({ ...input, type });
+      if (isAnswer<Output<T>>(answer)) return answer;
     } catch {
       // The next try.
     }
@@ -135,8 +135,10 @@ export async function sendToBackground<T extends MessageType>(type: T, input: In
 /** Sends to the page in a tab (its top frame). */
 export async function sendToTab<T extends MessageType>(tabId: number, type: T, input: Input<T>): Promise<Answer<Output<T>>> {
   try {
-    return asAnswer(await api().tabs.sendMessage(tabId, { ...input, type }, { frameId: 0 }));
+    const answer = await api().tabs.sendMessage(tabId, { ...input, type }, { frameId: 0 });
+    if (isAnswer<Output<T>>(answer)) return answer;
   } catch {
-    return { ok: false, code: 'no-page' };
+    // As without an answer.
   }
+  return { ok: false, code: 'no-page' };
 }
