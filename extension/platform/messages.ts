@@ -50,6 +50,8 @@ export interface SweepReport {
   readonly run: string;
   readonly state: SweepState;
   readonly ads: readonly SweptAd[];
+  /** Reports with ads of this run before this one: a report that comes again takes its own place again. */
+  readonly part: number;
   /** Time that the page's own script has used so far, in milliseconds. */
   readonly spent: number;
 }

@@ -9,7 +9,7 @@ import type { SweepReport } from './messages.ts';
 const PREFIX = 'sweep:';
 
 /** What is stored under the head's key. */
-export interface SweepHead extends Omit<SweepReport, 'ads'> {
+export interface SweepHead extends Omit<SweepReport, 'ads' | 'part'> {
   /** Reports with ads so far. */
   readonly batches: number;
   /** When the sweep began, in milliseconds since 1970. */
@@ -52,15 +52,8 @@ export async function endSweep(tabId: number): Promise<void> {
 
 const isOver = (state: SweepReport['state']): boolean => state !== 'reading' && state !== 'watching';
 
-/** Whether the last batch of a sweep is this one: a report comes again when the background is ended before it could answer. */
-async function isStored(tabId: number, batches: number, ads: SweepReport['ads']): Promise<boolean> {
-  const key = batchKey(tabId, batches - 1);
-  const last = (await api().storage.session.get(key))[key] as Pick<SweepReport, 'ads'> | undefined;
-  return last?.ads.length === ads.length && last.ads.every(({ id }, place) => id === ads[place]?.id);
-}
-
 /** Adds a report. False when there is no room (10 MB) even without the sweeps of other tabs; the head then says so. */
-export async function storeSweep(tabId: number, { ads, run, state, spent }: SweepReport): Promise<boolean> {
+export async function storeSweep(tabId: number, { ads, part, run, state, spent }: SweepReport): Promise<boolean> {
   const known = await headOf(tabId);
   const isNew = known?.run !== run;
   // The last word of a sweep that was dropped, or that another has taken the place of: every sweep begins with `reading`.
@@ -75,11 +68,14 @@ export async function storeSweep(tabId: number, { ads, run, state, spent }: Swee
     batches,
     at: isNew ? Date.now() : (known?.at ?? Date.now()),
   };
-  if (ads.length === 0 || (await isStored(tabId, batches, ads))) {
+  if (ads.length === 0) {
     await api().storage.session.set({ [headKey(tabId)]: head });
     return true;
   }
-  const entry = { [headKey(tabId)]: { ...head, batches: batches + 1 }, [batchKey(tabId, batches)]: { run, ads } };
+  const entry = {
+    [headKey(tabId)]: { ...head, batches: Math.max(batches, part + 1) },
+    [batchKey(tabId, part)]: { run, ads },
+  };
   try {
     await api().storage.session.set(entry);
   } catch {

@@ -47,12 +47,15 @@ export function startSweep(ended: () => void): Sweep {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let drawing: number | undefined;
 
+  let parts = 0;
   let sent: Promise<unknown> = Promise.resolve();
   const report = (state: SweepState): Promise<unknown> => {
     const ads = unsent;
     unsent = [];
+    const part = parts;
+    if (ads.length > 0) parts += 1;
     const send = async (): Promise<void> => {
-      const answer = await sendToBackground('swept', { run, state, ads, spent: Math.round(spending.spent) });
+      const answer = await sendToBackground('swept', { run, state, ads, part, spent: Math.round(spending.spent) });
       if (!answer.ok && answer.code === 'full') stop('full');
     };
     // In their order, though one may have to be sent twice. A page that is left has no time for that.

@@ -13,8 +13,16 @@ let onSwept: typeof import('../../../extension/background/ask-for-sweep.ts').onS
 const from = (id: number) => ({ id: 'ironsift', tab: { id } }) as never;
 const ads = (...names: readonly string[]): SweptAd[] =>
   names.map((id) => ({ id, listing: { ...listingFromText(`4 x 45 lb plates, ad ${id}`, 'sweep'), title: id } }));
+/** Parts of each run so far, by the ads in them: the same ads come again as the same part. */
+let parts: Record<string, string[]> = {};
+function partOf(run: string, given: readonly SweptAd[]): number {
+  parts[run] ??= [];
+  const name = given.map(({ id }) => id).join();
+  if (name !== '' && !parts[run].includes(name)) parts[run].push(name);
+  return name === '' ? parts[run].length : parts[run].indexOf(name);
+}
 const report = (state: SweepReport['state'], given: readonly SweptAd[] = [], run = 'one'): Promise<null> =>
-  onSwept({ run, state, ads: given, spent: 1 }, from(1));
+  onSwept({ run, state, ads: given, part: partOf(run, given), spent: 1 }, from(1));
 
 async function follow() {
   const seen: (Swept | null)[] = [];
@@ -29,6 +37,7 @@ beforeAll(async () => {
   ({ onSwept } = await import('../../../extension/background/ask-for-sweep.ts'));
 });
 beforeEach(() => {
+  parts = {};
   fake = fakeBrowser();
 });
 
