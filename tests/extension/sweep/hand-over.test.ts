@@ -103,15 +103,15 @@ describe('what the page reports', () => {
   });
   it('of another tab is not shown', async () => {
     const panel = await follow();
-    await onSwept({ run: 'two', state: 'reading', ads: [], spent: 0 }, from(2));
+    await onSwept({ run: 'two', state: 'reading', ads: [], part: 0, spent: 0 }, from(2));
     await settled();
     expect(panel.last()).toBeNull();
     panel.stop();
   });
   it('takes the room of other tabs when storage is full, and says so when there is none', async () => {
     fake.world.room = 3000;
-    await onSwept({ run: 'other', state: 'reading', ads: [], spent: 0 }, from(2));
-    await onSwept({ run: 'other', state: 'watching', ads: ads('a', 'b', 'c', 'd', 'e'), spent: 0 }, from(2));
+    await onSwept({ run: 'other', state: 'reading', ads: [], part: 0, spent: 0 }, from(2));
+    await onSwept({ run: 'other', state: 'watching', ads: ads('a', 'b', 'c', 'd', 'e'), part: 0, spent: 0 }, from(2));
     await report('reading');
     await report('watching', ads('a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'));
     await expect(report('watching', ads(...'abcdefghijklmnopq'))).rejects.toThrow('full');
