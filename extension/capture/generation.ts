@@ -23,8 +23,7 @@ export const markHost = (host: Element, kind: ScriptKind): void => host.setAttri
 export function replaceEarlier(kind: ScriptKind): void {
   world[DISPOSE]?.[kind]?.();
   window.dispatchEvent(new CustomEvent(eventOf(kind)));
-  const root = own(document).documentElement;
-  for (const left of own(root).querySelectorAll(`:scope > [${MARK}="${kind}"]`)) left.remove();
+  for (const left of own(document).querySelectorAll(`:root > [${MARK}="${kind}"]`)) left.remove();
 }
 
 /** From now on this is the script that the next one of its kind replaces. Gives a function that ends it before. */

@@ -13,9 +13,9 @@ import { COUNTRIES, placeModules } from './place-lists.mjs';
 /** Scripts that the browser runs by themselves: from where, and how many gzipped bytes each may have. */
 export const SCRIPTS = [
   { from: 'extension/background/index.ts', to: 'background.js', budget: 10_000 },
-  { from: 'extension/capture/index.ts', to: 'capture.js', budget: 15_300 },
+  { from: 'extension/capture/index.ts', to: 'capture.js', budget: 15_000 },
   // Put into a page only when the buyer asks for every ad on it; it carries the readers once more.
-  { from: 'extension/capture/sweep/index.ts', to: 'sweep.js', budget: 15_800 },
+  { from: 'extension/capture/sweep/index.ts', to: 'sweep.js', budget: 15_500 },
 ];
 /**
  * Scripts of the extension's own pages: modules, so that the pages share what both need (`chunks/`) and fetch what is large only when

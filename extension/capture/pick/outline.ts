@@ -5,8 +5,7 @@ import { showTouchBar, type TouchBar } from './touch-bar.ts';
 
 const STYLE = `
 :host { all: initial !important; position: fixed !important; inset: 0 !important; width: auto !important; height: auto !important;
-  display: block !important; border: 0 !important; margin: 0 !important; padding: 0 !important; overflow: hidden !important;
-  background: transparent !important; pointer-events: none !important; z-index: 2147483647 !important; }
+  display: block !important; overflow: hidden !important; pointer-events: none !important; z-index: 2147483647 !important; }
 .frame { position: absolute; box-sizing: border-box; border: 3px solid #0b57d0; border-radius: 3px; box-shadow: 0 0 0 2px #fff;
   background: rgb(11 87 208 / 8%); }
 .label { position: absolute; top: 8px; left: 50%; transform: translateX(-50%); max-width: calc(100% - 32px); padding: 6px 10px;

@@ -3,6 +3,7 @@
  * pressed are twins of the same shape in the pane over the page, which is not seen, so that the page hears nothing of it either.
  */
 import { getMessage } from '../../platform/words.ts';
+import { boxOf, type Point, within } from './geometry.ts';
 
 export type TouchWish = 'widen' | 'narrow' | 'take' | 'leave';
 
@@ -28,7 +29,7 @@ const place = (element: HTMLElement, at: number): void => {
 
 export interface TouchBar {
   /** What a press at this point of the top window is for; null beside the bar. */
-  wishAt(event: MouseEvent, point: { readonly x: number; readonly y: number }): TouchWish | null;
+  wishAt(event: MouseEvent, point: Point): TouchWish | null;
   /** Nothing of it is to be seen any more. */
   hide(): void;
 }
@@ -54,12 +55,9 @@ export function showTouchBar(shadow: ShadowRoot, glass: Window | null): TouchBar
     return button;
   });
   return {
-    wishAt: (event, { x, y }) => {
+    wishAt: (event, point) => {
       const at = pressed.findIndex((button) => button !== null && button === event.target);
-      const under = seen.findIndex((button) => {
-        const { left, right, top, bottom } = button.getBoundingClientRect();
-        return x >= left && x < right && y >= top && y < bottom;
-      });
+      const under = seen.findIndex((button) => within(boxOf(button), point));
       return WISHES[at === -1 ? under : at] ?? null;
     },
     hide: () => {

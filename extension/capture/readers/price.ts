@@ -26,7 +26,7 @@ export function readPrice(block: Element, options: ReadTextOptions): string | nu
   for (const element of [block, ...own(block).querySelectorAll(HINTED)]) {
     if (element === block && !own(block).matches(HINTED)) continue;
     if (isOutside(element, options.ranges)) continue;
-    if (options.skip && isSkipped(element, block, options.skip)) continue;
+    if (isLeftOut(element, block, { skip: options.skip })) continue;
     const marked = own(element).getAttribute('itemprop') === 'price';
     if (!marked && (named || !isPriceHint(hintsOf(element)))) continue;
     if (++looked > MOST_READ) break;
@@ -50,8 +50,3 @@ export function shownPrice(element: Element, options: ReadTextOptions): string {
 
 const withoutStruck = ({ text, struck }: { text: string; struck: readonly { start: number; end: number }[] }): string =>
   struck.reduceRight((rest, { start, end }) => rest.slice(0, start) + rest.slice(end), text);
-
-const isSkipped = (element: Element, block: Element, skip: (element: Element) => boolean): boolean => {
-  for (let at: Element | null = element; at && at !== block; at = own(at).parentElement) if (skip(at)) return true;
-  return false;
-};

@@ -15,23 +15,22 @@ export const isOfferType = (type: string): boolean => OFFERS.has(bare(type));
 const isOtherPrice = (priceType: string | null): boolean =>
   priceType !== null && /Strikethrough|ListPrice|MSRP|SRP|Regular/i.test(priceType);
 
-const cutTo = (value: string | null, limit: number): string | null => {
+const cutTo = (value: string | null | undefined, limit: number): string | null => {
   const trimmed = value?.replace(/[^\S\n]+/g, ' ').trim() ?? '';
   return trimmed === '' ? null : trimmed.slice(0, limit);
 };
 
 /** An offer within the limits of the listing's schema; empty texts become null. */
 export function makeOffer(parts: Partial<Offer>): Offer {
-  const weight = parts.weight ?? null;
+  const { weight } = parts;
+  const value = cutTo(weight?.value, 50);
+  const texts = Object.entries(OFFER_LIMITS).map(([name, limit]) => [
+    name,
+    cutTo(parts[name as keyof typeof OFFER_LIMITS], limit),
+  ]);
   return {
-    name: cutTo(parts.name ?? null, OFFER_LIMITS.name),
-    price: cutTo(parts.price ?? null, OFFER_LIMITS.price),
-    currency: cutTo(parts.currency ?? null, OFFER_LIMITS.currency),
-    condition: cutTo(parts.condition ?? null, OFFER_LIMITS.condition),
-    availability: cutTo(parts.availability ?? null, OFFER_LIMITS.availability),
-    description: cutTo(parts.description ?? null, OFFER_LIMITS.description),
-    weight:
-      weight && weight.value.trim() !== '' ? { value: weight.value.trim().slice(0, 50), unit: cutTo(weight.unit, 20) } : null,
+    ...(Object.fromEntries(texts) as Record<keyof typeof OFFER_LIMITS, string | null>),
+    weight: value && weight ? { value, unit: cutTo(weight.unit, 20) } : null,
   };
 }
 

@@ -35,10 +35,10 @@ export function headingIn(block: Element, options: ReadTextOptions): string {
   return '';
 }
 
-/** Not to be seen, or skipped, itself or by what is around it up to the block; all the way up without a block. */
-export const isLeftOut = (element: Element, block: Element | null, { skip, sight }: ReadTextOptions): boolean => {
+/** Not to be seen (where sight is given), or skipped, itself or by what is around it up to the block; all the way up without a block. */
+export const isLeftOut = (element: Element, block: Element | null, { skip, sight }: Partial<ReadTextOptions>): boolean => {
   for (let at: Element | null = element; at && at !== block; at = own(at).parentElement)
-    if (skip?.(at) || sight.lookOf(at).hidden) return true;
+    if (skip?.(at) || sight?.lookOf(at).hidden) return true;
   return false;
 };
 

@@ -108,13 +108,13 @@ const usualLength = (lengths: readonly number[]): number => {
   return [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 0;
 };
 
-const LEADERS = new Set(['DT', 'TR', 'P', 'A', 'DIV', 'STRONG', 'B', 'H1', 'H2', 'H3', 'H4', 'H5', 'H6']);
+const LEADERS = /^(?:DT|TR|P|A|DIV|STRONG|B|H[1-6])$/;
 
 /** Ads that have no element of their own: a linked title, and what follows up to the next one. */
 export function runsIn(children: readonly Part[]): Part[] {
   const leads = new Map<string, Part[]>();
   for (const child of children)
-    if (LEADERS.has(child.tag) && child.links > 0 && child.letters >= (child.tag === 'DT' ? TERM : TITLE) && !child.apart)
+    if (LEADERS.test(child.tag) && child.links > 0 && child.letters >= (child.tag === 'DT' ? TERM : TITLE) && !child.apart)
       leads.set(child.tag, [...(leads.get(child.tag) ?? []), child]);
   for (const heads of leads.values()) {
     if (heads.length < 3) continue;

@@ -87,8 +87,7 @@ export function showOverlay(): Overlay {
       if (!around) frame.remove();
       else {
         shadow.append(frame);
-        const { left, top, width, height } = around;
-        Object.assign(frame.style, { left: `${left}px`, top: `${top}px`, width: `${width}px`, height: `${height}px` });
+        for (const [side, length] of Object.entries(around)) frame.style.setProperty(side, `${length}px`);
       }
     },
     remove: () => host.remove(),

@@ -40,7 +40,7 @@ const UNREAD = new Set(
     ' ',
   ),
 );
-const APART = new Set(['NAV', 'FOOTER', 'DIALOG']);
+const APART = /^(?:NAV|FOOTER|DIALOG)$/;
 const APART_ROLES = new Set(
   'navigation banner contentinfo search dialog alertdialog menu menubar toolbar tablist listbox'.split(' '),
 );
@@ -58,7 +58,7 @@ function isApart(element: Element, tag: string): boolean {
   const role = own(element).getAttribute('role');
   if (role !== null && APART_ROLES.has(role)) return true;
   if (tag === 'HEADER') return !own(element).closest('main, article, section, li, [role="main"]');
-  return APART.has(tag);
+  return APART.test(tag);
 }
 
 /** The address that a link leads to; null for places on the same page, mail, telephone and scripts. */
@@ -182,23 +182,25 @@ export function* partsOf(root: Element, sight: Sight, met: (root: Node) => void 
   }
 }
 
+type Figure = 'characters' | 'letters' | 'linkLetters' | 'pieces' | 'prices' | 'links' | 'headings' | 'pictures';
+
 /** Several neighbours as one part. */
 export const joined = (parts: readonly Part[]): Part => {
-  const sum = (of: (part: Part) => number): number => parts.reduce((total, part) => total + of(part), 0);
+  const sum = (figure: Figure): number => parts.reduce((total, part) => total + part[figure], 0);
   return {
     elements: parts.flatMap(({ elements }) => elements),
     children: parts,
     order: parts[0]?.order ?? 0,
-    characters: sum(({ characters }) => characters),
-    letters: sum(({ letters }) => letters),
+    characters: sum('characters'),
+    letters: sum('letters'),
     lead: parts[0]?.lead ?? 0,
-    linkLetters: sum(({ linkLetters }) => linkLetters),
-    pieces: sum(({ pieces }) => pieces),
-    prices: sum(({ prices }) => prices),
-    links: sum(({ links }) => links),
+    linkLetters: sum('linkLetters'),
+    pieces: sum('pieces'),
+    prices: sum('prices'),
+    links: sum('links'),
     bare: parts.some(({ bare }) => bare),
-    headings: sum(({ headings }) => headings),
-    pictures: sum(({ pictures }) => pictures),
+    headings: sum('headings'),
+    pictures: sum('pictures'),
     apart: parts.every(({ apart }) => apart),
     tag: parts.map(({ tag }) => tag).join('+'),
   };

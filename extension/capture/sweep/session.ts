@@ -31,7 +31,7 @@ const LATEST = 5000;
 
 /** Starts at once. `ended` is called when it is over, in whatever way. */
 export function startSweep(ended: () => void): Sweep {
-  const run = `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 8)}`;
+  const run = String(Math.random());
   const sight = browserSight();
   const gathered = gather(() => pageAddress(window.location.href) ?? '');
   const overlay = showOverlay();
@@ -52,8 +52,7 @@ export function startSweep(ended: () => void): Sweep {
   const report = (state: SweepState): Promise<unknown> => {
     const ads = unsent;
     unsent = [];
-    const part = parts;
-    if (ads.length > 0) parts += 1;
+    const part = ads.length > 0 ? parts++ : parts;
     const send = async (): Promise<void> => {
       const answer = await sendToBackground('swept', { run, state, ads, part, spent: Math.round(spending.spent) });
       if (!answer.ok && answer.code === 'full') stop('full');

@@ -48,14 +48,12 @@ export function watchPage(wishes: Wishes): Watch {
     const { key, isTrusted, ctrlKey, altKey, metaKey, shiftKey } = event;
     if (isTrusted && key === 'Escape' && !ctrlKey && !altKey && !metaKey && !shiftKey) wishes.leave();
   };
-  const quiet = { capture: true, passive: true };
-  window.addEventListener('scroll', wishes.moved, quiet);
-  window.addEventListener('resize', wishes.moved, quiet);
+  const listening = new AbortController();
+  const quiet = { capture: true, passive: true, signal: listening.signal };
   // Pictures that arrive push what is below them.
-  window.addEventListener('load', wishes.moved, quiet);
-  window.addEventListener('transitionend', wishes.moved, quiet);
+  for (const type of ['scroll', 'resize', 'load', 'transitionend']) window.addEventListener(type, wishes.moved, quiet);
   window.addEventListener('keydown', onKey, quiet);
-  window.addEventListener('pagehide', wishes.leave);
+  window.addEventListener('pagehide', wishes.leave, quiet);
   return {
     inView,
     root: (node) => {
@@ -73,12 +71,7 @@ export function watchPage(wishes: Wishes): Watch {
       views.disconnect();
       sizes.disconnect();
       inView.clear();
-      window.removeEventListener('scroll', wishes.moved, quiet);
-      window.removeEventListener('resize', wishes.moved, quiet);
-      window.removeEventListener('load', wishes.moved, quiet);
-      window.removeEventListener('transitionend', wishes.moved, quiet);
-      window.removeEventListener('keydown', onKey, quiet);
-      window.removeEventListener('pagehide', wishes.leave);
+      listening.abort();
     },
   };
 }

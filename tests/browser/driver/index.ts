@@ -11,3 +11,4 @@ export { type Outsider, startOutsideWatch } from './outside-watch.ts';
 export { goToOwn, openOwn, rootOf } from './own-page.ts';
 export { pasteInto, selectText, typeInto } from './page.ts';
 export { extensionId, isPanel, openPanelInTab, panelOf, waitForState } from './panel.ts';
+export { waitUntilStored } from './stored.ts';

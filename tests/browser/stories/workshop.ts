@@ -2,7 +2,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect } from 'vitest';
-import { goToOwn, openOwn, typeInto } from '../driver/index.ts';
+import { goToOwn, openOwn, typeInto, waitUntilStored } from '../driver/index.ts';
 import { keepText, OUT, type Stage } from './stage.ts';
 
 /** Pickup: one hole measured turns the price. Weigh, Rates and Settings: what is typed is there after the page was left. */
@@ -20,6 +20,7 @@ export async function throughTheScreens(stage: Stage): Promise<void> {
   await typeInto(page, '[data-path="plate-1.boreMm"]', '54.5\t');
   await page.waitForFunction((was) => document.querySelector('.price-now')?.textContent !== was, {}, before);
   await page.screenshot({ path: `${OUT}/pickup-${stage.name}.png` });
+  await waitUntilStored(page, '"value":54.5');
 
   await goToOwn(launched, page, 'workshop.html#weigh');
   await typeInto(page, '[data-path=weighings]', '46.2 44.8 45.1 45.9');
@@ -31,13 +32,14 @@ export async function throughTheScreens(stage: Stage): Promise<void> {
   await (await page.waitForSelector('[data-change="rates.iron.used"]'))?.click();
   await typeInto(page, '[data-path="rates.iron.used.likely"]', '0.60\t');
   await page.waitForSelector('[data-put-back="rates.iron.used"]');
+  await waitUntilStored(page, '"likely":0.6');
 
   await goToOwn(launched, page, 'workshop.html#settings');
   await typeInto(page, '[data-path="perMile"]', '0.33\t');
   await page.waitForFunction(() => /0\.33/.test((document.querySelector('[data-path="perMile"]') as HTMLInputElement).value));
+  await waitUntilStored(page, '"perMile":0.33');
 
-  // Everything again, from what was stored. A page that is left within an instant takes a write that has just begun with it.
-  await new Promise((resolve) => setTimeout(resolve, 500));
+  // Everything again, from what was stored.
   await goToOwn(launched, page, 'workshop.html#settings');
   await page.waitForFunction(() =>
     /0\.33/.test((document.querySelector('[data-path="perMile"]') as HTMLInputElement | null)?.value ?? ''),
