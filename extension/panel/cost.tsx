@@ -61,6 +61,7 @@ export function Cost({ worth, items, unit }: CostProps) {
           writeTick={(minor) => words.say.money({ minor: Math.round(minor), currency: scale.currency })}
         />
       )}
+      <LearnedFrom worth={worth} />
       {worth.sound && <SoundOne sound={worth.sound} />}
       <Usable worth={worth} items={items} unit={unit} />
     </section>
@@ -85,6 +86,18 @@ const chartRow = (words: Words, id: string, label: string, rate: Rate): ChartRow
   },
   own: id === 'own',
 });
+
+/** That a going rate comes from the buyer's own finds, for the same ad may have been judged otherwise before they were kept. */
+function LearnedFrom({ worth }: { readonly worth: Worth }) {
+  const { say } = useWords();
+  return worth.steps
+    .filter(({ fromFinds }) => fromFinds)
+    .map(({ id, label, source }) => (
+      <p key={id} class="quiet" data-learned={id}>
+        {say(label)}: {source && say(source)}
+      </p>
+    ));
+}
 
 /** What is on offer is good for nothing: beside its price stands what a sound one costs. */
 function SoundOne({ sound }: { readonly sound: Sound }) {

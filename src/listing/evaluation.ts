@@ -97,6 +97,8 @@ export interface Step {
   readonly formula?: Message;
   /** The setting that the result is, low, likely and high or one figure; the buyer may put one of their own there. */
   readonly edit?: SettingPath;
+  /** A rate that was learned from the buyer's own finds. */
+  readonly fromFinds?: true;
 }
 
 /** What a sound piece, or a sound pound or kilogram of plates, costs used and new. */

@@ -14,7 +14,8 @@ const KNOWN_SOURCES = ['own', 'assumption', 'common-practice'];
 
 /** The words for where a cell comes from; null for a buyer's own words. */
 function wordsFor(cell: RateCell | LearnedRate): Message | null {
-  if ('finds' in cell) return message('source_learned', { n: cell.finds, effective: Math.round(cell.effective * 10) / 10 });
+  if ('finds' in cell)
+    return message('source_learned', { n: cell.finds, effective: Math.max(0.1, Math.round(cell.effective * 10) / 10) });
   return KNOWN_SOURCES.includes(cell.source) ? message(`source_${cell.source.replaceAll('-', '_')}`) : null;
 }
 
@@ -71,7 +72,7 @@ function categorySteps(category: RateCategory, prices: Prices, settings: Setting
   const ofCell = (id: string, which: keyof CategoryRate): Step[] => {
     const cell = cellOf(category, which, settings);
     if (cell === null) return [];
-    const edit = own(settings, { edit: `rates.${category}.${which}` });
+    const edit = own(settings, { edit: `rates.${category}.${which}`, ...('finds' in cell && { fromFinds: true as const }) });
     return [{ ...line(`${id}:${category}`, scale(ordered(cell), minor), unit, 'assumed', sourceOf(cell), params), ...edit }];
   };
   return [

@@ -89,9 +89,9 @@ function lists(words: Words, columns: readonly Column[]): Row[] {
       label: t('compare_flags'),
       cells: columns.map(({ evaluation: { flags, reading } }) =>
         list(
-          groupFlags(words, flags, reading.items)
-            .filter(({ flag }) => flag.weight !== 'note')
-            .map(({ flag }) => `${t(`panel_weight_of_flag_${keyTail(flag.weight)}`)}: ${say(flag.found ?? flag.says)}`),
+          groupFlags(words, flags, reading.items).map(
+            ({ flag }) => `${t(`panel_weight_of_flag_${keyTail(flag.weight)}`)}: ${say(flag.found ?? flag.says)}`,
+          ),
           t('compare_no_flags'),
         ),
       ),

@@ -244,3 +244,19 @@ describe('the charts', () => {
 });
 
 test("today is the day of the buyer's own clock", () => expect(today(new Date(2026, 0, 5, 0, 10))).toBe('2026-01-05'));
+
+describe('a going rate that was learned', () => {
+  const learned = {
+    iron: { low: 0.4, likely: 0.5, high: 0.6, source: 'learned', date: '2026-05', finds: 7, effective: 6, currency: 'USD' },
+  };
+
+  test('is told beside the cost, without unfolding anything', () => {
+    mount(ready(AD), (ad, given, made) => evaluate(ad, settingsSchema.parse({ ...given, learned }), made));
+    expect(text('.cost [data-learned="used-rate:iron"]')).toMatch(/Going rate, .*: Learned from 7 finds/);
+  });
+
+  test('is not told where there is none', () => {
+    mount(ready(AD), evaluate);
+    expect(document.querySelector('[data-learned]')).toBeNull();
+  });
+});

@@ -56,3 +56,8 @@ it('tells how, when fewer than two are named, and what is gone', async () => {
   await shown('[role=alert]');
   await shown('.compare', says('Iron plates'));
 });
+
+it('lists notes too, so that “none” means none', async () => {
+  await side(ad('Olympic barbell, 28 mm shaft, a little surface rust, $150', null, 'Rusty bar'), CHEAP);
+  expect(cells('flags')[0]).toMatch(/Note: /);
+});

@@ -6,6 +6,7 @@ import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS, type RateCell, settingsSchema } from '../../../src/listing/settings.ts';
 import { DEFAULT_RATES } from '../../../src/price/default-rates.ts';
 import { learnRate, learnRates, type PricedFind } from '../../../src/price/going-rate.ts';
+import { sourceOf } from '../../../src/price/rate-steps.ts';
 import { cellOf } from '../../../src/price/rates.ts';
 import { english } from '../../tools/evaluate/strings.ts';
 import { settings } from '../making/readings.ts';
@@ -134,10 +135,17 @@ describe('a learned rate', () => {
     const { worth } = evaluate(listingFromText('Olympic plates 4 x 45 lb, $100'), settings({ learned }));
     const step = worth.steps.find(({ id }) => id === 'used-rate:iron');
     expect(step?.source && english()(step.source)).toMatch(/^Learned from 7 finds, worth 6\.\d fresh ones \(Nov 2026\)$/);
+    expect(worth.steps.filter(({ fromFinds }) => fromFinds).map(({ id }) => id)).toEqual(['used-rate:iron']);
     const lone = evaluate(
       listingFromText('Olympic plates 4 x 45 lb, $100'),
       settings({ learned: learnRates([find(0.7)], DEFAULT_SETTINGS, '') }),
     ).worth.steps.find(({ id }) => id === 'used-rate:iron');
     expect(lone?.source && english()(lone.source)).toBe('Learned from one find, worth 1 of a fresh one');
+  });
+
+  it('never says that a find is worth nothing', () => {
+    const old = { ...learned.iron, finds: 1, effective: 0.01 } as NonNullable<typeof learned.iron>;
+    const said = sourceOf(old);
+    expect(said && english()(said)).toContain('worth 0.1 of a fresh one');
   });
 });
