@@ -3,6 +3,8 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
+import { batchKey, headKey } from '../../extension/platform/sweep-state.ts';
+import { listingFromText } from '../../src/listing/page-listing.ts';
 import { extensionId, launchHeadless } from './driver/index.ts';
 import { extensionWithPage } from './store/extension-with-page.ts';
 import { storePage } from './store/kill.ts';
@@ -32,6 +34,8 @@ const ADDRESSES: Readonly<Record<string, (finds: readonly string[]) => string>> 
   settings: () => 'workshop.html#settings',
   'empty panel': () => 'panel.html',
   panel: () => 'panel.html',
+  // Its tab is put behind it.
+  'swept panel': () => 'panel.html?tab=',
 };
 export const SCREENS: readonly string[] = Object.keys(ADDRESSES);
 
@@ -76,14 +80,26 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
     await page.click('[data-judge]');
     await page.waitForSelector('[data-state="answer"]');
   };
+  /** Puts the three ads into session storage as a sweep of the page's own tab would leave them at its end. Gives the tab. */
+  const sweep = async (): Promise<number> => {
+    await page.goto(`${root}panel.html`);
+    const tab = (await page.evaluate('chrome.tabs.getCurrent().then(({ id }) => id)')) as number;
+    const swept = ads.map((text, place) => ({ id: `ad-${place + 1}`, listing: { ...listingFromText(text), origin: 'sweep' } }));
+    const head = { run: 'swept', state: 'ended', spent: 9, batches: 1, at: Date.now() };
+    const stored = { [headKey(tab)]: head, [batchKey(tab, 0)]: { run: head.run, ads: swept } };
+    await page.evaluate(`chrome.storage.session.set(${JSON.stringify(stored)})`);
+    return tab;
+  };
   return {
     browser,
     page,
     open: async (name, width) => {
       await page.goto('about:blank');
       await page.setViewport({ width, height: 900 });
-      await page.goto(root + ADDRESSES[name]?.(finds));
+      const tab = name === 'swept panel' ? await sweep() : '';
+      await page.goto(root + ADDRESSES[name]?.(finds) + tab);
       if (name === 'panel') await judge();
+      else if (name === 'swept panel') await page.waitForSelector('[data-sweep="ended"] [data-row]');
       else await page.waitForSelector('button, main a, main input');
       await page.evaluate(async () => {
         for (const details of document.querySelectorAll('details')) details.open = true;
