@@ -158,7 +158,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   return {
     text,
     language: language.code,
-    asking: finishAsking(scan, wanted ? NOTHING : asked, prices, currency, shown),
+    asking: finishAsking(scan, wanted ? NOTHING : asked, prices, currency, new Set(live.map(({ kind }) => kind)).size > 1, shown),
     items: named.map(({ id, item }) => finishItem(scan, id, item, money)),
     sold: nameDrafts(sold).map(({ id, item }) => finishItem(scan, id, item, money)),
     statedTotal: aboutThisTrade ? finishTotal(scan, totals, live, sold) : null,

@@ -24,6 +24,8 @@ describe('other prices and units', { timeout: 120_000 }, () => {
       150,
       {
         'bars-racks/thick-bar-inch-and-a-quarter.txt': 'one price is spelled in a way that is not doubled',
+        'hand/dollar-a-pound-no-total.txt':
+          'the rate for all is spelled too ("a dollar a pound you take all") and is not doubled',
         'short/strongman-hundred-kilo-pairs.txt': 'above a limit a price is not taken for one of a kilogram',
       },
     ));

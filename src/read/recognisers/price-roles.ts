@@ -32,6 +32,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   }
   if (isStruck(scan, price)) return 'former';
   if (isPerDistance(scan, price.to)) return 'delivery';
+  if (isPaid(scan, price)) return 'other';
   if (/b[:aU]?$/.test(before)) return 'former';
   // "Everything is $5 unless marked", and not the "unless" of the sentence behind.
   const rest = scan.tokens.slice(price.to + 1, price.to + 5);
@@ -52,12 +53,17 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const included = scan.tokens[delivery - 1]?.term?.sense === 'included';
   const possible = scan.tokens[delivery]?.term?.sense === 'possible' && /D,$/.test(before);
   // "$35 shipped or $28": the word speaks of the price before it.
-  const shipped = previous !== undefined && delivery === previous.to + 1 && scan.tokens[delivery + 1]?.term?.sense === 'or';
+  const shipped =
+    previous !== undefined &&
+    delivery === previous.to + 1 &&
+    (scan.tokens[delivery + 1]?.term?.sense === 'or' || price.from - delivery > 2 || scan.tokens[delivery + 1]?.text === '/');
   if (lead === 'D' && !included && !shipped && (possible || /D[zU]{0,2}nJ,$/.test(before) || !/D[^l]{0,3}[,.]/.test(before)))
     return 'delivery';
   if (lead === 'H') return 'deposit';
   const weight = weightPriced(scan, price.from, before);
   if (weight !== null) return weight === 'kg' ? 'per-kilogram' : 'per-pound';
+  // "Curl bar, 15, have 2".
+  if (price.rule === 'price-per-piece' && /^,?%n/.test(behind)) return 'each';
   for (const [pattern, role] of AFTER) {
     const match = pattern.exec(behind);
     if (!match) continue;
@@ -75,9 +81,11 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
     const shipped = previous === undefined && /^(?:shipped|delivered)$/.test(scan.tokens[price.to + 1]?.text ?? '');
     if (role === 'delivery' && shipped && scan.tokens[next?.from ?? -1]?.line !== scan.tokens[price.to]?.line) continue;
     if (role === 'all')
-      price.whole = /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(
-        wordsBehind(scan, price.to),
-      );
+      price.whole =
+        scan.tokens[price.to + match[0].length]?.term?.sense === 'whole' ||
+        /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(
+          wordsBehind(scan, price.to),
+        );
     return role;
   }
   if (scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]?.term?.sense === 'per' && /p[:=-]?$/.test(before))
@@ -90,9 +98,11 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const whole = price.from - before.length + before.lastIndexOf('L');
   const begins =
     /L[w:=U]{0,2}$/.test(before) && previous !== undefined && /[.,;!]/.test(scan.plain.slice(previous.to + 1, whole));
-  const spent = previous !== undefined && lead === 'L' && whole <= previous.to + 3 && !begins;
+  const spent =
+    previous !== undefined && lead === 'L' && whole <= previous.to + 3 && !begins && scan.tokens[whole]?.term?.sense !== 'two';
   if (lead === 'L' && !spent) {
-    price.whole = true;
+    // "$35 each or both for $60": two pieces, where other goods have prices too.
+    price.whole = previous?.role !== 'each' || scan.tokens[whole]?.term?.sense !== 'two';
     return 'all';
   }
   // "all three for $700", "4 for $150".
@@ -116,9 +126,38 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   }
   // "Any plate $25", "all dumbbells $10": each; "everything $5 unless marked": each line.
   if (/X[mC]{0,3}k[-:=]?$/.test(before) && /\bany\b/.test(wordsBefore(scan, price.from))) return 'each';
+  // "All: 450", "$180 all".
+  const said = [scan.tokens[price.to + 1], scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]];
+  const ends = /^.(?:[.,;!l)]|$)/.test(scan.plain.slice(price.to + 1, price.to + 3));
+  if ((ends && ALL.test(said[0]?.text ?? '')) || (ALL.test(said[1]?.text ?? '') && previous !== undefined)) {
+    price.whole = true;
+    return 'all';
+  }
+  if (isForTheLot(scan, price)) {
+    price.whole = true;
+    return 'all';
+  }
   const noun = /^[ra/][mC]{0,3}k/.exec(behind);
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
+}
+
+/** "I pay 40 cents a pound for old weights": what the seller gives, and nothing that he asks. */
+function isPaid(scan: Scan, price: Price): boolean {
+  for (let i = price.from - 1; i >= Math.max(0, price.from - 12) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
+    if (scan.tokens[i]?.term?.sense === 'pays') return true;
+    if (scan.plain[i] === 'A') return false;
+  }
+  return false;
+}
+
+/** "If someone takes every last thing in one go we would accept $250": the words for the lot stand far before the price in its sentence. */
+function isForTheLot(scan: Scan, price: Price): boolean {
+  for (let i = price.from - 1; i >= Math.max(0, price.from - 30) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
+    if (scan.tokens[i]?.term?.sense === 'whole') return true;
+    if ('kF'.includes(scan.plain[i] ?? 'l') || scan.letters[i] === 'M') return false;
+  }
+  return false;
 }
 
 /** What a price becomes that another one takes the place of: a former price of the lot, but no former price when it was a unit's. */
@@ -141,6 +180,8 @@ const isPerDistance = (scan: Scan, at: number): boolean => {
   const behind = /^[rwa/]{1,2}[nd]?J/.exec(scan.plain.slice(at + 1, at + 5));
   return behind !== null && scan.tokens[at + behind[0].length]?.term?.sense === 'distance';
 };
+
+const ALL = /^(?:all|alles)$/;
 
 const wordsBehind = (scan: Scan, at: number): string =>
   scan.tokens

@@ -1,7 +1,8 @@
 /** Amounts of money in every way that people write them; what part each plays is told by settle-prices.ts. */
 import type { Price } from '../mention.ts';
 import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
-import { inlinePrices, linePrices } from './line-prices.ts';
+import { endPrices, goodsPrices, loweredPrices, stockPrices, unitPrices } from './bare-prices.ts';
+import { inlinePrices, linePrices, mixedPrices } from './line-prices.ts';
 import { centsCurrency, currencyOf } from './price-currency.ts';
 import { isFromTo, settlePrices } from './settle-prices.ts';
 
@@ -20,8 +21,12 @@ const FROM_TO = /(?<=[zo])([ni])[zA]([ni])(?![x-]?[uhxfnJqskm])/dg;
 const LOWERED = /^(?:price|dropped|dropping|lowered|lowering|reduced|down|preis|reduziert|gesenkt)/;
 /** "Take A and B for 300", "take both for 80". */
 const TAKEN = /A[aczmkndL]{1,6}w([ni])(?![x-]?[uhxfnJqskm])/dg;
-/** "2.1 per lb". */
-const PER_WEIGHT = /(n)(?=r[uh])/dg;
+/** "2.1 per lb", "1.10 a lb". */
+const PER_WEIGHT = /(n)(?=[ra/][uh](?![hx]?n))/dg;
+/** "1.10 a lb if you take 200 lb, otherwise 1.35". */
+const PER_WEIGHT_TOO = /n(?=[.,;!l)]|$)/dg;
+/** "a buck twenty five a pound". */
+const BUCK_AND_CENTS = /a?(\$)(i)(?=[ra/]u)/dg;
 /** "60 per pair for the 45s and 40 per pair for the 25s": like the one before it. */
 const PER_PIECE = /(?<=[,c])(n)(?=[ra]p(?![on])|r?e(?=[,.;!l)w]|$))/dg;
 /** "500 now". */
@@ -33,6 +38,12 @@ const IN_WORDS = /w(a?)(i)(?=[.,;!l)]|$)/dg;
 const FOR_GOODS_TOLD = /(?<=[km)snv])w(n)(?=[.!l]|$)/dg;
 /** "Bar's another hundred". */
 const ANOTHER = /[zm](i)(?=[.,;!l)c]|$)/dg;
+/** "New price 180": with a word that tells of former prices too. */
+const NEWLY = /F[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
+/** "Need 180 for it". */
+const FOR_IT = /([ni])(?=wz(?:[.,;!l)]|$))/dg;
+/** "All: 450", "rack $100, bench $60 or all 140". */
+const ALL_BEFORE = /(?<=[l.,;(]|^|[l.,;(M]z)z[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
 /** "Rest 90", "rest is 240". */
 const FOR_REST = /z[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
@@ -68,10 +79,20 @@ export function readPrices(scan: Scan): Price[] {
     claim(scan, from, to, 'M');
     return true;
   };
+  findAll(scan, BUCK_AND_CENTS, ({ from, to, group }) => {
+    const cents = valueAt(scan, to) ?? 0;
+    const currency = scan.tokens[group(1)?.[0] ?? from]?.term?.currency ?? null;
+    if (cents >= 100 || currency === null) return false;
+    found.push({ rule: 'price-of-one', from, to, amount: 1 + cents / 100, currency, role: 'asking', sure: true });
+    claim(scan, from, to, 'M');
+    return 'claimed';
+  });
   findAll(scan, CENTS, ({ from, to, group }) => {
     const currency = centsCurrency(scan, to);
     if (currency === null) return false;
-    push('cents', from, to, group(1)?.[0] ?? from, null, currency, true, 0.01);
+    // ".75 cents a pound" is meant as 75 cents.
+    const factor = (valueAt(scan, from) ?? 1) < 1 ? 1 : 0.01;
+    push('cents', from, to, group(1)?.[0] ?? from, null, currency, true, factor);
     return 'claimed';
   });
   findAll(scan, SIGNED, ({ from, to, group }) => {
@@ -110,8 +131,8 @@ export function readPrices(scan: Scan): Price[] {
     const perWeight = scan.tokens[from]?.term?.unit !== undefined;
     // "takes all 300".
     const takes = /^(?:takes|take|gets|buys) (?:it |them )?(?:all|everything|the lot)/.test(scan.tokens[from]?.text ?? '');
-    const allFor = scan.plain[from] === 'L' && scan.plain[from + 1] === 'w' && scan.tokens[from]?.term?.sense !== 'sum';
-    const all = value >= 20 && (takes || allFor) && /[l.,;!]/.test(scan.plain[to + 1] ?? 'l');
+    const allFor = scan.plain[from] === 'L' && isForAll(scan, from);
+    const all = value >= 20 && (allFor || (takes && /[l.,;!]/.test(scan.plain[to + 1] ?? 'l')));
     if ((value < 5 && scan.plain[at + 1] !== 'r' && !perWeight) || (scan.plain[from] !== 'A' && !told && !all)) return false;
     const now = scan.tokens[from]?.text === 'now' && value >= 20;
     if (
@@ -131,6 +152,14 @@ export function readPrices(scan: Scan): Price[] {
   });
   findAll(scan, PER_WEIGHT, ({ from, to }) => {
     if ((valueAt(scan, from) ?? 99) > 20) return false;
+    push('price-per-weight', from, to, from, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, PER_WEIGHT_TOO, ({ from, to }) => {
+    const value = valueAt(scan, from) ?? 0;
+    const fraction = value < 20 && /^\d*\.\d\d$/.test(scan.tokens[from]?.text ?? '');
+    const beside = found.some((price) => scan.clause[price.from] === scan.clause[from] && isPerWeight(scan, price));
+    if (!fraction || !beside) return false;
     push('price-per-weight', from, to, from, null, null, true);
     return 'claimed';
   });
@@ -181,7 +210,10 @@ export function readPrices(scan: Scan): Price[] {
     const behind = scan.tokens[to + 1]?.text ?? '';
     if (
       (valueAt(scan, from) ?? 0) < 15 ||
-      !/^(for|takes|buys|gets|all for|fur|the lot|the whole lot|as a lot|alles$|komplett$)/.test(behind)
+      !(
+        scan.tokens[to + 1]?.term?.sense === 'whole' ||
+        /^(for|takes|buys|gets|all for|fur|the lot|the whole lot|as a lot|alles$|komplett$)/.test(behind)
+      )
     )
       return false;
     push('price-for-all', from, to, from, null, null, true);
@@ -210,15 +242,54 @@ export function readPrices(scan: Scan): Price[] {
     push('price-for-rest', to, to, to, null, null, true);
     return 'claimed';
   });
+  findAll(scan, NEWLY, ({ from, to }) => {
+    if (found.length > 0 || !/^new (?:asking |sale )?price/.test(scan.tokens[from]?.text ?? '') || (valueAt(scan, to) ?? 0) < 10)
+      return false;
+    push('price-now', to, to, to, null, null, true);
+    return 'claimed';
+  });
+  findAll(scan, FOR_IT, ({ from, to }) => {
+    const it = /^(?:it|them|these)$/.test(scan.tokens[to + 2]?.text ?? '');
+    if (found.length > 0 || !it || scan.plain[from - 1] === 'F' || (valueAt(scan, from) ?? 0) < 20) return false;
+    push('price-told', from, from, from, null, null, true);
+    return 'claimed';
+  });
   findAll(scan, BEFORE_TERMS, ({ from, to }) => {
     if ((valueAt(scan, from) ?? 0) < 10) return false;
     push('price-before-terms', from, to, from, null, null, true);
     return 'claimed';
   });
-  for (const at of [...linePrices(scan), ...inlinePrices(scan)]) push('price-at-line-end', at, at, at, null, null, true);
+  for (const [former, now] of loweredPrices(scan)) {
+    push('price-told', former, former, former, null, null, true);
+    push('price-now', now, now, now, null, null, true);
+  }
+  for (const at of unitPrices(scan)) push('price-per-piece', at, at, at, null, null, true);
+  for (const at of stockPrices(scan, found)) push('price-per-piece', at, at, at, null, null, true);
+  for (const at of new Set([...linePrices(scan), ...inlinePrices(scan), ...mixedPrices(scan)]))
+    push('price-at-line-end', at, at, at, null, null, true);
+  for (const at of goodsPrices(scan, found)) push('price-of-goods', at, at, at, null, null, true);
+  findAll(scan, ALL_BEFORE, ({ from, to }) => {
+    if (!ALL.test(scan.tokens[from]?.text ?? '') || (valueAt(scan, to) ?? 0) < 20 || found.length < 2) return false;
+    push('price-for-all', to, to, to, null, null, true);
+    return 'claimed';
+  });
+  if (found.length === 0) for (const at of endPrices(scan)) push('lone-number', at, at, at, null, null, false);
   settlePrices(scan, found);
   return found;
 }
+
+/** Whether a number behind words for the lot can be its price: "everything for 300", "the whole bunch 300", but not "total 300" or "set 300". */
+function isForAll(scan: Scan, at: number): boolean {
+  const { term, text } = scan.tokens[at] ?? {};
+  return (
+    term?.sense !== 'sum' &&
+    (term?.sense === 'whole' || scan.plain[at + 1] === 'w' || / (?:for|fur)$|^(?:alle?s?|beides?|all) /.test(text ?? ''))
+  );
+}
+
+const ALL = /^(?:all|alles|alle)$/;
+
+const isPerWeight = (scan: Scan, { to }: Price): boolean => /^[ra/][uh]/.test(scan.plain.slice(to + 1, to + 3));
 
 /** Whether the token between two amounts makes a range of them: "40-50 €", "40 bis 50 €", "zwischen 40 und 50 €". */
 const isRange = (scan: Scan, from: number, link: number): boolean =>

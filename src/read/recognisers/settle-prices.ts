@@ -35,6 +35,7 @@ export function settlePrices(scan: Scan, found: Price[]): void {
   for (const [index, price] of found.entries())
     if (isWithMore(scan, found[index - 1], price)) Object.assign(price, { role: 'all', whole: true });
   spreadUnit(scan, found);
+  spreadWeight(scan, found);
 }
 
 /** "Bar $80, with plates $200", "bar $75 or $140 with the plates": the second is for both. */
@@ -69,6 +70,16 @@ function spreadUnit(scan: Scan, found: readonly Price[]): void {
     const clause = scan.clause[from] ?? 0;
     const same = told(clause);
     for (const price of same.length > 0 ? same : told(clause - 1)) price.role = pair ? 'pair' : 'each';
+  }
+}
+
+/** "$1.25/lb, over 200 lb $1.10": a price as small as the one per pound before it in its sentence is per pound too. */
+function spreadWeight(scan: Scan, found: readonly Price[]): void {
+  for (const [index, price] of found.entries()) {
+    const before = found[index - 1];
+    if (price.role !== 'asking' || price.amount > 20 || !before?.role.startsWith('per-')) continue;
+    const alike = price.amount >= 0.4 * before.amount && price.amount <= 2.5 * before.amount;
+    if (alike && scan.clause[before.to] === scan.clause[price.from]) price.role = before.role;
   }
 }
 

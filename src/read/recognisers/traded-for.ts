@@ -9,7 +9,7 @@ export function isTradedFor(scan: Scan, at: number): boolean {
   for (let i = at - 1; i >= 0 && at - i < REACH && scan.clause[i] === scan.clause[at]; i -= 1) {
     const sense = scan.tokens[i]?.term?.sense;
     if (scan.letters[i] === 'M') return false;
-    if (scan.plain[i] === 'w' || sense === 'toward') toward = true;
+    if (scan.plain[i] === 'w' || scan.tokens[i]?.text.endsWith(' for') || sense === 'toward') toward = true;
     if (sense === 'trade-for') return !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, i - 2), i));
     if (sense === 'trade') return toward && !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, i - 2), i));
   }

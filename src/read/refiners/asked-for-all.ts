@@ -1,7 +1,7 @@
 /** A price for everything: "$200 takes it all", "package $700"; the cheapest of several stands, and a unit price beside it is kept. */
 import type { Price } from '../mention.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
-import { type Asked, basisOf, inUnit, NOTHING, type Sums, setOwnPrices } from './asked.ts';
+import { type Asked, basisOf, inUnit, NOTHING, type Sums, setOwnPrices, setPricesOfEach } from './asked.ts';
 import type { Draft } from './draft.ts';
 import { isCovered } from './itemised.ts';
 import type { Cover } from './own-prices.ts';
@@ -50,8 +50,11 @@ function isForBoth(scan: Scan, price: Price, covers: readonly Cover[]): boolean 
 }
 
 export function askedForAll({ scan, asks, distinct, covers, live, perWeight, weight, items }: Sums): Asked | null {
-  // "Would take $400 for all today" beside an asking price is room to haggle.
-  const haggled = (price: Price): boolean => asks.length > 1 && isConcession(scan, price);
+  // "Would take $400 for all today" beside an asking price is room to haggle; beside prices of single goods it is the price for all.
+  const asked = (price: Price): boolean => price.role === 'all' && !isConcession(scan, price);
+  const singly = items?.header === null && items.covers.filter(({ price }) => !price.role.startsWith('per-')).length > 1;
+  const lot = !singly || asks.some(asked);
+  const haggled = (price: Price): boolean => asks.length > 1 && lot && isConcession(scan, price);
   const forAll = covers.filter(({ price }) => price.role === 'all' && !haggled(price) && !partial(scan, price, covers, live));
   const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price;
   if (!lowest) return null;
@@ -69,10 +72,12 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
   const various = units.some(
     (price) => goodsOf(price).length > 0 && !goodsOf(price).some((item) => goodsOf(units[0]).includes(item)),
   );
-  // "Mats $30 each … or the whole thing for 700": nor is that of something beside the goods of the trade.
+  // "Mats $30 each … or the whole thing for 700", "10s $20 a pair" among lines with their own prices: nor is that of some of the goods.
   const first = goodsOf(units[0]);
-  const beside = first.length > 0 && first.every(({ kind }) => kind === 'other') && live.some(({ kind }) => kind !== 'other');
+  const aside = first.length > 0 && first.every(({ kind }) => kind === 'other') && live.some(({ kind }) => kind !== 'other');
+  const beside = aside || (units.length > 0 && items?.covers.some(({ price }) => price.role === 'asking'));
   const unit = perWeight ?? (various || beside ? undefined : units[0]) ?? null;
+  setPricesOfEach(covers, unit);
   // "$1.25/lb so $225 for all" only multiplies out; "$1/lb or $200 for all" is another offer.
   const product = perWeight && weight ? perWeight.amount * inUnit(weight.pounds, basisOf(perWeight)) : null;
   const worked =

@@ -2,7 +2,7 @@
 import { isPlate } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
-import { type Asked, NOTHING, round, type Sums, setOwnPrices } from './asked.ts';
+import { type Asked, NOTHING, round, type Sums, setOwnPrices, setPricesOfEach } from './asked.ts';
 import type { Draft } from './draft.ts';
 import { isForOtherGoods } from './extras.ts';
 import { isCovered } from './itemised.ts';
@@ -44,8 +44,10 @@ export function askedSingly({ scan, distinct, covers, live }: Sums): Asked {
     const basis = unit.role === 'pair' ? 'pair' : 'each';
     const seen = new Set(priced);
     const rest = live.filter((item) => item.kind !== 'other' && !isCovered(item, seen));
-    if (other && amount !== null && Math.abs(other.amount - amount) > 0.01)
+    if (other && amount !== null && Math.abs(other.amount - amount) > 0.01) {
+      setPricesOfEach(covers, unit);
       return { ...NOTHING, amount: other.amount, basis: 'lot', unitAmount: unit.amount, price: other, unitPrice: unit };
+    }
     if (rest.length > 0 && cover && cover.drafts.length > 0) setOwnPrices([{ price: unit, drafts: priced }], false);
     return {
       ...NOTHING,

@@ -83,13 +83,22 @@ export function setOwnPrices(covers: readonly Cover[], loose: boolean): void {
     const [only] = cover.drafts;
     if (!only) continue;
     const unit = cover.price.role === 'each' || cover.price.role === 'pair';
-    if (cover.drafts.length > 1 && !unit) continue;
-    for (const item of unit ? goodsByPiece(cover.drafts) : cover.drafts) {
+    // "Power rack with spotter arms $350": the price is that of the rack with what comes along.
+    const goods = cover.drafts.length > 1 ? goodsByPiece(cover.drafts) : cover.drafts;
+    if (goods.length > 1 && !unit) continue;
+    for (const item of goods) {
       const amount = groupAmount({ ...cover, drafts: [item] });
       if (amount === null || (item.ownPrice && !loose)) continue;
       item.ownPrice = { amount: round(amount), currency: cover.price.currency, place: cover.price };
     }
   }
+}
+
+/** "Flat bench and plate tree, $60 each or $100 both": the price of each of goods of several kinds. */
+export function setPricesOfEach(covers: readonly Cover[], unit: Price | null): void {
+  const cover = covers.find(({ price }) => price === unit && price.role === 'each');
+  const kinds = new Set(cover?.drafts.map(({ kind }) => kind));
+  if (cover && kinds.size > 1 && kinds.size === cover.drafts.length) setOwnPrices([cover], false);
 }
 
 export const basisOf = (price: Price): 'per-pound' | 'per-kilogram' =>

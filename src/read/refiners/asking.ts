@@ -9,7 +9,8 @@ import type { Draft } from './draft.ts';
 import { coverRest } from './extras.ts';
 import { itemised } from './itemised.ts';
 import { type Cover, coverPrices } from './own-prices.ts';
-import { isForPart, isFree, isUpdated } from './price-words.ts';
+import { isConcession, isForPart, isForThoseOnly, isFree, isUpdated } from './price-words.ts';
+import { rateForAll } from './rate-tiers.ts';
 import { settleTitlePrice } from './title-price.ts';
 
 const UNIT_ROLES = ['per-pound', 'per-kilogram', 'each', 'pair'] as const;
@@ -29,10 +30,16 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   );
   const priced = usable.filter((price) => !placeholders.includes(price));
   // "I'd sell just the plates for $900" is a choice beside the price of all.
-  const parts = priced.filter((price) => price.role === 'asking' && isForPart(scan, price));
+  const parts = priced.filter((price) => (price.role === 'asking' && isForPart(scan, price)) || isForThoseOnly(scan, price));
   const dearer = priced.some((price) => !parts.includes(price) && parts.every((part) => part.amount < price.amount));
   const whole = dearer ? priced.filter((price) => !parts.includes(price)) : priced;
-  const sure = withoutSold(scan, whole, drafts);
+  // "Just the rack for $300" is what the rack costs alone.
+  if (dearer && parts.length > 0)
+    setOwnPrices(
+      coverPrices(scan, parts, drafts).filter(({ price }) => price.role === 'asking'),
+      false,
+    );
+  const sure = withoutSold(scan, withoutConcessions(scan, whole), drafts);
   const weak = prices.filter((price) => (price.role === 'former' || price.role === 'other') && price.weak);
   const title = settleTitlePrice(scan, sure, drafts);
   const asks = title.asks.length > 0 ? title.asks : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
@@ -44,8 +51,12 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
   );
   const weighed = distinct.filter((price) => price.role === 'per-pound' || price.role === 'per-kilogram');
-  const perWeight = weighed.findLast((price) => price.from >= 0 && isUpdated(scan, price)) ?? weighed[0] ?? null;
   const weight = weightOf(live, totals);
+  const tier = rateForAll(scan, weighed, weight?.pounds ?? null);
+  // Beside a price for all the rate that is told first is the one to compare with.
+  const all = asks.some(({ role, amount }) => role === 'all' || (role === 'asking' && amount > 20));
+  const perWeight =
+    (all ? null : tier) ?? weighed.findLast((price) => price.from >= 0 && isUpdated(scan, price)) ?? weighed[0] ?? null;
   const items = itemised(scan, covers, live);
   const sums: Sums = { scan, asks, distinct, covers, live, totals, weighed, perWeight, weight, items };
   if (title.lot && items) {
@@ -58,6 +69,22 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const asked = askedForAll(sums) ?? askedByGoods(sums) ?? askedByWeight(sums) ?? askedByItem(sums) ?? askedSingly(sums);
   return title.rival ? { ...asked, rivals: [...asked.rivals, title.rival] } : asked;
 }
+
+/** "Rack $200 … would take $150 for the rack today": less for what has its price already is room to haggle. */
+const withoutConcessions = (scan: Scan, prices: readonly Price[]): readonly Price[] =>
+  prices.filter(
+    (price) =>
+      price.role !== 'asking' ||
+      price.from < 0 ||
+      !isConcession(scan, price) ||
+      !prices.some(
+        (other) =>
+          (other.role === 'asking' || other.role === 'all') &&
+          other.amount > price.amount &&
+          other.amount <= 2 * price.amount &&
+          !(other.from >= 0 && isConcession(scan, other)),
+      ),
+  );
 
 /** "Bench $75 - SOLD", "SOLD rack $200": the price went with the goods; "bench is gone, $380" is the price of the rest. */
 function withoutSold(scan: Scan, prices: readonly Price[], drafts: readonly Draft[]): readonly Price[] {

@@ -17,10 +17,21 @@ const isForbidden = (scan: Scan, at: number): boolean =>
         scan.clause[at - before.length + index] === scan.clause[at],
     );
 
+/** "Flexible on the stands", "Bench: make offer": said of some of the goods, where there are others. */
+function isOfSome(scan: Scan, at: number): boolean {
+  const behind = scan.plain.slice(at + 1, at + 8);
+  if (/^[zw]a?[mC]{0,2}k/.test(behind) && ON.test(scan.tokens[at + 1]?.text ?? '')) return true;
+  const before = scan.plain.slice(Math.max(0, at - 7), at);
+  return /(?:^|[l.;•])[mC]{0,3}k[:-]$/.test(before) && (scan.tokens[at]?.line ?? 0) > 0;
+}
+
+const ON = /^(?:on|for|bei|auf|fur)$/;
+
 /** First letter of a class in the text that no "not" stands before. */
-function term(scan: Scan, letter: string): Fact<boolean> | null {
+function term(scan: Scan, letter: string, various: boolean): Fact<boolean> | null {
   for (let at = scan.plain.indexOf(letter); at !== -1; at = scan.plain.indexOf(letter, at + 1)) {
     if (/N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
+    if (various && isOfSome(scan, at)) continue;
     // "Do NOT contact me with services or offers" speaks of the site.
     if (letter === 'O' && isForbidden(scan, at)) continue;
     // "Please no 'lowest price?' messages" speaks of others.
@@ -32,16 +43,44 @@ function term(scan: Scan, letter: string): Fact<boolean> | null {
 
 /** Said of the price where the page shows it, outside the text: it has no place there. */
 const termBeside = (shown: Scan | null, letter: string): Fact<boolean> | null => {
-  const fact = shown && term(shown, letter);
+  const fact = shown && term(shown, letter, false);
   return fact && { ...fact, evidence: [] };
 };
 
-/** `shown` is what the page shows as the price, when the text does not say it. */
+/** "No, I won't do 10": an offer that is turned down beforehand. */
+function refused(scan: Scan): Fact<boolean> | null {
+  const at = scan.tokens.findIndex(
+    ({ term: said }, index) => said?.sense === 'refuses' && /^[$]?[ni]/.test(scan.plain.slice(index + 1, index + 3)),
+  );
+  return at < 0 ? null : { value: true, basis: 'stated', rule: 'firm', evidence: [span(scan, at, at + 1)] };
+}
+
+/** "$45 but I'd take 40": less than what is asked, with nothing that it hangs on. */
+function conceded(scan: Scan, asked: Asked, prices: readonly Price[]): Fact<boolean> | null {
+  const price = prices.find(
+    ({ role, amount, from, to }) =>
+      role === 'asking' &&
+      from >= 0 &&
+      amount < (asked.amount ?? 0) &&
+      amount >= 0.6 * (asked.amount ?? 0) &&
+      scan.tokens.slice(Math.max(0, from - 3), from).some(({ text }) => WOULD_TAKE.test(text)) &&
+      !/^[^.;!l]{0,6}N/.test(scan.plain.slice(to + 1, to + 9)),
+  );
+  return price ? { value: true, basis: 'stated', rule: 'open-to-offers', evidence: [span(scan, price.from, price.to)] } : null;
+}
+
+const WOULD_TAKE = /^(?:would take|i'd take|id take|i would take|i'd|id|would|could take)$/;
+
+/**
+ * `various`: whether goods of more than one kind are offered, of which some may have terms of their own. `shown` is what the page shows as the
+ * price, when the text does not say it.
+ */
 export function finishAsking(
   scan: Scan,
   asked: Asked,
   prices: readonly Price[],
   currency: string | null,
+  various: boolean,
   shown: Scan | null,
 ): Asking {
   const moneyOf = (amount: number, place: Price | null, worked = false): Fact<Money> => ({
@@ -66,8 +105,8 @@ export function finishAsking(
             rule: 'currency',
             evidence: stated ? [span(scan, stated.from, stated.to)] : [],
           },
-    firm: term(scan, 'R') ?? termBeside(shown, 'R'),
-    openToOffers: term(scan, 'O') ?? termBeside(shown, 'O'),
+    firm: term(scan, 'R', various) ?? refused(scan) ?? termBeside(shown, 'R'),
+    openToOffers: term(scan, 'O', various) ?? conceded(scan, asked, prices) ?? termBeside(shown, 'O'),
     former: prices.filter((price) => price.role === 'former').map((price) => moneyOf(price.amount, price)),
     delivery: delivery ? moneyOf(delivery.amount, delivery) : null,
     placeholder: asked.placeholder,

@@ -1,13 +1,43 @@
 /** Ads that are priced item by item. */
 import { isPlate } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
-import type { Scan } from '../text/scan.ts';
+import { isStock } from '../recognisers/notation.ts';
+import { type Scan, valueAt } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { type Cover, groupAmount } from './own-prices.ts';
-import { isUnknownGoods } from './price-words.ts';
+import { isUnknownBeside, isUnknownGoods } from './price-words.ts';
 
 const sameGoods = (a: readonly Draft[], b: readonly Draft[]): boolean =>
   a.length === b.length && a.every((item) => b.includes(item));
+
+/** "Boxes, 2 ......... 40 each", "34 posts, 3 each": times the count that is told right before it, or first on its line. */
+function amountOfUnknown(scan: Scan, price: Price): number | null {
+  if (price.role === 'asking') return price.amount;
+  if (price.role !== 'each') return null;
+  let at = price.from - 1;
+  while (/[-,:=&]/.test(scan.plain[at] ?? '_')) at -= 1;
+  const line = scan.tokens[price.from]?.line;
+  let start = price.from;
+  while (start > Math.max(0, price.from - 60) && scan.tokens[start - 1]?.line === line && scan.plain[start - 1] !== 'l')
+    start -= 1;
+  const place = [at, start].find((one) => one < price.from && 'nd'.includes(scan.plain[one] ?? '_'));
+  const count = place === undefined ? null : valueAt(scan, place);
+  return isStock(count) ? price.amount * count : null;
+}
+
+/** "Woven wire, used, offer": a line of the list that asks for offers in the place of a price. */
+function hasOfferLine(scan: Scan, covers: readonly Cover[]): boolean {
+  const lines = new Set(covers.flatMap(({ price }) => (price.from < 0 ? [] : (scan.tokens[price.from]?.line ?? 0))));
+  if (lines.size < 3) return false;
+  const [first, last] = [Math.min(...lines), Math.max(...lines)];
+  for (let at = scan.plain.indexOf('O'); at !== -1; at = scan.plain.indexOf('O', at + 1)) {
+    const line = scan.tokens[at]?.line ?? 0;
+    if (line > first && line < last && !lines.has(line) && /^[.]?(?:l|$)/.test(scan.plain.slice(at + 1, at + 3))) return true;
+  }
+  return false;
+}
+
+const isUnknown = (scan: Scan, price: Price): boolean => isUnknownGoods(scan, price) || isUnknownBeside(scan, price);
 
 export interface Itemised {
   readonly covers: Cover[];
@@ -38,27 +68,35 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
       ((scan.tokens[one.price.from]?.line ?? 0) <= 1 &&
         scan.tokens[one.price.from]?.line !== scan.tokens[two.price.from]?.line) ||
       one.drafts[0]?.kind === two.drafts[0]?.kind);
-  if (own.length < 2 || sameTwice) return null;
+  const ordered = [...covers].sort((a, b) => a.price.from - b.price.from);
+  const beside = ordered.filter(
+    ({ price, drafts }, index) =>
+      drafts.length === 0 && (ordered[index - 1]?.drafts.length ?? 0) > 0 && isUnknownBeside(scan, price),
+  );
+  if (own.length === 0 || own.length + beside.length < 2 || sameTwice) return null;
   const used = new Set(own.map(({ price }) => price.amount));
   const header =
     covers.find(
-      ({ price, drafts }) =>
-        drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknownGoods(scan, price),
+      ({ price, drafts }) => drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknown(scan, price),
     )?.price ?? null;
   const all = live.every(
     (item) => item.kind === 'other' || item.kind === 'collars' || item.kind === 'storage' || isCovered(item, seen),
   );
   // A line with a price and words that we know no goods by ("rope ... $8") is for sale too.
   const unknown = covers.filter(
-    ({ price, drafts }) => drafts.length === 0 && price !== header && price.role === 'asking' && isUnknownGoods(scan, price),
+    ({ price, drafts }) =>
+      drafts.length === 0 && price !== header && ['asking', 'each', 'pair'].includes(price.role) && isUnknown(scan, price),
   );
   let sum: number | null = 0;
   for (const cover of own) {
     const amount = groupAmount(cover);
     sum = amount === null || sum === null ? null : sum + amount;
   }
-  for (const { price } of unknown) sum = sum === null ? null : sum + price.amount;
-  return { covers: own, sum: all ? sum : null, header };
+  for (const { price } of unknown) {
+    const amount = amountOfUnknown(scan, price);
+    sum = sum === null || amount === null ? null : sum + amount;
+  }
+  return { covers: own, sum: all && !hasOfferLine(scan, covers) ? sum : null, header };
 }
 
 /** Goods have a price when they, or another mention of the same, stand under one. */

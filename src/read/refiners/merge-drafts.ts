@@ -206,6 +206,8 @@ function isOtherSort(scan: Scan, gone: Draft, item: Draft): boolean {
   return a !== undefined && b !== undefined && a.length > 1 && b.length > 1 && a.at(-1) === b.at(-1) && a[0] !== b[0];
 }
 
+const wordOf = (scan: Scan, item: Draft): string => (scan.tokens[item.places[0]?.to ?? -1]?.text ?? '').replace(/s$/, '');
+
 /** "UPDATE: the bench is gone" holds for the bench wherever it is named; "the other 45s are sold" only for those. */
 export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
   for (const gone of drafts) {
@@ -224,7 +226,9 @@ export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
         !item.sold &&
         item.kind === gone.kind &&
         (any || item.weight?.value === gone.weight?.value) &&
-        !isOtherSort(scan, gone, item),
+        !isOtherSort(scan, gone, item) &&
+        // "Rowers SOLD" says nothing of the boxes, though both are goods of other kinds.
+        (item.kind !== 'other' || wordOf(scan, item) === wordOf(scan, gone)),
     );
     for (const item of alike) item.sold = true;
   }

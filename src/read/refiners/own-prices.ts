@@ -3,6 +3,7 @@ import { isPlate } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
+import { isUnknownBeside } from './price-words.ts';
 
 export interface Cover {
   readonly price: Price;
@@ -13,23 +14,29 @@ interface Event {
   readonly at: number;
   readonly price?: Price;
   readonly item?: Draft;
+  /** The end of goods that stand behind their price: what comes before it is no later price's. */
+  readonly end?: true;
 }
 
 export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readonly Draft[]): Cover[] {
-  const told = new Map<Price, Draft[]>();
+  const told = new Map<Price, readonly Draft[]>();
+  const ends: number[] = [];
   for (const price of prices) {
-    const goods = goodsBehind(scan, price, drafts);
-    if (goods) told.set(price, [goods]);
+    const { goods, to } = goodsBehind(scan, price, drafts);
+    if (goods.length === 0) continue;
+    told.set(price, goods);
+    ends.push(to);
   }
   const lines = new Map<number, Event[]>();
   const add = (at: number, event: Omit<Event, 'at'>): void => {
-    const line = scan.tokens[at]?.line ?? 0;
+    const line = scan.tokens[Math.floor(at)]?.line ?? 0;
     const events = lines.get(line) ?? [];
     events.push({ at, ...event });
     lines.set(line, events);
   };
   for (const price of prices) if (price.from >= 0 && !told.has(price)) add(price.from, { price });
   for (const item of drafts) for (const place of item.places) if (place.rule !== 'weight-of-goods') add(place.from, { item });
+  for (const at of ends) add(at + 0.5, { end: true });
   // The page's own price stands nowhere in the text and covers no goods in particular.
   const covers: Cover[] = prices.filter((price) => price.from < 0).map((price) => ({ price, drafts: [] }));
   for (const [price, goods] of told) covers.push({ price, drafts: goods });
@@ -55,22 +62,41 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
   return covers;
 }
 
-/** "$80 for the rack": the goods named right behind "for". */
-function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Draft | null {
-  if (price.from < 0) return null;
+interface Behind {
+  readonly goods: readonly Draft[];
+  /** Token of the last of them. */
+  readonly to: number;
+}
+
+const NONE_BEHIND: Behind = { goods: [], to: -1 };
+
+/** "$80 for the rack", "$300 for plates and bar": the goods named right behind "for". */
+function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Behind {
+  if (price.from < 0) return NONE_BEHIND;
   // "60 per pair for the 45s".
   const unit = /^(?:[ra/]?p|[ra/]?e)(?=w)/.exec(scan.plain.slice(price.to + 1, price.to + 5))?.[0].length ?? 0;
   const start = price.to + 1 + unit;
-  if (scan.plain[start] !== 'w') return null;
-  for (let i = start + 1; i < start + 8 && 'amCknduhs'.includes(scan.plain[i] ?? '_'); i += 1) {
+  if (scan.plain[start] !== 'w') return NONE_BEHIND;
+  const goods = new Set<Draft>();
+  let to = start;
+  for (let i = start + 1; i < start + 12; i += 1) {
+    const letter = scan.plain[i] ?? '_';
+    // Behind the first goods only such as "and" joins to them.
+    const joins = goods.size > 0 && letter === 'c' && /^[aC]{0,2}m{0,3}k/.test(scan.plain.slice(i + 1, i + 7));
+    if (!joins && !'amCknduhs'.includes(letter)) break;
+    if (goods.size > 0 && i > start + 8 && !joins) break;
     const item = drafts.find((draft) => draft.places.some((place) => i >= place.from && i <= place.to));
-    if (item) return item;
+    if (item) {
+      goods.add(item);
+      to = i;
+      continue;
+    }
     // "$40 for the 35, $60 for the 53": by the number on them.
     if (scan.letters[i] !== 'n' || scan.plain[i - 1] !== 'a' || !/[,.;l!)c]/.test(scan.plain[i + 1] ?? 'l')) continue;
     const marked = drafts.filter((draft) => !draft.sold && draft.weight !== null && draft.weight.value === scan.tokens[i]?.value);
-    if (marked.length === 1) return marked[0] ?? null;
+    if (marked.length === 1 && marked[0]) return { goods: [marked[0]], to: i };
   }
-  return null;
+  return { goods: [...goods], to };
 }
 
 const isPlain = (item: Draft): boolean => !item.weight && !item.count && !item.total;
@@ -104,14 +130,51 @@ function isNamedBefore(scan: Scan, events: readonly Event[], item: Draft, price:
   return again || weighed;
 }
 
-function coverLine(scan: Scan, events: readonly Event[]): Cover[] {
+/** "40s and 50s (pairs) $90 & $110": as many prices in a row as goods before them, each for the goods in its place. */
+function inTurn(scan: Scan, events: readonly Event[]): Cover[] {
   const covers: Cover[] = [];
+  let goods: Draft[] = [];
+  for (let at = 0; at < events.length; at += 1) {
+    const { item, price } = events[at] ?? {};
+    if (item && !goods.includes(item)) goods.push(item);
+    if (!price) continue;
+    const row = [price];
+    for (let next = events[at + 1]?.price; next; next = events[at + row.length]?.price) {
+      const last = row.at(-1) ?? price;
+      if (!/^[,c/]{1,2}$/.test(scan.plain.slice(last.to + 1, next.from)) || next.role !== 'asking') break;
+      row.push(next);
+    }
+    const named = spoken(goods);
+    if (row.length > 1 && row.length === named.length && price.role === 'asking')
+      covers.push(...row.map((one, index) => ({ price: one, drafts: named.slice(index, index + 1) })));
+    at += row.length - 1;
+    goods = [];
+  }
+  return covers;
+}
+
+function coverLine(scan: Scan, all: readonly Event[]): Cover[] {
+  const covers: Cover[] = [];
+  const events = all.filter(({ end }) => !end);
   const first = events[0];
   const last = events[events.length - 1];
-  const priceFirst = first?.price !== undefined && last?.item !== undefined;
+  // "$300 rack, $50 bench": each price has its goods behind it in its own clause.
+  const led = events.every(
+    ({ price, at }, index) =>
+      !price || (events[index + 1]?.item !== undefined && scan.clause[events[index + 1]?.at ?? 0] === scan.clause[at]),
+  );
+  const priceFirst = first?.price !== undefined && last?.item !== undefined && (led || events.length === 2);
   let group: Draft[] = [];
   let open: Price | null = null;
-  for (const event of events) {
+  const paired = priceFirst ? [] : inTurn(scan, events);
+  for (const event of all) {
+    if (event.end && !priceFirst) group = [];
+    const own = paired.find(({ price }) => price === event.price);
+    if (own) {
+      covers.push(own);
+      group = [];
+      continue;
+    }
     if (event.item) group.push(event.item);
     if (!event.price) continue;
     if (priceFirst) {
@@ -126,7 +189,9 @@ function coverLine(scan: Scan, events: readonly Event[]): Cover[] {
   if (open) covers.push({ price: open, drafts: [...new Set(group)] });
   // A second price right behind the first ("$40 each, $150 for all") has no goods of its own: it speaks of the same.
   return covers.map((cover, index) =>
-    cover.drafts.length === 0 && index > 0 && !priceFirst ? { ...cover, drafts: covers[index - 1]?.drafts ?? [] } : cover,
+    cover.drafts.length === 0 && index > 0 && !priceFirst && !isUnknownBeside(scan, cover.price)
+      ? { ...cover, drafts: covers[index - 1]?.drafts ?? [] }
+      : cover,
   );
 }
 

@@ -12,6 +12,16 @@ export function isForPart(scan: Scan, price: Price): boolean {
   return false;
 }
 
+/** "If anyone wants plates only I'd do $0.90/lb". */
+export function isForThoseOnly(scan: Scan, price: Price): boolean {
+  for (let i = price.from - 1; i >= Math.max(0, price.from - 10) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
+    if (scan.letters[i] === 'M') return false;
+    if (scan.tokens[i]?.term?.sense === 'those-only')
+      return scan.plain[i - 1] === 'k' && !/[,;]/.test(scan.plain.slice(i, price.from));
+  }
+  return false;
+}
+
 /** A price per pound that is only worked out from another, roughly. */
 export const isRemark = (scan: Scan, price: Price): boolean =>
   /U[a-z]?$/.test(scan.plain.slice(Math.max(0, price.from - 2), price.from)) ||
@@ -38,8 +48,37 @@ export function isUnknownGoods(scan: Scan, price: Price): boolean {
   let start = price.from;
   while (start > Math.max(0, price.from - 60) && scan.tokens[start - 1]?.line === line) start -= 1;
   const before = scan.plain.slice(start, price.from);
-  const ends = /^[.!)e]{0,3}(?:l|$)/.test(scan.plain.slice(price.to + 1, price.to + 5));
+  const behind = scan.plain.slice(price.to + 1, price.to + 18);
+  // "Table $25, paddles are lost" goes on behind the price; one of a list when the line above has a price too.
+  const listed = start > 1 && isPriced(scan, start - 2);
+  const ends = /^[.!)e]{0,3}(?:l|$)/.test(behind) || (listed && /^e?,[^$MnkAFLORVDHl]{1,14}(?:l|$)/.test(behind));
   return line > 0 && ends && /[zk]/.test(before) && !/[AFLW]/.test(before);
+}
+
+/**
+ * "Bench $100, dip stand $40": words that we know no goods by stand between a price and the one before it. Said in words that no dictionary has, for
+ * "$100, tomorrow $80" is the same goods.
+ */
+export function isUnknownBeside(scan: Scan, price: Price): boolean {
+  if (price.from < 0) return false;
+  let from = price.from - Number(/[-:=]/.test(scan.plain[price.from - 1] ?? '_'));
+  const end = from;
+  while (end - from < 4 && 'zm'.includes(scan.plain[from - 1] ?? '_')) from -= 1;
+  const words = scan.tokens.slice(from, end);
+  const named = words.length > 0 && words.every(({ term }) => !term?.sense) && words.some(({ term }) => term === null);
+  const parted = ',c.;'.includes(scan.plain[from - 1] ?? '_');
+  let before = from - 2;
+  while (before > 0 && scan.letters[before] === '_') before -= 1;
+  return (
+    named && parted && scan.letters[before] === 'M' && /^e?(?:[.,;!l)]|$)/.test(scan.plain.slice(price.to + 1, price.to + 3))
+  );
+}
+
+/** Whether the line of the token holds a price. */
+function isPriced(scan: Scan, at: number): boolean {
+  const line = scan.tokens[at]?.line;
+  for (let i = at; i > Math.max(0, at - 60) && scan.tokens[i]?.line === line; i -= 1) if (scan.letters[i] === 'M') return true;
+  return false;
 }
 
 const WOULD = /^(?:would|i'd|id|could|might|may|i'll|ill|will|we'd|wurde)$/;

@@ -38,7 +38,13 @@ export function isWanted(scan: Scan, hasPrice: boolean): boolean {
       let next = at + 1;
       while ((scan.tokens[next]?.start ?? Number.POSITIVE_INFINITY) < word.end) next += 1;
       const letters = scan.letters.slice(next, next + 8).join('');
-      if (scan.plain[at - 1] === 'N' || swapClause === clause || isSum(letters)) continue;
+      if (
+        scan.plain[at - 1] === 'N' ||
+        swapClause === clause ||
+        isSum(letters) ||
+        /^[zaU:]{0,2}nw/.test(scan.plain.slice(next, next + 4))
+      )
+        continue;
       const beside =
         firstGoods === null || (clause === scan.clause[firstGoods] && (scan.tokens[at]?.line ?? 0) === 0 && sense !== 'needs');
       // "Need it gone by the 30th" sells.

@@ -98,6 +98,12 @@ export function blank(scan: Scan, at: number): void {
 
 export const span = (scan: Scan, from: number, to: number): Span => spanOf(scan.tokens, from, to);
 
+/** The letters as one string. */
+export function lettersOf(scan: Scan): string {
+  scan.joined ??= scan.letters.join('');
+  return scan.joined;
+}
+
 /** Value of a number token or of a number word. */
 export const valueAt = (scan: Scan, at: number): number | null => {
   const token = scan.tokens[at];
@@ -127,8 +133,7 @@ export interface Match {
  * where it returns true the tokens are used up (but for those that `take` claimed otherwise itself when it returns "claimed").
  */
 export function findAll(scan: Scan, pattern: RegExp, take: (match: Match) => boolean | 'claimed'): void {
-  scan.joined ??= scan.letters.join('');
-  const letters = scan.joined;
+  const letters = lettersOf(scan);
   pattern.lastIndex = 0;
   for (let found = pattern.exec(letters); found; found = pattern.exec(letters)) {
     const from = found.index;

@@ -101,7 +101,9 @@ export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[
     for (let to = at; to < tokens.length && to - at < LONGEST_PHRASE; to += 1) {
       const token = tokens[to];
       if (!token || token.type === 'line') break;
-      if (to > at && token.text === '-' && token.glued && tokens[to + 1]?.glued) continue;
+      // "heavy-duty", "o.b.o.": marks inside of words.
+      const joins = token.text === '-' || (token.text === '.' && tokens[to - 1]?.text.length === 1);
+      if (to > at && joins && token.glued && tokens[to + 1]?.glued) continue;
       const node = stepInto(level, token.text);
       if (!node) break;
       if (node.term) {

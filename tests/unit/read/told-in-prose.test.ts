@@ -53,7 +53,11 @@ const PRICES: readonly (readonly [string, ...string[]])[] = [
   ['Four 20 kg plates, 176 pounds total', 'none'],
   ['4x45 plates. Was asking 600, 500 now.', 'lot 500 USD | price-now | 500'],
   ["4x45 plates. $90 takes it, that's around 30 cents a pound", 'lot 90 USD | price-sign-first | $90'],
-  ["Plates 4x45 and a power rack. I'd sell just the plates for $200. Asking $500.", 'lot 500 USD | price-sign-first | $500'],
+  [
+    "Plates 4x45 and a power rack. I'd sell just the plates for $200. Asking $500.",
+    'lot 500 USD | price-sign-first | $500',
+    'plate-1 200 USD | price-sign-first | $200',
+  ],
   [
     'Two 45 lb plates, $35 each or both for $60. Also a curl bar for $20',
     'lot 80 USD | worked-out | ',

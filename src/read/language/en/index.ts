@@ -6,6 +6,7 @@ import { NOUNS } from './nouns.ts';
 import { TOPICS } from './other-topics.ts';
 import { OTHER_TRADES } from './other-trades.ts';
 import { MEASURES, PRICES, RELATIONS } from './senses.ts';
+import { HAGGLING, WHOLES } from './whole.ts';
 import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
 
 /** English: "1,200.50"; a comma before one or two digits is a decimal sign only where a European unit follows ("2,5 kg", "10,50 €"). */
@@ -26,6 +27,8 @@ export const ENGLISH: Language = {
     MONEY,
     MODIFIERS,
     PRICES,
+    WHOLES,
+    HAGGLING,
     RELATIONS,
     MEASURES,
     CONDITIONS,

@@ -1,6 +1,33 @@
 /** English words of seeking and of selling. Senses as refiners/wanted.ts weighs them. */
 import type { Entry } from '../../text/terms.ts';
 
+const gone = ['need', 'needs', 'want', 'must have', 'need to have', 'want to have']
+  .flatMap((verb) =>
+    ['it', 'them', 'this', 'these', 'everything', 'all of it', 'it all', 'this stuff', 'all this', 'this all'].map(
+      (one) => `${verb} ${one}`,
+    ),
+  )
+  .flatMap((one) =>
+    [
+      'gone',
+      'gone by',
+      'gone today',
+      'gone tonight',
+      'gone tomorrow',
+      'gone asap',
+      'gone fast',
+      'gone this week',
+      'gone this weekend',
+      'out',
+      'moved',
+      'cleared',
+      'cleared out',
+      'picked up',
+      'to go',
+    ].map((end) => `${one} ${end}`),
+  )
+  .join('|');
+
 const words = (sense: string, phrases: string): Entry => [phrases, { code: 'W', sense }];
 
 export const SEEKING: readonly Entry[] = [
@@ -10,14 +37,15 @@ export const SEEKING: readonly Entry[] = [
   ),
   words('may-seek', 'looking for|wanted|needed|require'),
   words('needs', 'need|i need|we need|i want|we want|really need|still need|just need|could use|i could use'),
+  words('sell', gone),
   words(
     'sell',
-    "for sale|selling|selling my|i'm selling|im selling|we're selling|we are selling|i am selling|up for sale|fs|moving sale|garage sale|estate sale|yard sale|must sell|must go|looking to sell|want to sell|wanting to sell|need to sell|needing to sell|trying to sell|wish to sell|deciding to sell|have to sell|selling off|sell my|no longer wanted|no longer needed|not needed|unwanted|not wanted|looking for a good home|looking for good home|looking for a new home|looking for new home|looking for a home|looking for a new owner|looking for a buyer|looking for a quick sale|looking for quick sale|looking for offers|looking for reasonable offers|need gone|need it gone|need them gone|needs gone|need it out|need them out|needs to go|need to go|wanted gone|wanted to sell|want it gone|want them gone|want gone|need the space|need space|need the room|need room|need my garage back|give away|giving away|free to a good home|free to good home",
+    "for sale|selling|selling my|i'm selling|im selling|we're selling|we are selling|i am selling|up for sale|fs|moving sale|garage sale|estate sale|yard sale|must sell|must go|looking to sell|want to sell|wanting to sell|need to sell|needing to sell|trying to sell|wish to sell|deciding to sell|have to sell|selling off|sell my|no longer wanted|no longer needed|not needed|unwanted|not wanted|looking for a good home|looking for good home|looking for a new home|looking for new home|looking for a home|looking for a new owner|looking for a buyer|looking for a quick sale|looking for quick sale|looking for offers|looking for reasonable offers|need gone|needs gone|needs to go|need to go|wanted gone|wanted to sell|want gone|need gone by|needs gone by|need the space|need space|need the room|need room|need my garage back|give away|giving away|free to a good home|free to good home",
   ),
   // What the seller would not take says nothing of the goods, like what a trade would be for.
   ['not looking for|not interested in', { code: 'z', sense: 'swap' }],
   [
-    "if you're looking for|if you are looking for|if your looking for|anyone looking for|someone looking for|anybody looking for|looking for a trade|looking for trades|looking for trade|looking to trade|looking to get|looking for someone|looking for somebody|iso certified|iso rated|iso tested|iso standard|trade wanted|trades wanted|swap wanted|wanted for trade|help wanted|wanted list|always wanted|i wanted|we wanted|you wanted|he wanted|she wanted|they wanted|never wanted|wife wanted|husband wanted|anyone wanted|wanted more|wanted something|wanted it|wanted them|you need|you'll need|you will need|you may need|you'd need|they need|all you need|everything you need|what you need|don't need|dont need|do not need|don't want|dont want|doesn't need|no need|didn't need|might need|will need|would need|may need|need help|need a truck|need a trailer|need a van|need a hand|need help loading|need to be|need to know|need to get|need to move|need to make|need to clear|need to find|need paint|need a clean|need cleaning|need new|need the money|need the cash|need cash|need money|i want to see|i want it|i want them|i want gone|i want for|need two people|need 2 people|as needed|if needed|if you need|if required|deposit required|assembly required|some assembly required|required",
+    "if you're looking for|if you are looking for|if your looking for|anyone looking for|someone looking for|anybody looking for|looking for a trade|looking for trades|looking for trade|looking to trade|looking to get|looking for someone|looking for somebody|iso trade|iso trades|iso a trade|iso to trade|iso swap|iso a swap|wanting to trade|wanted to trade|iso certified|iso rated|iso tested|iso standard|trade wanted|trades wanted|swap wanted|wanted for trade|help wanted|wanted list|always wanted|i wanted|we wanted|you wanted|he wanted|she wanted|they wanted|never wanted|wife wanted|husband wanted|anyone wanted|wanted more|wanted something|wanted it|wanted them|you need|you'll need|you will need|you may need|you'd need|they need|all you need|everything you need|what you need|don't need|dont need|do not need|don't want|dont want|doesn't need|no need|didn't need|might need|will need|would need|may need|need help|need a truck|need a trailer|need a van|need a hand|need help loading|need to be|need to know|need to get|need to move|need to make|need to clear|need to find|need paint|need a clean|need cleaning|need new|need the money|need the cash|need cash|need money|i want to see|i want it|i want them|i want gone|i want for|need two people|need 2 people|as needed|if needed|if you need|if required|deposit required|assembly required|some assembly required|required",
     { code: 'z' },
   ],
 ];
