@@ -19,6 +19,7 @@ import { readMarked } from './recognisers/marked.ts';
 import { readMeasures } from './recognisers/measures.ts';
 import { claimNoise } from './recognisers/noise.ts';
 import { readNounCounts } from './recognisers/noun-counts.ts';
+import { claimOrdinals } from './recognisers/ordinals.ts';
 import { readPairs } from './recognisers/pairs.ts';
 import { readPieces } from './recognisers/pieces.ts';
 import { readPlace } from './recognisers/place.ts';
@@ -102,6 +103,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const struck = listing.struck.map(({ start, end }) => ({ start: start + shift, end: end + shift }));
 
   claimNoise(scan);
+  claimOrdinals(scan);
   const sizes = [...readBarSizes(scan), ...readNamedSizes(scan), ...readMeasures(scan)];
   const facts = most([...sizes, ...readBareSizes(scan, sizes)]);
   const table = readTables(scan);

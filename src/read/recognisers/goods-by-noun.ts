@@ -30,6 +30,19 @@ function isOfDumbbells(scan: Scan, at: number): boolean {
   return named;
 }
 
+/** "3 tier dumbbell rack … no dumbbells, just the rack": the one told before by its whole name, where no other rack is. */
+function isNamedBefore(scan: Scan, at: number): boolean {
+  if (scan.tokens[at]?.text !== 'rack' || !/^(?:the|this|der|das|die|dieses)$/.test(scan.tokens[at - 1]?.text ?? ''))
+    return false;
+  let named = false;
+  for (let i = 0; i < at; i += 1) {
+    const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
+    if (kind === 'rack') return false;
+    if (kind === 'storage' && /\brack$/.test(scan.tokens[i]?.text ?? '')) named = true;
+  }
+  return named;
+}
+
 /** "Two bars, each with a pair of collars": how many there are of what each has its own. */
 function eachOfBars(scan: Scan, from: number): number {
   if (!/e[%cz]{1,2}[az]?$/.test(scan.plain.slice(Math.max(0, from - 5), from)) || scan.clause[from] !== scan.clause[from - 2])
@@ -62,6 +75,7 @@ export function readNouns(scan: Scan): Noun[] {
     const { count, from } = countBefore(scan, at);
     // "Hanteln" with no count beside other goods is the trade's word for all of them.
     if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
+    if (kind === 'rack' && isNamedBefore(scan, at)) return;
     const times = kind === 'collars' ? eachOfBars(scan, from) : 1;
     found.push({
       rule: 'noun',

@@ -23,6 +23,17 @@ const words = (scan: Scan, from: number, to: number): string =>
     .map(({ text }) => text)
     .join(' ');
 
+/** "Some odd 1.25 kg plates. Four of the 1.25s I think": the count of those told without one. */
+function supposed(scan: Scan, all: readonly Quantity[], part: Quantity): Quantity[] {
+  const opens = part.from === 0 || scan.clause[part.from - 1] !== scan.clause[part.from];
+  const open = all.filter(({ weight, count, to }) => weight === part.weight && count === null && to < part.from);
+  if (!opens || open.length !== 1 || !/^[,]?(?:y|[.l]|$)/.test(scan.plain.slice(part.to + 1, part.to + 3))) return [...all];
+  const said = { count: part.count, countImplied: scan.plain.slice(part.to + 1, part.to + 3).includes('y') };
+  return all
+    .filter((one) => one !== part)
+    .map((one) => (one === open[0] ? { ...one, ...said, rule: `${one.rule}-counted-later` } : one));
+}
+
 export function readLeftOver(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   if (!/[Y&]/.test(scan.plain) && !scan.text.toLowerCase().includes('noch') && !quantities.some(({ partitive }) => partitive))
     return [...quantities];
@@ -47,6 +58,7 @@ export function readLeftOver(scan: Scan, quantities: readonly Quantity[]): Quant
     const whole = kept.find(
       ({ weight, count, partitive }) => weight === part.weight && !partitive && count !== null && count > (part.count ?? 0),
     );
+    if (!sold && !taken && part.count) kept = supposed(scan, kept, part);
     if ((!sold && !taken) || !whole?.count || !part.count) continue;
     put(whole, whole.count - part.count);
     if (sold) blank(scan, part.to + sold[0].length);

@@ -44,9 +44,18 @@ const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-b
 /** The word before a noun with its article, adjectives and the thickness of a bar ("on a 2 inch bar"). */
 function tokenBefore(scan: Scan, at: number): Token | undefined {
   let i = at - 1;
-  while (i >= 0 && scan.letters[i] !== 'M' && ('amCnd&'.includes(scan.plain[i] ?? '_') || isThickness(scan, i))) i -= 1;
+  while (
+    i >= 0 &&
+    scan.letters[i] !== 'M' &&
+    ('amCnd&'.includes(scan.plain[i] ?? '_') || isThickness(scan, i) || isKindOf(scan, i))
+  )
+    i -= 1;
   return scan.tokens[i];
 }
+
+/** "On the thick kind of bar". */
+const isKindOf = (scan: Scan, at: number): boolean =>
+  [at, at + 1].some((i) => scan.tokens[i]?.term?.sense === 'kind-of') && 'zS'.includes(scan.plain[at] ?? '_');
 
 const isThickness = (scan: Scan, at: number): boolean =>
   'f"'.includes(scan.plain[at] ?? '_') && scan.plain[at - 1] === 'n' && (valueAt(scan, at - 1) ?? 9) <= 3;
@@ -58,7 +67,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   let start = at;
   while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
   const near = before.slice(before.length - (at - start));
-  if (isTradedFor(scan, at)) return true;
+  if (isTradedFor(scan, at) || isTurnedTo(scan, at)) return true;
   // "Missing the collars", "es fehlen die Verschlüsse".
   if (/^(?:missing|fehlt|fehlen)$/.test(scan.tokens[scan.plain[at - 1] === 'a' ? at - 2 : at - 1]?.text ?? '')) return true;
   // "One star nut is missing."
@@ -72,7 +81,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   const after = end === -1 ? behind : behind.slice(0, end);
   if (/N[amoCz]{0,2}(?:k[zc,][amC]{0,2}){0,2}$/.test(near)) return true;
   if (/Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
-  if (/X[amCXndfGS/"']{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
+  if (/X[amCXBndfGS/"']{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", "takes 5 bars", "takes 2 inch plates", but "$50 takes the rack".
   const takes = /(?<![$nM_])A[mCndf"]{0,4}$/.exec(near);
   if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
@@ -108,6 +117,15 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near)
   )
     return true;
+  return false;
+}
+
+/** "Downsizing to just dumbbells", "switched to kettlebells and dumbbells": what the seller goes on with. */
+function isTurnedTo(scan: Scan, at: number): boolean {
+  for (let i = at - 1; i >= 0 && at - i < 7 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (scan.tokens[i]?.term?.sense === 'turn-to') return true;
+    if (!'amCkc'.includes(scan.plain[i] ?? '_')) return false;
+  }
   return false;
 }
 

@@ -7,11 +7,23 @@ const PIECES_BEHIND = new RegExp(
   `(?<!je|[xep])(n${UNIT}|v)${MODIFIERS}(k?)[-:=,]?(${COUNT})j(?![\\d:=]|[aeo]?${MODIFIERS}[nvk])`,
   'dg',
 );
+/** "2 Stück mit 15 kg", "4 pieces at 10 kg". */
+const PIECES_WITH = new RegExp(`(${COUNT})j([cz@o])(n${UNIT})(?!${MODIFIERS}[xnd])`, 'dg');
 /** Behind "pcs." goods that the pieces could belong to as well. */
 const GOODS_BEHIND = new RegExp(`^\\.[aeo]?${MODIFIERS}[nvk]`);
 
 export function readPieces(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
+  findAll(scan, PIECES_WITH, ({ from, to, group }) => {
+    const [start, end] = group(3) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    const count = valueAt(scan, from);
+    const link = scan.tokens[start - 1];
+    const linked = link?.term?.sense === 'with' || 'o@'.includes(scan.plain[start - 1] ?? '_');
+    if (!linked || !weight || !isStock(count) || !isSize(weight.value, weight.unit)) return false;
+    found.push({ rule: 'pieces-with-weight', from, to, count, weight: weight.value, unit: weight.unit, noun: null });
+    return true;
+  });
   let last = -1;
   findAll(scan, PIECES_BEHIND, ({ from, to, group }) => {
     const [start, end] = group(1) ?? [from, from];

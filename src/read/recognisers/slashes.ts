@@ -1,6 +1,6 @@
 /** A slash between weight and count, in lists of two and more (one alone may be two sizes): "45lb/4, 25lb/2", "20 kg/4 Stück, 10 kg/2 Stück", "6/45 lbs, 2/35 lbs". */
 import type { Quantity } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { isCount, isPlateSize, isSize, UNIT, weightAt } from './notation.ts';
 
 const WEIGHT_FIRST = `n${UNIT}/[nd]j?`;
@@ -10,6 +10,8 @@ const listOf = (pair: string): RegExp =>
   new RegExp(`(?<![$¢/x]|(?<!(?:^|l))-)${pair}(?:${APART}${pair}){1,19}(?=[.,;:l()!ckz]|$)`, 'dg');
 const WEIGHTS_FIRST = listOf(WEIGHT_FIRST);
 const COUNTS_FIRST = listOf(COUNT_FIRST);
+/** "Kettlebells 53/35/26": sizes behind their noun. */
+const NOUN_SIZES = /(k)[-:,]?(n(?:[/]n){1,9}[uh]?)(?=[,.;l)c]|$)/dg;
 /** One weight or count of a list. */
 const PART = new RegExp(`n${UNIT}|[nd]`, 'g');
 
@@ -37,6 +39,21 @@ export function readSlashes(scan: Scan): Quantity[] {
     found.push(...pairs);
     return true;
   };
+  findAll(scan, NOUN_SIZES, ({ from, to, group }) => {
+    const { kind, plural } = scan.tokens[from]?.term ?? {};
+    const unit = unitBetween(scan, from, to);
+    const sizes: number[] = [];
+    const [start, end] = group(2) ?? [to, to];
+    for (let i = start; i <= end; i += 1) if (scan.plain[i] === 'n') sizes.push(i);
+    const weights = sizes.map((at) => valueAt(scan, at) ?? 0);
+    const made = weights.every((weight) => weight >= 4 && isSize(weight, unit)) && new Set(weights).size === weights.length;
+    if (kind !== 'kettlebell' || !plural || !made) return false;
+    sizes.forEach((at, index) => {
+      const place = { rule: 'noun-sizes', from: at, to: index === sizes.length - 1 ? end : at, noun: from, list: start };
+      found.push({ ...place, count: 1, countImplied: true, weight: weights[index] ?? 0, unit });
+    });
+    return true;
+  });
   findAll(scan, WEIGHTS_FIRST, ({ from, to }) => take('weight-slash-count', true, from, to));
   findAll(scan, COUNTS_FIRST, ({ from, to }) => take('count-slash-weight', false, from, to));
   return found;

@@ -46,8 +46,12 @@ const inPlaceOf = (one: Quantity, other: Quantity): Quantity => ({
   noun: one.noun ?? other.noun,
 });
 
+/** "Originally 160 lb but a 10 got lost": a piece that is gone is none of those on offer. */
+const isLost = (scan: Scan, { rule, to }: Quantity): boolean =>
+  /^(?:a|lone)-weight/.test(rule) && scan.plain[to + 1] === 'Q' && scan.tokens[to + 1]?.term?.sense !== 'other';
+
 export function takeBack(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
-  let kept = [...quantities];
+  let kept = quantities.filter((one) => !isLost(scan, one));
   const updates = readUpdates(scan);
   for (let at = 0; at < scan.tokens.length; at += 1) {
     const strength = strengthAt(scan, at);

@@ -122,7 +122,7 @@ function heading(scan: Scan, quantity: Quantity, busy: ReadonlySet<number | unde
   for (let steps = 0; i >= 0 && steps < 400; i -= 1, steps += 1) {
     const at = scan.tokens[i]?.line ?? 0;
     const kind = kindAt(scan, i);
-    if (kind && !busy.has(at) && at > 0 && WEIGHED.includes(kind)) {
+    if (kind && !busy.has(at) && at > 0 && WEIGHED.includes(kind) && !isAside(scan, i)) {
       let first = i;
       let last = i;
       while (i - first < 9 && scan.tokens[first - 1]?.line === at) first -= 1;

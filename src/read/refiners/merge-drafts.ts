@@ -20,6 +20,10 @@ function absorb(into: Draft, other: Draft): void {
 const isDefinite = (scan: Scan, item: Draft): boolean =>
   scan.tokens.slice(Math.max(0, firstToken(item) - 1), firstToken(item) + 1).some(({ term }) => term?.sense === 'definite');
 
+/** "Eine 5er hat einen Riss", "a 45 has a chip": the verb within the condition. */
+const isSaidToHave = (scan: Scan, at: number): boolean =>
+  scan.plain[at] === 'C' && /^(?:hat|has|had|is|ist)\b/.test(scan.tokens[at]?.text ?? '');
+
 /** "Four 15 kg … one 15 kg disc with a hairline crack": one of those that were told, of which the ad has something to say. */
 function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
   if (other.count?.value !== 1 || (into.count?.value ?? 0) < 2 || into.count?.implied || other.ownPrice) return false;
@@ -28,7 +32,9 @@ function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
   return (
     'dna'.includes(scan.plain[at] ?? '_') &&
     scan.clause[at] !== scan.clause[firstToken(into)] &&
-    (/^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(scan.plain.slice(end + 1, end + 10)) || scan.tokens[end + 1]?.term?.sense === 'which')
+    (/^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(scan.plain.slice(end + 1, end + 10)) ||
+      scan.tokens[end + 1]?.term?.sense === 'which' ||
+      isSaidToHave(scan, end + 1))
   );
 }
 

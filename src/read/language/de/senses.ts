@@ -104,6 +104,12 @@ export const RELATIONS: readonly Entry[] = spelt([
   ],
   ['bis', { code: 'z', sense: 'to' }],
   ['tausch|tausche|tauschen|eintauschen|zum tausch|tauschbar', { code: 'z', sense: 'trade' }],
+  [
+    'umstieg auf|umgestiegen auf|steige um auf|steigen um auf|wechsle zu|wechseln zu|gewechselt zu|trainiere nur noch mit|trainieren nur noch mit|nur noch mit',
+    { code: 'z', sense: 'turn-to' },
+  ],
+  ['art von|art', { code: 'z', sense: 'kind-of' }],
+  ['station|stationen', { code: 'z', sense: 'bundle' }],
   ['auf|am|an|vom|unter|neben|hinter|ans|zum|zur|beim|bei|in|im|ins|an der|von der|aus der', { code: 'z', sense: 'place' }],
   ['je nach|je nachdem|je nach bedarf|je nach größe|je nach gewicht', { code: 'z' }],
   ['zwischen', { code: 'z', sense: 'between' }],

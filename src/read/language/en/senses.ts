@@ -6,7 +6,7 @@ export const PRICES: readonly Entry[] = [
   ['take|takes', { code: 'A', sense: 'take' }],
   ['make it|no make it|no call it', { code: 'A', sense: 'retract' }],
   [
-    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|yours for|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it|down to|now only|dropping to|lowering to|reducing to|new asking price|new asking price is",
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|wants|yours for|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it|down to|now only|dropping to|lowering to|reducing to|new asking price|new asking price is",
     { code: 'A' },
   ],
   [
@@ -137,7 +137,16 @@ export const RELATIONS: readonly Entry[] = [
   ['or', { code: 'z', sense: 'or' }],
   ['every', { code: 'z', sense: 'every' }],
   ['from|fr|starting at|starting from', { code: 'z', sense: 'from' }],
-  ['by the|near|near the|next to the', { code: 'z', sense: 'place' }],
+  [
+    'by the|near|near the|next to the|hits|hits against|touches|touched|bumps|bumped|rubs|rubbed|rubs on|scrapes|scraped',
+    { code: 'z', sense: 'place' },
+  ],
+  ['kind of|type of|sort of', { code: 'z', sense: 'kind-of' }],
+  [
+    'downsizing to|downsizing to just|down to just|switching to|switching to just|switched to|switched over to|switching over to|moving to just|moved on to|changed to|changing over to|training with just|train with just|sticking with|sticking with just|sticking to',
+    { code: 'z', sense: 'turn-to' },
+  ],
+  ['station|stations|bundles|package of gear|packages of gear', { code: 'z', sense: 'bundle' }],
   ['over|under|less than|more than', { code: 'U', sense: 'bound' }],
   [
     'a hair over|a hair under|a touch over|as near as|just about|say|about|approx|approximately|around|roughly|nearly|almost|close to|just over|just under|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
@@ -170,7 +179,7 @@ export const MEASURES: readonly Entry[] = [
   ],
   ['psi|tensile|tensile strength|psi tensile', { code: 'I' }],
   [
-    "my max bench|max bench|bench max|my bench max|my bench press max|squat|squats|squatted|rack pulls|rack pull|bench presses|bench pressing|deadlift|deadlifts|deadlifted|benched|bench pressed|bench pressing|lifted|lifts|press|pressed|my max|personal record|maxed|maxing|rep|reps|one rep max|repping|i weigh|weigh|weighed|weighs|weighing|body weight|bodyweight|lost|gained|i'm|im|year old|years old|yr old|yrs old|clean and jerk|snatch",
+    "bench press pr|bench press prs|bench pr|bench prs|bench press record|squat pr|squat prs|deadlift pr|deadlift prs|my max bench|max bench|bench max|my bench max|my bench press max|squat|squats|squatted|rack pulls|rack pull|bench presses|bench pressing|deadlift|deadlifts|deadlifted|benched|bench pressed|bench pressing|lifted|lifts|press|pressed|my max|personal record|maxed|maxing|rep|reps|one rep max|repping|i weigh|weigh|weighed|weighs|weighing|body weight|bodyweight|lost|gained|i'm|im|year old|years old|yr old|yrs old|clean and jerk|snatch",
     { code: 'P' },
   ],
   ['miles|mile|mi|km|kms', { code: 'J', sense: 'distance' }],
