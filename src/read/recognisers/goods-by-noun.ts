@@ -32,7 +32,7 @@ function isOfDumbbells(scan: Scan, at: number): boolean {
 
 /** "3 tier dumbbell rack … no dumbbells, just the rack": the one told before by its whole name, where no other rack is. */
 function isNamedBefore(scan: Scan, at: number): boolean {
-  if (scan.tokens[at]?.text !== 'rack' || !/^(?:the|this|der|das|die|dieses)$/.test(scan.tokens[at - 1]?.text ?? ''))
+  if (scan.tokens[at]?.text !== 'rack' || !/(?:^| )(?:the|this|der|das|die|dieses)$/.test(scan.tokens[at - 1]?.text ?? ''))
     return false;
   let named = false;
   for (let i = 0; i < at; i += 1) {

@@ -66,7 +66,10 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   const clauseStart = Math.max(0, at - 6);
   let start = at;
   while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
-  const near = before.slice(before.length - (at - start));
+  // "The thick kind of bar" is a bar.
+  const near = [...before.slice(before.length - (at - start))]
+    .map((letter, i) => (isKindOf(scan, start + i) ? 'm' : letter))
+    .join('');
   if (isTradedFor(scan, at) || isTurnedTo(scan, at)) return true;
   // "Missing the collars", "es fehlen die Verschlüsse".
   if (/^(?:missing|fehlt|fehlen)$/.test(scan.tokens[scan.plain[at - 1] === 'a' ? at - 2 : at - 1]?.text ?? '')) return true;

@@ -46,7 +46,8 @@ export function readSlashes(scan: Scan): Quantity[] {
     const [start, end] = group(2) ?? [to, to];
     for (let i = start; i <= end; i += 1) if (scan.plain[i] === 'n') sizes.push(i);
     const weights = sizes.map((at) => valueAt(scan, at) ?? 0);
-    const made = weights.every((weight) => weight >= 4 && isSize(weight, unit)) && new Set(weights).size === weights.length;
+    const made =
+      weights.every((weight) => weight >= 4 && isSize(weight, unit ?? 'lb')) && new Set(weights).size === weights.length;
     if (kind !== 'kettlebell' || !plural || !made) return false;
     sizes.forEach((at, index) => {
       const place = { rule: 'noun-sizes', from: at, to: index === sizes.length - 1 ? end : at, noun: from, list: start };

@@ -22,20 +22,20 @@ const isDefinite = (scan: Scan, item: Draft): boolean =>
 
 /** "Eine 5er hat einen Riss", "a 45 has a chip": the verb within the condition. */
 const isSaidToHave = (scan: Scan, at: number): boolean =>
-  scan.plain[at] === 'C' && /^(?:hat|has|had|is|ist)\b/.test(scan.tokens[at]?.text ?? '');
+  scan.plain[at] === 'C' && /^(?:hat|has|had|is|ist|are|sind|haben|have)\b/.test(scan.tokens[at]?.text ?? '');
 
 /** "Four 15 kg … one 15 kg disc with a hairline crack": one of those that were told, of which the ad has something to say. */
 function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
-  if (other.count?.value !== 1 || (into.count?.value ?? 0) < 2 || into.count?.implied || other.ownPrice) return false;
+  const [told, whole] = [other.count?.value ?? 0, into.count?.value ?? 0];
+  if (told < 1 || told >= whole || into.count?.implied || other.ownPrice) return false;
   const at = firstToken(other);
   const end = Math.max(...other.places.map(({ to }) => to));
-  return (
-    'dna'.includes(scan.plain[at] ?? '_') &&
-    scan.clause[at] !== scan.clause[firstToken(into)] &&
-    (/^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(scan.plain.slice(end + 1, end + 10)) ||
-      scan.tokens[end + 1]?.term?.sense === 'which' ||
-      isSaidToHave(scan, end + 1))
-  );
+  if (!'dna'.includes(scan.plain[at] ?? '_') || scan.clause[at] === scan.clause[firstToken(into)]) return false;
+  if (isSaidToHave(scan, end) || isSaidToHave(scan, end + 1)) return true;
+  const behind = scan.plain.slice(end + 1, end + 10);
+  // Of several it must be said by a verb: "two of 10 are cracked", but "two 10s, bent" may be two more.
+  if (told > 1) return /^\)?z[^l.;,]{0,4}C/.test(behind) && scan.tokens[end + (behind[0] === ')' ? 2 : 1)]?.term?.sense === 'is';
+  return /^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(behind) || scan.tokens[end + 1]?.term?.sense === 'which';
 }
 
 /** Count of two mentions of one size: the same said twice, or two lots. */

@@ -10,7 +10,10 @@ it.each([
   ['Home gym\n1. Half rack\n2. Olympic bar, 45 lb\n3. Flat bench\n$500', '500 lot | 1 rack, 1 bar 45 lb, 1 bench'],
   ['Garage gym, $500: 1) power rack, 2) olympic barbell, 3) flat bench', '500 lot | 1 rack, 1 bar, 1 bench'],
   ['Olympic plates\n1) 4x45\n2) 2x25\n3) 2x10\n$200', '200 lot | 4 plate 45 lb, 2 plate 25 lb, 2 plate 10 lb'],
-  ['Langhantelset\n1. Langhantel 20 kg\n2. Hantelbank\n3. Kniebeugenständer\n150 €', '150 lot | 1 bar 20 kg, 1 bench, 1 rack'],
+  [
+    'Langhantelset\n1. Langhantel 20 kg\n2. Hantelbank\n3. Kniebeugenständer\n150 €',
+    '150 lot | ? plate, 1 bar 20 kg, 1 bench, 1 rack',
+  ],
   ['Olympic plates\n2) 45 lb\n2) 25 lb\n4) 10 lb\n$120', '120 lot | 2 plate 45 lb, 2 plate 25 lb, 4 plate 10 lb'],
   ['Olympic plates\n(4) 45 lb\n(2) 25 lb\n$120', '120 lot | 4 plate 45 lb, 2 plate 25 lb'],
 ])('%#: ordinals are no counts', (text, said) => expect(offer(text)).toBe(said));
@@ -56,7 +59,8 @@ it.each([
     '35 lot | 4 plate 25 lb, 3 plate 10 lb, 4 plate 5 lb',
   ],
   ['Some odd 1.25 kg plates, standard. Four of the 1.25s I think. £5', '5 lot | 4 plate 1.25 kg'],
-  ['Olympic plates, some 45 lb plates. Four of the 45s are rusty. $50', '50 lot | ? plate 45 lb'],
+  ['Bumpers 4x10 lb, 2x25 lb.\nTwo 10s are cracked. $90', '90 lot | 4 bumper 10 lb, 2 bumper 25 lb'],
+  ['Olympic plates 4x45 lb.\nTwo 45s, new. $90', '90 lot | 2 plate 45 lb'],
 ])('%#: what is there today', (text, said) => expect(offer(text)).toBe(said));
 
 it.each([
@@ -70,3 +74,9 @@ it.each([
   ],
   ['Squat rack and barbell from a radio station, 2x45 lb plates. $300', '300 lot | 1 rack, 1 bar, 2 plate 45 lb'],
 ])('%#: stations', (text, said) => expect(offer(text)).toBe(said));
+
+it('multiplies what each station holds, and keeps what is said of a few of them apart', () => {
+  const text =
+    'Four identical stations, $2800.\nEach station = 1 squat rack, 1 pair each of 25/10 lb bumpers. Two bumpers (both 10s) are cracked.';
+  expect(offer(text)).toBe('2800 lot | 4 rack, 8 bumper 25 lb, 8 bumper 10 lb');
+});
