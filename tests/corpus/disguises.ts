@@ -38,6 +38,7 @@ export const DISGUISES: readonly Disguise[] = [
     name: 'capitals',
     put: (text) => text.toUpperCase(),
     except: {
+      'hand4/flipper-bundle-terse.txt': CAPITALS,
       'long/phone-typed-dad-rambling.txt': CAPITALS,
       'long/hotel-maintenance-man-terse-inventory.txt': CAPITALS,
     },

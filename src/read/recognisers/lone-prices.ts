@@ -6,6 +6,10 @@ import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 const FOR_GOODS = /(?<=^|[l.,;]|l[-•])([ni])(?=wa?[mC]{0,2}k)/dg;
 const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?(?:[l.]|$)|cz|ca|,c)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
+/** "Barbell 50" is all that the title says: no bar weighs so much, and racks and benches tell no weight so. */
+const TITLE = /^[mC]{0,3}(k)[-:,]?(n)(?=l|$)/dg;
+const BAR_WEIGHTS = [15, 20, 25, 30, 33, 35, 44, 45, 55, 60];
+
 /** "4x45 olympic plates, a hundred and twenty". */
 const IN_WORDS = /(?<=[l(.,]|^)a?i(?=[.]?(?:l|$))/dg;
 
@@ -18,6 +22,15 @@ export function readLonePrices(scan: Scan): Price[] {
     if (amount < 15) return false;
     found.push({ rule: 'price-for-goods', from, to, amount, currency: null, role: 'asking', sure: true });
     claim(scan, from, to, 'M');
+    return 'claimed';
+  });
+  findAll(padded, TITLE, ({ to, group }) => {
+    const amount = valueAt(scan, to) ?? 0;
+    const { kind, plural } = scan.tokens[group(1)?.[0] ?? to]?.term ?? {};
+    const bar = kind === 'bar' || kind === 'curl-bar' || kind === 'hex-bar';
+    if (plural || amount < 20 || !(bar ? !BAR_WEIGHTS.includes(amount) : kind === 'rack' || kind === 'bench')) return false;
+    found.push({ rule: 'lone-number', from: to, to, amount, currency: null, role: 'asking', sure: false });
+    claim(scan, to, to, 'M');
     return 'claimed';
   });
   findAll(padded, OUTCOME, ({ from, to }) => {

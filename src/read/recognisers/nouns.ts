@@ -53,6 +53,13 @@ function tokenBefore(scan: Scan, at: number): Token | undefined {
   return scan.tokens[i];
 }
 
+/** Whether a price, or a number that could be one, stands behind in the clause. */
+function asksIn(scan: Scan, at: number): boolean {
+  for (let i = at + 1; i < at + 30 && scan.clause[i] === scan.clause[at]; i += 1)
+    if (scan.letters[i] === 'M' || '$nidAOc'.includes(scan.plain[i] ?? '_')) return true;
+  return false;
+}
+
 /** "On the thick kind of bar". */
 const isKindOf = (scan: Scan, at: number): boolean =>
   [at, at + 1].some((i) => scan.tokens[i]?.term?.sense === 'kind-of') && 'zS'.includes(scan.plain[at] ?? '_');
@@ -108,6 +115,8 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     )
   )
     return true;
+  // "Für 30er Stangen." begins a sentence that names no price.
+  if (start > clauseStart && /^w[am]{0,3}$/.test(near) && !asksIn(scan, at)) return true;
   // "A rack for 6 bars", but "$40 for 2 bars".
   if (
     /kw[nd]m?$/.test(near) &&

@@ -8,7 +8,7 @@ const PIECES_BEHIND = new RegExp(
   'dg',
 );
 /** "2 Stück mit 15 kg", "4 pieces at 10 kg". */
-const PIECES_WITH = new RegExp(`(${COUNT})j([cz@o])(n${UNIT})(?!${MODIFIERS}[xnd])`, 'dg');
+const PIECES_WITH = new RegExp(`(${COUNT})j([cz@])(n${UNIT})(?!${MODIFIERS}[xnd])`, 'dg');
 /** Behind "pcs." goods that the pieces could belong to as well. */
 const GOODS_BEHIND = new RegExp(`^\\.[aeo]?${MODIFIERS}[nvk]`);
 
@@ -19,7 +19,7 @@ export function readPieces(scan: Scan): Quantity[] {
     const weight = weightAt(scan, start, end);
     const count = valueAt(scan, from);
     const link = scan.tokens[start - 1];
-    const linked = link?.term?.sense === 'with' || 'o@'.includes(scan.plain[start - 1] ?? '_');
+    const linked = link?.term?.sense === 'with' || scan.plain[start - 1] === '@';
     if (!linked || !weight || !isStock(count) || !isSize(weight.value, weight.unit)) return false;
     found.push({ rule: 'pieces-with-weight', from, to, count, weight: weight.value, unit: weight.unit, noun: null });
     return true;

@@ -3,6 +3,7 @@ import { isPlate } from '../../listing/reading.ts';
 import type { Quantity } from '../mention.ts';
 import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
+import { OWN } from './noun-counts.ts';
 
 const BAR_WEIGHT = new RegExp(
   `(k)(?:_{1,3}[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zPo]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
@@ -99,6 +100,9 @@ export function readSingleWeights(scan: Scan): Quantity[] {
   });
   findAll(scan, SINGLE_BARE, ({ from, to, group }) => {
     const weight = weightAt(scan, from, group(1)?.[1] ?? from);
+    // "Ständer (2 einzelne)" counts what stands before the bracket.
+    if (weight?.unit === null && scan.plain[from - 1] === '(' && to === from + 1 && OWN.includes(kindAt(from - 2) ?? 'plate'))
+      return false;
     const single = scan.tokens[to]?.term?.sense === 'single' && /[,.;lc)]/.test(scan.plain[to + 1] ?? 'l');
     if (!weight || !single || !isSize(weight.value, weight.unit)) return false;
     found.push({ rule: 'single-weight', from, to, count: 1, weight: weight.value, unit: weight.unit, noun: null });

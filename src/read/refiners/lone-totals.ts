@@ -18,6 +18,9 @@ const pounds = (value: number, unit: MassUnit | null): number => inPounds({ valu
 /** Heavier than any plate but a rarity, in pounds: 45.4 kg (common practice, no source). */
 const HEAVIEST_PLATE = 102;
 
+const isSameSize = (a: Draft, b: Draft): boolean =>
+  a.kind === b.kind && a.unit === b.unit && a.weight !== null && a.weight.value === b.weight?.value;
+
 /** What the plates told with their counts come to, each size once, and with the bar that the ad weighs (or one of 45 lb). */
 function sumsOf(drafts: readonly Draft[]): readonly number[] {
   const sizes = new Map<string, number>();
@@ -26,8 +29,17 @@ function sumsOf(drafts: readonly Draft[]): readonly number[] {
       sizes.set(`${kind} ${weight.value} ${unit} ${count.value}`, count.value * pounds(weight.value, unit));
   if (sizes.size < 2) return [];
   const sum = [...sizes.values()].reduce((all, size) => all + size, 0);
+  // "4x 5 kg, 8x 2,5 kg. Eine 5er hat einen Riss": one that is told of again adds nothing.
+  const again = drafts.filter(
+    (one) =>
+      isPlate(one.kind) &&
+      one.count?.value === 1 &&
+      drafts.some((other) => isSameSize(one, other) && (other.count?.value ?? 0) > 1),
+  );
+  const once = again.reduce((all, one) => all - pounds(one.weight?.value ?? 0, one.unit), sum);
   const bar = drafts.find(({ kind }) => kind === 'bar');
-  return bar ? [sum, sum + (bar.weight ? pounds(bar.weight.value, bar.unit) : 45)] : [sum];
+  const sums = once === sum ? [sum] : [sum, once];
+  return bar ? sums.flatMap((all) => [all, all + (bar.weight ? pounds(bar.weight.value, bar.unit) : 45)]) : sums;
 }
 
 const isNear = (value: number, sums: readonly number[]): boolean => sums.some((sum) => Math.abs(value - sum) <= 0.02 * sum);
@@ -58,7 +70,8 @@ export function takeLoneTotals(scan: Scan, drafts: Draft[]): Total[] {
   for (let i = drafts.length - 1; i >= 0; i -= 1) {
     const item = drafts[i];
     const [place] = item?.places ?? [];
-    if (!item?.weight || !place || item.count || item.weight.rule !== 'weight-alone' || !isPlate(item.kind)) continue;
+    if (!item?.weight || !place || item.count || !/^(?:weight-alone|noun-weight)$/.test(item.weight.rule) || !isPlate(item.kind))
+      continue;
     const value = pounds(item.weight.value, item.unit);
     // "Standard weights, approx 120 lb. 25s, 10s and 5s": no plate is that heavy.
     const lot = !item.kindAssumed && value > HEAVIEST_PLATE && plates.some((other) => other !== item && other.weight);

@@ -130,6 +130,16 @@ function isNamedBefore(scan: Scan, events: readonly Event[], item: Draft, price:
   return again || weighed;
 }
 
+/** "Bench, make me an offer. Bumpers: pair of 45s $130": goods left to offers in a sentence of their own have no part in the price behind. */
+function isLeftToOffers(scan: Scan, item: Draft, price: Price): boolean {
+  const last = item.places.findLast(({ to }) => to < price.from)?.to;
+  return (
+    last !== undefined &&
+    scan.clause[last] !== scan.clause[price.from] &&
+    /^[,:(-]{0,2}O/.test(scan.plain.slice(last + 1, last + 4))
+  );
+}
+
 /** "40s and 50s (pairs) $90 & $110": as many prices in a row as goods before them, each for the goods in its place. */
 function inTurn(scan: Scan, events: readonly Event[]): Cover[] {
   const covers: Cover[] = [];
@@ -182,7 +192,12 @@ function coverLine(scan: Scan, all: readonly Event[]): Cover[] {
       open = event.price;
     } else {
       const { price } = event;
-      covers.push({ price, drafts: spoken([...new Set(group)].filter((item) => !isNamedBefore(scan, events, item, price))) });
+      covers.push({
+        price,
+        drafts: spoken(
+          [...new Set(group)].filter((item) => !isNamedBefore(scan, events, item, price) && !isLeftToOffers(scan, item, price)),
+        ),
+      });
     }
     group = [];
   }

@@ -10,10 +10,7 @@ it.each([
   ['Home gym\n1. Half rack\n2. Olympic bar, 45 lb\n3. Flat bench\n$500', '500 lot | 1 rack, 1 bar 45 lb, 1 bench'],
   ['Garage gym, $500: 1) power rack, 2) olympic barbell, 3) flat bench', '500 lot | 1 rack, 1 bar, 1 bench'],
   ['Olympic plates\n1) 4x45\n2) 2x25\n3) 2x10\n$200', '200 lot | 4 plate 45 lb, 2 plate 25 lb, 2 plate 10 lb'],
-  [
-    'Langhantelset\n1. Langhantel 20 kg\n2. Hantelbank\n3. Kniebeugenständer\n150 €',
-    '150 lot | ? plate, 1 bar 20 kg, 1 bench, 1 rack',
-  ],
+  ['Hanteltraining\n1. Langhantel 20 kg\n2. Hantelbank\n3. Power Rack\n150 €', '150 lot | 1 bar 20 kg, 1 bench, 1 rack'],
   ['Olympic plates\n2) 45 lb\n2) 25 lb\n4) 10 lb\n$120', '120 lot | 2 plate 45 lb, 2 plate 25 lb, 4 plate 10 lb'],
   ['Olympic plates\n(4) 45 lb\n(2) 25 lb\n$120', '120 lot | 4 plate 45 lb, 2 plate 25 lb'],
 ])('%#: ordinals are no counts', (text, said) => expect(offer(text)).toBe(said));
@@ -80,3 +77,19 @@ it('multiplies what each station holds, and keeps what is said of a few of them 
     'Four identical stations, $2800.\nEach station = 1 squat rack, 1 pair each of 25/10 lb bumpers. Two bumpers (both 10s) are cracked.';
   expect(offer(text)).toBe('2800 lot | 4 rack, 8 bumper 25 lb, 8 bumper 10 lb');
 });
+
+it.each([
+  ['barbell 50', '50 lot | 1 bar'],
+  ['Olympic barbell 45', '? none | 1 bar 45 lb'],
+  ['squat rack 150\ncome get it', '150 lot | 1 rack'],
+  [
+    'Rack $350. Bench, make me an offer. Bumpers: pair of 45s $130, pair of 25s $75.',
+    '? lot | 1 rack =350, 1 bench, 2 bumper 45 lb =130, 2 bumper 25 lb =75',
+  ],
+  [
+    'Hantelscheiben 40 kg\n4x 5 kg, 8x 2,5 kg. Für 30er Stangen. Eine 5er hat einen Riss. 10 €',
+    '10 lot | 4 plate 5 kg, 8 plate 2.5 kg',
+  ],
+  ['Hantelscheiben 4x 5 kg. Für die Hantelstange 20 €', '20 lot | 4 plate 5 kg, 1 bar'],
+  ['Hantelbank + Kniebeugenständer (2 einzelne) + 120 kg Scheiben, 150 €', '150 lot | 1 bench, 2 stands, ? plate (120 kg)'],
+])('%#: %s', (text, said) => expect(offer(text)).toBe(said));
