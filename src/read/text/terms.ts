@@ -88,6 +88,14 @@ function withoutVerb(token: Token, next: Token | undefined, phrases: Dictionary)
   return term?.kind ? { ...token, term } : token;
 }
 
+/** "For all four", but "for all four 45s", "the 2 45 lb plates", "the 3-point hitch": a count that goods or their weight follow is theirs. */
+function countsOn(tokens: readonly Token[], at: number, phrases: Dictionary): boolean {
+  const [last, next] = [tokens[at], tokens[at + 1]];
+  if (!last || !next || (last.type !== 'number' && phrases.get(last.text)?.term?.code !== 'd')) return false;
+  if (next.type === 'mark') return next.text === '#' || next.text === '*' || (next.text === '-' && next.glued);
+  return next.type === 'number' || 'kmuvdqsfx'.includes(phrases.get(next.text)?.term?.code ?? '_');
+}
+
 /** Joins the longest dictionary phrase at each word to one token. A hyphen between its words, or a line's single space, makes no difference. */
 export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[] {
   const joined: Token[] = [];
@@ -106,7 +114,7 @@ export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[
       if (to > at && joins && token.glued && tokens[to + 1]?.glued) continue;
       const node = stepInto(level, token.text);
       if (!node) break;
-      if (node.term) {
+      if (node.term && !(to > at && node.term.code === 'L' && countsOn(tokens, to, phrases))) {
         best = to;
         term = node.term;
       }

@@ -172,9 +172,11 @@ export const DIFFERENCES: readonly Difference[] = [
     name: 'number word of a phrase',
     sorts: ['number'],
     right: 'neither',
-    why: '"missing one", "a new one", "one piece": we read the phrase as a whole, as what it means.',
-    is: (_, { words, ours }) =>
-      /^(?:one|two|three|four|five|six|seven|eight|nine|ten)$/i.test(words) && !ours.some(({ sort }) => sort === 'number'),
+    why: '"missing one", "a new one", "all 4": we read the phrase as a whole, as what it means.',
+    is: (_, { words, before, ours }) =>
+      (/^(?:one|two|three|four|five|six|seven|eight|nine|ten)$/i.test(words) ||
+        (/^[2-7]$/.test(words) && /\b(?:all|the) $/i.test(before))) &&
+      !ours.some(({ sort }) => sort === 'number'),
   },
   {
     name: 'half of a name',
@@ -188,7 +190,7 @@ export const DIFFERENCES: readonly Difference[] = [
     sorts: ['number', 'money', 'weight'],
     right: 'library',
     why: '"half a millimeter", "a third of the way", "half lb": we read few fractions in words.',
-    is: (_, { words, behind }) => /\b(?:half|quarter|third|eighth)/i.test(words) || /^ (?:quarter|eighth)s?\b/i.test(behind),
+    is: (_, { words, behind }) => /(?:\b(?:half|quarter|third|eighth)|sixteenth)/i.test(words) || /^ (?:quarter|eighth)s?\b/i.test(behind),
   },
   {
     name: 'decimal comma in an English ad',

@@ -91,6 +91,15 @@ it.each([
   ['Rack $200. Bench $75. All in good shape', '275 lot | 1 rack =200, 1 bench =75'],
 ])('%s', (text, said) => expect(offer(text)).toBe(said));
 
+it.each([
+  ['Olympic plates, $100 for all 4 45 lb plates', '100 lot | 4 plate 45 lb'],
+  ['Olympic plates, $100 for the 2 45 lb plates', '100 lot | 2 plate 45 lb'],
+  ['Olympic plates. $200 takes all four 45s', '200 lot | 4 plate 45 lb'],
+  ['Olympic barbell, get all 3 25 lb plates for $50', '50 lot | 1 bar, 3 plate 25 lb'],
+  ['Kettlebells 35 lb x 4, $25 each or $90 for all 4', '90 lot of 25 | 4 kettlebell 35 lb'],
+  ['Olympic bar 45 lb x 3, $60 each, take all three, $150', '150 lot of 60 | 3 bar 45 lb'],
+])('%s: the count is that of the goods, where goods follow', (text, said) => expect(offer(text)).toBe(said));
+
 describe('German', () => {
   const german = (text: string): string =>
     offer(`Kniebeugenständer 200 €, Hantelbank 80 €, Langhantel 50 mm 100 €\n${text}`).split(' |')[0] ?? '';
