@@ -1,5 +1,6 @@
 /** What a language's folder gives: how it writes numbers, and its dictionary. */
 import type { Dictionary } from '../text/terms.ts';
+import type { Cues } from './cues.ts';
 
 export interface Language {
   readonly code: 'en' | 'de';
@@ -8,6 +9,8 @@ export interface Language {
   /** Value of what `number` matched; `around` is the sign before and the few characters behind, by which "1.200" is told from a decimal. */
   readonly valueOf: (digits: string, around: { readonly before: string; readonly behind: string }) => number;
   readonly dictionary: Dictionary;
+  /** Words that are asked for by name. */
+  readonly cues: Cues;
   /** Currency of amounts that name none. */
   readonly currency: 'USD' | 'EUR';
   /** Sticky pattern of what stands for no cents behind an amount ("120,-"), where the language writes it; one mark, class ¤. */

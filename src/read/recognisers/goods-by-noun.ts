@@ -1,6 +1,7 @@
 /** Goods named without a weight: "a rack", "2 benches", "Olympic bar", "collars", "four plates". Not those that are denied, left out or only spoken of. */
 import type { Kind } from '../../listing/reading.ts';
 import type { Noun } from '../mention.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { countBefore, isAside } from './nouns.ts';
 
@@ -32,13 +33,12 @@ function isOfDumbbells(scan: Scan, at: number): boolean {
 
 /** "3 tier dumbbell rack … no dumbbells, just the rack": the one told before by its whole name, where no other rack is. */
 function isNamedBefore(scan: Scan, at: number): boolean {
-  if (scan.tokens[at]?.text !== 'rack' || !/(?:^| )(?:the|this|der|das|die|dieses)$/.test(scan.tokens[at - 1]?.text ?? ''))
-    return false;
+  if (!says(scan, at - 1, 'the')) return false;
   let named = false;
   for (let i = 0; i < at; i += 1) {
     const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
     if (kind === 'rack') return false;
-    if (kind === 'storage' && /\brack$/.test(scan.tokens[i]?.text ?? '')) named = true;
+    if (kind === 'storage' && scan.tokens[i]?.text.endsWith(scan.tokens[at]?.text ?? ' ')) named = true;
   }
   return named;
 }
@@ -65,7 +65,7 @@ export function readNouns(scan: Scan): Noun[] {
     // "weights bench", "squat stand style rack": the first noun is an adjective; "Weights bar, etc." names two things.
     const two = token.text === 'weights' && scan.tokens[at + 1]?.term?.kind === 'bar';
     const adjective = token.term?.weak && scan.plain[at + 1] === 'k' && kind === 'plate' && !two;
-    const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && /^(style|type)$/.test(scan.tokens[at + 1]?.text ?? '');
+    const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && says(scan, at + 1, 'style');
     if (adjective || styled) return;
     if (isHeading(scan, at)) return;
     // "with weight on" names no goods; "weights" and "200 lbs of weight" do.

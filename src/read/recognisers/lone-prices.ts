@@ -6,7 +6,7 @@ import { claim, findAll, type Scan, valueAt } from '../text/scan.ts';
 const FOR_GOODS = /(?<=^|[l.,;]|l[-•])([ni])(?=wa?[mC]{0,2}k)/dg;
 const OUTCOME = /(?<=[l(.]|^)([ni])(?=[)]?(?:[l.]|$)|cz|ca|,c)|(?<=L[:=]?)(n)(?![uhqsxnfJk])|(?<=X)(n)(?![uhqsxnfJkm])/dg;
 
-/** "Barbell 50" is all that the title says: no bar weighs so much, and racks and benches tell no weight so. */
+/** "Barbell 50" is all that the title says, and no bar weighs so much. */
 const TITLE = /^[mC]{0,3}(k)[-:,]?(n)(?=l|$)/dg;
 const BAR_WEIGHTS = [15, 20, 25, 30, 33, 35, 44, 45, 55, 60];
 
@@ -28,7 +28,7 @@ export function readLonePrices(scan: Scan): Price[] {
     const amount = valueAt(scan, to) ?? 0;
     const { kind, plural } = scan.tokens[group(1)?.[0] ?? to]?.term ?? {};
     const bar = kind === 'bar' || kind === 'curl-bar' || kind === 'hex-bar';
-    if (plural || amount < 20 || !(bar ? !BAR_WEIGHTS.includes(amount) : kind === 'rack' || kind === 'bench')) return false;
+    if (!bar || plural || amount < 20 || BAR_WEIGHTS.includes(amount)) return false;
     found.push({ rule: 'lone-number', from: to, to, amount, currency: null, role: 'asking', sure: false });
     claim(scan, to, to, 'M');
     return 'claimed';

@@ -1,5 +1,6 @@
 /** Nouns of the trade: whether their goods are on offer or only spoken of, denied or left out, and the pieces told before them. */
 import type { Kind } from '../../listing/reading.ts';
+import { says } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import type { Token } from '../text/tokens.ts';
 import { isCount } from './notation.ts';
@@ -74,12 +75,11 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   let start = at;
   while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
   // "The thick kind of bar" is a bar.
-  const near = [...before.slice(before.length - (at - start))]
-    .map((letter, i) => (isKindOf(scan, start + i) ? 'm' : letter))
-    .join('');
+  const said = before.slice(before.length - (at - start));
+  const near = /[zS]/.test(said) ? [...said].map((letter, i) => (isKindOf(scan, start + i) ? 'm' : letter)).join('') : said;
   if (isTradedFor(scan, at) || isTurnedTo(scan, at)) return true;
   // "Missing the collars", "es fehlen die Verschlüsse".
-  if (/^(?:missing|fehlt|fehlen)$/.test(scan.tokens[scan.plain[at - 1] === 'a' ? at - 2 : at - 1]?.text ?? '')) return true;
+  if (says(scan, scan.plain[at - 1] === 'a' ? at - 2 : at - 1, 'missing')) return true;
   // "One star nut is missing."
   if (scan.tokens[at + 1]?.term?.condition === 'missing-parts' && /[.;l)]/.test(scan.plain[at + 2] ?? 'l')) return true;
   // "Combo rack (bench + squat in one frame)", "squat/bench rack" name one frame.
@@ -94,7 +94,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   if (/X[amCXBndfGS/"']{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", "takes 5 bars", "takes 2 inch plates", but "$50 takes the rack".
   const takes = /(?<![$nM_])A[mCndf"]{0,4}$/.exec(near);
-  if (takes && /^takes?$/.test(scan.tokens[start + takes.index]?.text ?? '')) return true;
+  if (takes && says(scan, start + takes.index, 'take')) return true;
   if (
     !isRepriced(scan, at) &&
     (fitted || tokenBefore(scan, at)?.text !== 'on') &&

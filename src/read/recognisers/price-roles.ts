@@ -1,5 +1,7 @@
 /** The part that an amount of money plays, by the words around it: asked, per pound, each, a pair, for all; former, saved, delivery, deposit. */
+import type { CueName } from '../language/cues.ts';
 import type { Price, PriceRole } from '../mention.ts';
+import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 
 const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
@@ -23,10 +25,10 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const line = scan.plain.slice(back, price.from);
   const before = line.slice(Math.max(line.lastIndexOf('l'), line.search(/[.;!?](?=[^.;!?]*$)/)) + 1);
   const lead = before.match(/([AFVDHL])[^AFVDHLk]{0,5}$/)?.[1];
-  const word = lead === undefined ? '' : (scan.tokens[price.from - (before.length - before.lastIndexOf(lead))]?.text ?? '');
+  const led = price.from - (before.length - before.lastIndexOf(lead ?? ' '));
   if (price.rule === 'price-now') return 'asking';
   // Where an auction also has a price, what is bid is not it.
-  if (scan.tokens.slice(Math.max(0, price.from - 3), price.from).some(({ text }) => /\bbid$|gebot$/.test(text))) {
+  if (saysWithin(scan, price.from - 3, price.from, 'bid')) {
     price.weak = true;
     return 'other';
   }
@@ -44,8 +46,8 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const denied = /N[a-z]{0,2}$/.test(before);
   if (denied) return 'other';
   const label = /(?:^|l|[•.;])F:$/.test(scan.plain.slice(Math.max(0, price.from - 3), price.from));
-  if (lead === 'F' && /^(new price|costs?|value)$/.test(word)) price.weak = true;
-  if (lead === 'F' && !(label && /^costs?$/.test(scan.tokens[price.from - 2]?.text ?? ''))) return 'former';
+  if (lead === 'F' && says(scan, led, 'perhaps-former')) price.weak = true;
+  if (lead === 'F' && !(label && says(scan, price.from - 2, 'costs'))) return 'former';
   if (/C[:=-]{1,2}$|m[:=-]{1,2}$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
   if (lead === 'V') return 'saving';
   // "inkl. Versand 45 €" holds the delivery; "Versand möglich, 7 €" is its price.
@@ -78,14 +80,12 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
     // "50 €, zusammen 100 €": the word speaks of the price behind it.
     if (role === 'all' && match[0].startsWith(',') && next && next.from <= price.to + match[0].length + 3) continue;
     // "4x45, $300 shipped": the price, with the delivery in it.
-    const shipped = previous === undefined && /^(?:shipped|delivered)$/.test(scan.tokens[price.to + 1]?.text ?? '');
+    const shipped = previous === undefined && says(scan, price.to + 1, 'shipped');
     if (role === 'delivery' && shipped && scan.tokens[next?.from ?? -1]?.line !== scan.tokens[price.to]?.line) continue;
     if (role === 'all')
       price.whole =
         scan.tokens[price.to + match[0].length]?.term?.sense === 'whole' ||
-        /all|every|lot|pile|total|together|package|bundle|whole|entire|komplett|zusammen|alles|gesamt/.test(
-          wordsBehind(scan, price.to),
-        );
+        saysWithin(scan, price.to + 1, price.to + 5, 'whole-lot');
     return role;
   }
   if (scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]?.term?.sense === 'per' && /p[:=-]?$/.test(before))
@@ -108,28 +108,24 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   // "all three for $700", "4 for $150".
   if (
     // "$150 for both or $100 for the rack": another price begins with "or".
-    !/^(?:or|oder)$/.test(scan.tokens[price.from - 1]?.text ?? '') &&
-    /\b(?:all|both|beides?) ?(?:two|three|four|five|six|seven|eight|\d+)?\b[^.]{0,12}[:=-]?$/.test(
-      wordsBefore(scan, price.from)
-        .split(/[.;\n]/)
-        .at(-1) ?? '',
-    ) &&
+    !says(scan, price.from - 1, 'or') &&
+    isBesideAll(scan, price.from) &&
     /[ndiz][:=-]?$/.test(before)
   ) {
     // "$35 each or both for $60": two pieces, where other goods have prices too.
-    price.whole = previous?.role !== 'each' || !/\bboth\b/.test(wordsBefore(scan, price.from));
+    price.whole = previous?.role !== 'each' || !saidBefore(scan, price.from, 'both');
     return 'all';
   }
   if (/[ndi]w$/.test(before) && !/[uhqs][nd]w$/.test(before)) {
-    price.whole = (previous?.role === 'each' ? /\ball\b/ : /\ball\b|\bboth\b/).test(wordsBefore(scan, price.from));
+    price.whole = saidBefore(scan, price.from, 'all') || (previous?.role !== 'each' && saidBefore(scan, price.from, 'both'));
     return 'all';
   }
   // "Any plate $25", "all dumbbells $10": each; "everything $5 unless marked": each line.
-  if (/X[mC]{0,3}k[-:=]?$/.test(before) && /\bany\b/.test(wordsBefore(scan, price.from))) return 'each';
+  if (/X[mC]{0,3}k[-:=]?$/.test(before) && saidBefore(scan, price.from, 'any')) return 'each';
   // "All: 450", "$180 all".
-  const said = [scan.tokens[price.to + 1], scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]];
+  const labelled = price.from - 1 - Number(/[:=-]$/.test(before));
   const ends = /^.(?:[.,;!l)]|$)/.test(scan.plain.slice(price.to + 1, price.to + 3));
-  if ((ends && ALL.test(said[0]?.text ?? '')) || (ALL.test(said[1]?.text ?? '') && previous !== undefined)) {
+  if ((ends && says(scan, price.to + 1, 'all')) || (previous !== undefined && says(scan, labelled, 'all'))) {
     price.whole = true;
     return 'all';
   }
@@ -181,19 +177,16 @@ const isPerDistance = (scan: Scan, at: number): boolean => {
   return behind !== null && scan.tokens[at + behind[0].length]?.term?.sense === 'distance';
 };
 
-const ALL = /^(?:all|alles)$/;
+/** "Both for $60", "all three $700": the word stands a few letters before the price. */
+const isBesideAll = (scan: Scan, at: number): boolean =>
+  [at - 1, at - 2, at - 3, at - 4].some(
+    (i) =>
+      scan.clause[i] === scan.clause[at] &&
+      (scan.tokens[at]?.start ?? 0) - (scan.tokens[i]?.end ?? 0) <= 16 &&
+      saysWithin(scan, i, i + 1, 'all-or-both'),
+  );
 
-const wordsBehind = (scan: Scan, at: number): string =>
-  scan.tokens
-    .slice(at + 1, at + 5)
-    .map((token) => token.text)
-    .join(' ');
-
-const wordsBefore = (scan: Scan, at: number): string =>
-  scan.tokens
-    .slice(Math.max(0, at - 6), at)
-    .map((token) => token.text)
-    .join(' ');
+const saidBefore = (scan: Scan, at: number, cue: CueName): boolean => saysWithin(scan, at - 6, at, cue);
 
 const conditionBefore = (scan: Scan, at: number): string | undefined => {
   for (let i = at - 1; i >= Math.max(0, at - 4); i -= 1) {

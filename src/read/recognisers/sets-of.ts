@@ -1,5 +1,6 @@
 /** Sets of one make: "Three sets available. Each set is a pair of 10s and a pair of 25s": what each holds, times the sets. */
 import type { Price, Quantity } from '../mention.ts';
+import { says } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import { countBefore, isAside } from './nouns.ts';
 
@@ -7,8 +8,7 @@ const SETS = /(?<![$(])[nd](?=[mCz]{0,2}[tJz])/g;
 const EACH_SET = /e[tz](?=[:c%=z(-])/g;
 
 /** "Sets", or "stations" and the like, each of which holds several goods. */
-const isBundle = (scan: Scan, at: number): boolean =>
-  scan.tokens[at]?.term?.sense === 'bundle' || /^sets?\b/.test(scan.tokens[at]?.text ?? '');
+const isBundle = (scan: Scan, at: number): boolean => scan.tokens[at]?.term?.sense === 'bundle' || says(scan, at, 'sets');
 
 /** How many sets the ad speaks of; null when it does not tell. */
 function countSets(scan: Scan): number | null {

@@ -1,5 +1,6 @@
 /** What the prices of an ad are beside each other: the roles of each, former ones, those for more goods, and the unit that all are for. */
 import type { Price } from '../mention.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { roleOf, takenRole } from './price-roles.ts';
 
@@ -42,14 +43,11 @@ export function settlePrices(scan: Scan, found: Price[]): void {
 function isWithMore(scan: Scan, previous: Price | undefined, price: Price): boolean {
   if (previous?.role !== 'asking' || price.role !== 'asking' || price.amount <= previous.amount) return false;
   if (scan.clause[previous.to] !== scan.clause[price.from]) return false;
-  const between = scan.tokens.slice(previous.to + 1, price.from).map(({ text }) => text);
-  const first = /^[,;-]$/.test(between[0] ?? '') ? between[1] : between[0];
-  const orBefore = between.length <= 2 && /^(?:or|oder)$/.test(between.at(-1) ?? '');
+  const first = previous.to + 1 + Number(/^[,;-]$/.test(scan.tokens[previous.to + 1]?.text ?? ''));
+  const orBefore = price.from - previous.to <= 3 && says(scan, price.from - 1, 'or');
   const goods = scan.plain.slice(previous.to + 1, price.from).includes('k');
-  return (WITH.test(first ?? '') && goods) || (orBefore && WITH.test(scan.tokens[price.to + 1]?.text ?? ''));
+  return (first < price.from && says(scan, first, 'with') && goods) || (orBefore && says(scan, price.to + 1, 'with'));
 }
-
-const WITH = /^(?:with|mit|w)$/;
 
 /** "10s $15, 25s $35. That's per plate", "prices are per pair": what all prices before are for. */
 function spreadUnit(scan: Scan, found: readonly Price[]): void {
@@ -62,14 +60,14 @@ function spreadUnit(scan: Scan, found: readonly Price[]): void {
         (from > price.to && from - price.to <= 2 && scan.clause[from] === scan.clause[price.to]) ||
         Math.abs(price.from - at) <= 2,
     );
-    const before = scan.tokens.slice(Math.max(0, from - 3), from).map(({ text }) => text);
+    const told = [from - 3, from - 2, from - 1].some((i) => says(scan, i, 'prices-are'));
     const alone = scan.clause[from - 1] !== scan.clause[from] && /[.,;!l)]/.test(scan.plain[at + 1] ?? 'l');
-    if ((beside && !alone) || (!alone && !before.some((text) => PRICES_ARE.test(text)))) continue;
-    const told = (clause: number): Price[] =>
+    if ((beside && !alone) || (!alone && !told)) continue;
+    const asked = (clause: number): Price[] =>
       found.filter(({ role, from: start, to }) => role === 'asking' && to < from && scan.clause[start] === clause);
     const clause = scan.clause[from] ?? 0;
-    const same = told(clause);
-    for (const price of same.length > 0 ? same : told(clause - 1)) price.role = pair ? 'pair' : 'each';
+    const same = asked(clause);
+    for (const price of same.length > 0 ? same : asked(clause - 1)) price.role = pair ? 'pair' : 'each';
   }
 }
 
@@ -82,8 +80,6 @@ function spreadWeight(scan: Scan, found: readonly Price[]): void {
     if (alike && scan.clause[before.to] === scan.clause[price.from]) price.role = before.role;
   }
 }
-
-const PRICES_ARE = /^(?:that's|thats|prices|prices are|price|das ist|preise|alle preise|jeweils)$/;
 
 /** "$200, actually $180", "I want 200 no make it 180": the second takes the place of the first. */
 const isTakenBack = (scan: Scan, price: Price, next: Price): boolean =>
@@ -100,4 +96,4 @@ function isLowered(scan: Scan, price: Price, next: Price): boolean {
 
 /** "From 275 to 240". */
 export const isFromTo = (scan: Scan, from: number, to: number): boolean =>
-  /^(?:to|down to|auf)$/.test(scan.tokens[to - 1]?.text ?? '') && /^(?:from|von)$/.test(scan.tokens[from - 1]?.text ?? '');
+  says(scan, to - 1, 'to') && says(scan, from - 1, 'from');

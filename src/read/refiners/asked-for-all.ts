@@ -1,5 +1,6 @@
 /** A price for everything: "$200 takes it all", "package $700"; the cheapest of several stands, and a unit price beside it is kept. */
 import type { Price } from '../mention.ts';
+import { says, saysWithin } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import { type Asked, basisOf, inUnit, NOTHING, type Sums, setOwnPrices, setPricesOfEach } from './asked.ts';
 import type { Draft } from './draft.ts';
@@ -43,7 +44,7 @@ function askedForSome(scan: Scan, price: Price, live: readonly Draft[]): Asked |
 
 /** "Bench $50, stands $70 or $100 for both": two goods with their own prices on its line, and no other price. */
 function isForBoth(scan: Scan, price: Price, covers: readonly Cover[]): boolean {
-  const both = scan.tokens.slice(Math.max(0, price.from - 3), price.to + 4).some(({ text }) => /\b(?:both|beides?)\b/.test(text));
+  const both = saysWithin(scan, price.from - 3, price.to + 4, 'both');
   const own = covers.filter((cover) => cover.price !== price && cover.drafts.length === 1 && cover.price.role === 'asking');
   const line = scan.tokens[price.from]?.line;
   return both && own.length === 2 && covers.length <= 4 && own.every((cover) => scan.tokens[cover.price.from]?.line === line);
@@ -85,7 +86,7 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
     perWeight !== null &&
     perWeight.to < lowest.from &&
     Math.abs(product - lowest.amount) <= 0.02 * product &&
-    /^(so|=|thus|makes|also|macht)$/.test(scan.tokens[lowest.from - 1]?.text ?? '');
+    (scan.plain[lowest.from - 1] === '=' || says(scan, lowest.from - 1, 'so'));
   const basis = worked ? basisOf(perWeight) : 'lot';
   return { ...NOTHING, amount: lowest.amount, basis, unitAmount: unit?.amount ?? null, price: lowest, unitPrice: unit };
 }

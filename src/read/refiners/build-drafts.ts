@@ -4,6 +4,7 @@ import type { Noun, Quantity, Total } from '../mention.ts';
 import { countBefore, isAside } from '../recognisers/nouns.ts';
 import { pronounOwner } from '../recognisers/pronouns.ts';
 import { isTradedAway, isTradedFor } from '../recognisers/traded-for.ts';
+import { says } from '../text/says.ts';
 import { blank, type Scan } from '../text/scan.ts';
 import { assignKinds, sizeKind } from './assign-kinds.ts';
 import { type Draft, draft } from './draft.ts';
@@ -46,9 +47,7 @@ function isSought(scan: Scan, from: number): boolean {
 
 /** "Missing two 45s", "leider fehlt eine 5 kg Scheibe", "eine 5 kg Scheibe fehlt". */
 function isMissing(scan: Scan, { from, to }: Quantity): boolean {
-  const said = (at: number): boolean =>
-    scan.clause[at] === scan.clause[from] &&
-    /^(?:missing|is missing|are missing|fehlt|fehlen)$/.test(scan.tokens[at]?.text ?? '');
+  const said = (at: number): boolean => scan.clause[at] === scan.clause[from] && says(scan, at, 'missing');
   return (
     said(from - 1) ||
     (scan.plain[from - 1] === 'a' && said(from - 2)) ||

@@ -2,30 +2,23 @@
 import type { Asking, Fact } from '../../listing/reading.ts';
 import { type Money, money } from '../../units/money.ts';
 import type { Price } from '../mention.ts';
+import { says } from '../text/says.ts';
 import { type Scan, span } from '../text/scan.ts';
 import type { Asked } from './asked.ts';
 
-const ASKED_NOT_TO = /^(?:contact|message|email|text|call|bother)$/;
 /** Whether an offer is what nobody is to write or call about. */
 const isForbidden = (scan: Scan, at: number): boolean =>
-  scan.tokens
-    .slice(Math.max(0, at - 9), at)
-    .some(
-      ({ text }, index, before) =>
-        ASKED_NOT_TO.test(text) &&
-        scan.plain[at - before.length + index - 1] === 'N' &&
-        scan.clause[at - before.length + index] === scan.clause[at],
-    );
+  [9, 8, 7, 6, 5, 4, 3, 2, 1]
+    .map((back) => at - back)
+    .some((i) => says(scan, i, 'contact') && scan.plain[i - 1] === 'N' && scan.clause[i] === scan.clause[at]);
 
 /** "Flexible on the stands", "Bench: make offer": said of some of the goods, where there are others. */
 function isOfSome(scan: Scan, at: number): boolean {
   const behind = scan.plain.slice(at + 1, at + 8);
-  if (/^[zw]a?[mC]{0,2}k/.test(behind) && ON.test(scan.tokens[at + 1]?.text ?? '')) return true;
+  if (/^[zw]a?[mC]{0,2}k/.test(behind) && says(scan, at + 1, 'concerning')) return true;
   const before = scan.plain.slice(Math.max(0, at - 7), at);
   return /(?:^|[l.;•])[mC]{0,3}k[:-]$/.test(before) && (scan.tokens[at]?.line ?? 0) > 0;
 }
-
-const ON = /^(?:on|for|bei|auf|fur)$/;
 
 /** First letter of a class in the text that no "not" stands before. */
 function term(scan: Scan, letter: string, various: boolean): Fact<boolean> | null {
@@ -63,13 +56,11 @@ function conceded(scan: Scan, asked: Asked, prices: readonly Price[]): Fact<bool
       from >= 0 &&
       amount < (asked.amount ?? 0) &&
       amount >= 0.6 * (asked.amount ?? 0) &&
-      scan.tokens.slice(Math.max(0, from - 3), from).some(({ text }) => WOULD_TAKE.test(text)) &&
+      [from - 3, from - 2, from - 1].some((i) => says(scan, i, 'would-perhaps')) &&
       !/^[^.;!l]{0,6}N/.test(scan.plain.slice(to + 1, to + 9)),
   );
   return price ? { value: true, basis: 'stated', rule: 'open-to-offers', evidence: [span(scan, price.from, price.to)] } : null;
 }
-
-const WOULD_TAKE = /^(?:would take|i'd take|id take|i would take|i'd|id|would|could take)$/;
 
 /**
  * `various`: whether goods of more than one kind are offered, of which some may have terms of their own. `shown` is what the page shows as the

@@ -1,5 +1,6 @@
 /** Goods that the ad says are gone: "45s are sold", "SOLD - curl bar", or struck through on the page. */
 import type { Span } from '../../listing/page-listing.ts';
+import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
@@ -41,10 +42,10 @@ function exceptions(scan: Scan): { clause: number; kinds: Set<string>; weights: 
   for (let at = 0; at < scan.plain.length; at += 1) {
     const clause = scan.clause[at] ?? 0;
     const except =
-      scan.letters[at] === 'Y' && ALL_BEFORE.test(words(scan, at - 2, at)) && scan.plain.slice(at + 1, at + 3).includes('Q');
-    const only =
-      ONLY.test(scan.tokens[at]?.text ?? '') &&
-      (LEFT_AT_END.test(words(scan, at + 1, at + 7)) || LEFT_FOR_SURE.test(scan.plain.slice(at + 1, at + 11)));
+      scan.letters[at] === 'Y' &&
+      (says(scan, at - 1, 'all') || says(scan, at - 1, 'all-sold')) &&
+      scan.plain.slice(at + 1, at + 3).includes('Q');
+    const only = says(scan, at, 'only') && (isLeftAtEnd(scan, at + 1) || LEFT_FOR_SURE.test(scan.plain.slice(at + 1, at + 11)));
     if (!except && !only) continue;
     const kinds = new Set<string>();
     const weights = new Set<number>();
@@ -59,17 +60,14 @@ function exceptions(scan: Scan): { clause: number; kinds: Set<string>; weights: 
   return null;
 }
 
-const ALL_BEFORE = /\b(?:all|everything|alles|alle)$/;
-const ONLY = /^(?:only|only the|just the|nur noch|es ist nur noch|nur)$/;
 /** "Just the plates are left for sure, …" */
 const LEFT_FOR_SURE = /^a?[mC]{0,3}(?:k|n-?[uhs]k?|vk?)z?&[zw]{0,2}(?:[.,!;)l]|$)/;
-const LEFT_AT_END = /^(?:the |die |der |das )?(?:\S+ ){1,3}(?:left|remaining|da|ubrig)(?: [.,!;].*|\s*)$/;
 
-const words = (scan: Scan, from: number, to: number): string =>
-  scan.tokens
-    .slice(Math.max(0, from), Math.max(0, to))
-    .map(({ text }) => text)
-    .join(' ');
+/** "Only the bar left.": one to three words, with an article at most, and the end. */
+function isLeftAtEnd(scan: Scan, at: number): boolean {
+  const first = at + Number(says(scan, at, 'article'));
+  return [first + 1, first + 2, first + 3].some((i) => says(scan, i, 'left') && /[.,!;l]/.test(scan.plain[i + 1] ?? 'l'));
+}
 
 /** "SOLD: rack and bench", but "Sold the rack so I'm selling the rest: bench $75". */
 function isSaidBehind(scan: Scan, item: Draft, at: number): boolean {
@@ -78,7 +76,7 @@ function isSaidBehind(scan: Scan, item: Draft, at: number): boolean {
   );
   return !scan.tokens
     .slice(at + 1, Number.isFinite(from) ? from : at + 1)
-    .some(({ text, term }) => term?.sense === 'rest' || /^(?:selling|still|available|asking|verkaufe|gebe)$/.test(text));
+    .some(({ text, term }) => term?.sense === 'rest' || scan.language.cues['still-selling'].whole.test(text));
 }
 
 /** The goods right before the word, and with "are" those that a list joins to them ("45s and 35s are sold", but "45s $60, 25s SOLD"). */
@@ -86,13 +84,8 @@ function together(scan: Scan, before: readonly Draft[], ends: (item: Draft) => n
   const [last] = before;
   if (!last) return [];
   const goods = [last];
-  const plural = /\b(are|have|both|all)\b/.test(
-    scan.tokens
-      .slice(Math.max(0, at - 2), at + 1)
-      .map(({ text }) => text)
-      .join(' '),
-  );
-  const bare = /^(?:sold|gone|verkauft|weg)$/.test(scan.tokens[at]?.text ?? '');
+  const plural = saysWithin(scan, at - 2, at + 1, 'plural');
+  const bare = says(scan, at, 'gone');
   for (const item of before.slice(1)) {
     const next = goods[goods.length - 1];
     if (!next) break;

@@ -1,5 +1,6 @@
 /** Joins drafts that speak of the same goods (a title repeated in the body), and adds up those that are several lots of one size. */
 import { inPounds } from '../../units/mass.ts';
+import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
@@ -21,8 +22,7 @@ const isDefinite = (scan: Scan, item: Draft): boolean =>
   scan.tokens.slice(Math.max(0, firstToken(item) - 1), firstToken(item) + 1).some(({ term }) => term?.sense === 'definite');
 
 /** "Eine 5er hat einen Riss", "a 45 has a chip": the verb within the condition. */
-const isSaidToHave = (scan: Scan, at: number): boolean =>
-  scan.plain[at] === 'C' && /^(?:hat|has|had|is|ist|are|sind|haben|have)\b/.test(scan.tokens[at]?.text ?? '');
+const isSaidToHave = (scan: Scan, at: number): boolean => scan.plain[at] === 'C' && says(scan, at, 'has');
 
 /** "Four 15 kg … one 15 kg disc with a hairline crack": one of those that were told, of which the ad has something to say. */
 function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
@@ -129,8 +129,6 @@ export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
 }
 
 /** A noun with no weight says nothing beside weighed goods of its kind but what holds for all of them; a bar without a weight is the bar that has one. */
-const LOOSE = /^(?:free )?weights?$|^gewichte?$/;
-
 /** Named in the first line, and nowhere else in this way. */
 const isTitle = (scan: Scan, item: Draft): boolean => item.places.every(({ from }) => scan.tokens[from]?.line === 0);
 
@@ -166,7 +164,7 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
       item.kind === 'plate' &&
       item.ownPrice === null &&
       weighed.some(({ kind }) => kind === 'dumbbell' || kind === 'kettlebell') &&
-      LOOSE.test(scan.tokens[item.kindAt]?.text ?? '')
+      says(scan, item.kindAt, 'weights')
     )
       continue;
     // "Youth barbells and plates" in the title, and below it each bar with its weight.
@@ -218,11 +216,7 @@ const wordOf = (scan: Scan, item: Draft): string => (scan.tokens[item.places[0]?
 export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
   for (const gone of drafts) {
     if (!gone.sold || (gone.count !== null && !gone.count.implied)) continue;
-    const before = scan.tokens
-      .slice(Math.max(0, firstToken(gone) - 3), firstToken(gone) + 1)
-      .map(({ text }) => text)
-      .join(' ');
-    if (/\b(other|another|extra|more|second|last|some)\b/.test(before)) continue;
+    if (saysWithin(scan, firstToken(gone) - 3, firstToken(gone) + 1, 'others')) continue;
     // "The bar that came with it was junk, I threw it out": that one, and no other.
     if (gone.places.some(({ to }) => scan.tokens[to + 1]?.term?.sense === 'which')) continue;
     // "Dumbbells gone" are all of them, of whatever weight.

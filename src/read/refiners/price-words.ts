@@ -1,12 +1,13 @@
 /** What the words around a price say of it: a part's price, a remark, a named lot, room to haggle, an update, goods that we do not know. */
 import type { Price } from '../mention.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 
 /** "Just the plates $900", "only the rack for $300". */
 export function isForPart(scan: Scan, price: Price): boolean {
   for (let i = price.from - 1; i >= Math.max(0, price.from - 8) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
     if (scan.tokens[i]?.term?.sense === 'only') return true;
-    const verb = /^(?:is|are|now|ist|jetzt)$/.test(scan.tokens[i]?.text ?? '');
+    const verb = says(scan, i, 'is-now');
     if (!verb && !'amCkwnduhs:-=c'.includes(scan.plain[i] ?? 'l')) return false;
   }
   return false;
@@ -81,15 +82,10 @@ function isPriced(scan: Scan, at: number): boolean {
   return false;
 }
 
-const WOULD = /^(?:would|i'd|id|could|might|may|i'll|ill|will|we'd|wurde)$/;
-
 /** "I'd take 40" behind an asking price is room to haggle, not the price; "take both for $180" is an offer. */
 export function isConcession(scan: Scan, price: Price): boolean {
-  for (let i = Math.max(0, price.from - 5); i < price.from; i += 1) {
-    const text = scan.tokens[i]?.text ?? '';
-    if (/^(?:accept|would take|i'd take|id take|i would take|will take|nehme)$/.test(text)) return true;
-    if (/^takes?$/.test(text) && WOULD.test(scan.tokens[i - 1]?.text ?? '')) return true;
-  }
+  for (let i = Math.max(0, price.from - 5); i < price.from; i += 1)
+    if (says(scan, i, 'would-take') || (says(scan, i, 'take') && says(scan, i - 1, 'would'))) return true;
   return false;
 }
 
@@ -97,13 +93,7 @@ export function isConcession(scan: Scan, price: Price): boolean {
 export function isUpdated(scan: Scan, price: Price): boolean {
   const line = scan.tokens[price.from]?.line;
   for (let i = price.from - 1; i >= Math.max(0, price.from - 60) && scan.tokens[i]?.line === line; i -= 1) {
-    const token = scan.tokens[i];
-    if (
-      token?.term?.sense === 'update' ||
-      token?.text === 'now' ||
-      /^(reduced|dropped|lowered|price drop)/.test(token?.text ?? '')
-    )
-      return true;
+    if (scan.tokens[i]?.term?.sense === 'update' || says(scan, i, 'now') || says(scan, i, 'lowered')) return true;
   }
   return false;
 }
@@ -113,5 +103,5 @@ export const TOLD_RULES = ['price-told', 'price-now', 'price-spoken'];
 /** "asking $260", "I want 260": a word of asking stands right before the price. */
 export function isAsked(scan: Scan, price: Price): boolean {
   const told = price.from < 0 ? null : /A[aU:=-]{0,2}$/.exec(scan.plain.slice(Math.max(0, price.from - 3), price.from));
-  return told !== null && /ask|want|sell|price/.test(scan.tokens[price.from - told[0].length]?.text ?? '');
+  return told !== null && says(scan, price.from - told[0].length, 'asks');
 }

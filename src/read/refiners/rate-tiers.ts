@@ -18,13 +18,14 @@ function leastBetween(scan: Scan, from: number, to: number): number | null {
     const behind = scan.tokens[i + 2];
     const up = behind?.term?.sense === 'and-up' || (behind?.text === '+' && i + 2 <= to + 1);
     const before = scan.tokens.slice(Math.max(from, i - 3), i);
-    const over = before.some(({ term, text }) => (term?.sense === 'bound' && !LESS.test(text)) || term?.sense === 'takes-least');
+    const over = before.some(
+      ({ term, text }) =>
+        (term?.sense === 'bound' && !scan.language.cues.under.whole.test(text)) || term?.sense === 'takes-least',
+    );
     if (up || over) return inPounds({ value: valueAt(scan, i) ?? 0, unit });
   }
   return null;
 }
-
-const LESS = /^(?:under|less than|unter|weniger als)$/;
 
 /** The rate that holds when all of it is taken; null when the rates are not told apart by weight. */
 export function rateForAll(scan: Scan, weighed: readonly Price[], pounds: number | null): Price | null {

@@ -2,6 +2,7 @@
 import { type Fact, isPlate } from '../../listing/reading.ts';
 import { inPounds, type Weight } from '../../units/mass.ts';
 import type { Total } from '../mention.ts';
+import { saysWithin } from '../text/says.ts';
 import { type Scan, span } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
@@ -16,20 +17,9 @@ const namesPlates = (scan: Scan, { from, to }: Total): boolean =>
 
 /** "265 lb set minus one 10", "Set 80 kg, eine Scheibe fehlt", "used to be a 300 lb set": the name of what it was. */
 function isIncomplete(scan: Scan, { from, to }: Total): boolean {
-  const words = (start: number, end: number): string =>
-    scan.tokens
-      .slice(Math.max(0, start), end)
-      .map(({ text }) => text)
-      .join(' ');
-  const before = words(from - 5, from);
   let end = to + 1;
   while (end < to + 14 && scan.clause[end] === scan.clause[to]) end += 1;
-  return (
-    /\b(?:used to be|once|was|originally|ehemals|war mal|urspr\S*)\b[^.]{0,12}$/.test(before) ||
-    /\b(?:minus|missing|short|less|lacks|lacking|fehlt|fehlen|unvollstandig|nicht mehr vollstandig|not complete|incomplete)\b/.test(
-      words(to + 1, end),
-    )
-  );
+  return saysWithin(scan, from - 3, from, 'once') || saysWithin(scan, to + 1, end, 'incomplete');
 }
 
 /** "A 300 lb set (the bar that came with it was junk, I threw it out)": a part that is gone, told in the set's own sentence. */

@@ -97,7 +97,7 @@ it.each([
   ['Olympic plates. $200 takes all four 45s', '200 lot | 4 plate 45 lb'],
   ['Olympic barbell, get all 3 25 lb plates for $50', '50 lot | 1 bar, 3 plate 25 lb'],
   ['Kettlebells 35 lb x 4, $25 each or $90 for all 4', '90 lot of 25 | 4 kettlebell 35 lb'],
-  ['Olympic bar 45 lb x 3, $60 each, take all three, $150', '150 lot of 60 | 3 bar 45 lb'],
+  ['3 olympic bars 45 lb, $60 each, take all three, $150', '150 lot of 60 | 3 bar 45 lb'],
 ])('%s: the count is that of the goods, where goods follow', (text, said) => expect(offer(text)).toBe(said));
 
 describe('German', () => {

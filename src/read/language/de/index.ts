@@ -1,6 +1,8 @@
 import { type Dictionary, dictionary } from '../../text/terms.ts';
+import { type Cues, cues } from '../cues.ts';
 import type { Language } from '../language.ts';
 import { CONDITIONS } from './conditions.ts';
+import { CUES } from './cues.ts';
 import { NOUNS } from './nouns.ts';
 import { OTHER_GOODS } from './other-goods.ts';
 import { MEASURES, PRICES, RELATIONS } from './senses.ts';
@@ -34,6 +36,7 @@ function amountOf(digits: string): number {
 /** Built when the first German ad comes: most sessions meet none, and it takes longer than reading one. */
 let built: Dictionary | undefined;
 let topics: Dictionary | undefined;
+let asked: Cues | undefined;
 
 export const GERMAN: Language = {
   code: 'de',
@@ -50,6 +53,10 @@ export const GERMAN: Language = {
   get dictionary() {
     built ??= dictionary([NOUNS, OTHER_GOODS, COUNTS, UNITS, MONEY, MODIFIERS, PRICES, RELATIONS, MEASURES, CONDITIONS]);
     return built;
+  },
+  get cues() {
+    asked ??= cues(CUES);
+    return asked;
   },
   get topics() {
     topics ??= dictionary([TOPICS]);

@@ -1,7 +1,9 @@
 import { dictionary } from '../../text/terms.ts';
+import { cues } from '../cues.ts';
 import type { Language } from '../language.ts';
 import { AROUND, PARTS, THINGS } from './around-conditions.ts';
 import { CONDITIONS } from './conditions.ts';
+import { CUES } from './cues.ts';
 import { NOUNS } from './nouns.ts';
 import { TOPICS } from './other-topics.ts';
 import { OTHER_TRADES } from './other-trades.ts';
@@ -12,6 +14,7 @@ import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
 /** English: "1,200.50"; a comma before one or two digits is a decimal sign only where a European unit follows ("2,5 kg", "10,50 €"). */
 export const ENGLISH: Language = {
   code: 'en',
+  cues: cues(CUES),
   currency: 'USD',
   number:
     /\d{1,3}(?:\.\d{3}){1,3}(?:,\d{2}(?!\d)|(?=,-)|(?= ?(?:€|eur)))|(?<=€ ?)\d{1,3}(?:\.\d{3})+(?!\d)|(?<=€ ?)\d{1,5},\d{2}(?!\d)|\d{1,3}(?:,\d{3}){1,4}(?!\d)(?:\.\d{1,6})?|\d{1,15},\d{1,2}(?= ?(?:kg|kilo|mm|cm|m(?![a-z])|€|eur))|\d{1,15}(?:\.\d{1,6})?|\.\d{1,6}/y,

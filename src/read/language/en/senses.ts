@@ -6,9 +6,10 @@ export const PRICES: readonly Entry[] = [
   ['take|takes', { code: 'A', sense: 'take' }],
   ['make it|no make it|no call it', { code: 'A', sense: 'retract' }],
   [
-    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|wants|yours for|will take|i'll take|ill take|now|reduced to|dropped to|lowered to|marked down to|price drop|let go for|let it go for|letting go for|would like|looking to get|get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it|down to|now only|dropping to|lowering to|reducing to|new asking price|new asking price is",
-    { code: 'A' },
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|wants|yours for|will take|i'll take|ill take|reduced to|marked down to|price drop|let go for|let it go for|letting go for|looking to get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it|down to|reducing to|new asking price|new asking price is",
+    { code: 'A', sense: 'told' },
   ],
+  ['now|dropped to|lowered to|would like|get|now only|dropping to|lowering to', { code: 'A' }],
   [
     'then|old price|former price|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before|new over|new around|new about|new almost|new nearly|new close to|new was|new were|new they go for|new they run|new it was|brand new was|over new',
     { code: 'F' },

@@ -1,0 +1,101 @@
+/**
+ * Words that recognisers and refiners ask for by name, whatever else the dictionary says of them: each language tells them under the same names
+ * (en/cues.ts, de/cues.ts), as phrases parted by "|". A "*" at the end of a phrase stands for any ending.
+ */
+import { foldPhrase } from '../text/fold.ts';
+
+export type CueName =
+  /** "for 300": before a price. */
+  | 'for'
+  /** "From 275 to 240". */
+  | 'from'
+  | 'to'
+  /** "Bar $80, with plates $200". */
+  | 'with'
+  | 'or'
+  /** "Flexible on the stands": what terms are of. */
+  | 'concerning'
+  | 'under'
+  /** "$1.25/lb so $225 for all". */
+  | 'so'
+  /** "The plates are $90". */
+  | 'is-now'
+  /** What are for all goods, for both, for any one. */
+  | 'all'
+  | 'all-or-both'
+  | 'all-sold'
+  | 'both'
+  | 'any'
+  /** Words among which one speaks of the whole lot. */
+  | 'whole-lot'
+  /** A price for all that begins or is nothing but this: "takes all 300", "300 for everything". */
+  | 'takes-all'
+  | 'priced-for-all'
+  | 'before-price-of-all'
+  /** "Need 180 for it". */
+  | 'them'
+  /** "Bar's another hundred". */
+  | 'one-more'
+  /** One that stands for what a piece of money is worth: "a buck a pound". */
+  | 'unit-of-money'
+  | 'price'
+  | 'asks'
+  | 'new-price'
+  | 'lowered'
+  | 'prices-are'
+  | 'now'
+  /** "Current bid $40". */
+  | 'bid'
+  | 'costs'
+  /** A price that may be what it cost new. */
+  | 'perhaps-former'
+  | 'shipped'
+  /** Room to haggle: "would take 40". */
+  | 'take'
+  | 'would'
+  | 'would-take'
+  | 'would-perhaps'
+  /** What nobody is to do: "do not contact me with offers". */
+  | 'contact'
+  /** What is gone, left or not whole. */
+  | 'missing'
+  | 'incomplete'
+  | 'once'
+  | 'gone'
+  | 'only'
+  | 'left'
+  | 'article'
+  | 'still-selling'
+  | 'plural'
+  | 'others'
+  /** "A 45 has a chip": the verb within a condition. */
+  | 'has'
+  /** "Weights" alone, which may be anything. */
+  | 'weights'
+  | 'the'
+  | 'style'
+  | 'sets';
+
+export interface Cue {
+  /** Whether a token's text is one of the phrases. */
+  readonly whole: RegExp;
+  /** Whether words hold one of the phrases. */
+  readonly within: RegExp;
+}
+
+export type Cues = Readonly<Record<CueName, Cue>>;
+
+/** Builds them; an empty list holds of nothing. */
+export function cues(phrases: Readonly<Record<CueName, string>>): Cues {
+  const built = Object.entries(phrases).map(([name, list]): [string, Cue] => {
+    const said = list === '' ? '(?!)' : list.split('|').map(foldPhrase).join('|');
+    return [
+      name,
+      {
+        whole: new RegExp(`^(?:${said.replaceAll('*', '.{0,40}')})$`),
+        within: new RegExp(`\\b(?:${said.replaceAll('*', '\\S{0,40}')})(?!\\w)`),
+      },
+    ];
+  });
+  return Object.fromEntries(built) as unknown as Cues;
+}

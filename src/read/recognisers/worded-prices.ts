@@ -1,0 +1,102 @@
+/** Bare numbers that the words around them make prices, though none asks for them: "500 now", "a hundred and fifty for all", "the rest is 240". */
+import type { Price } from '../mention.ts';
+import { says } from '../text/says.ts';
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { putAmount, putNumber } from './found-price.ts';
+
+/** "500 now". */
+const NOW = /([ni])(?=A[.,;!l)])/dg;
+/** "asking three fifty". */
+const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
+const FOR_ALL = /([ni])(?=L|wap)/dg;
+/** "für hundertfünfzig", "for one seventy five": a number in words at the end of the clause. */
+const IN_WORDS = /w(a?)(i)(?=[.,;!l)]|$)/dg;
+/** "Rack, bar, 4x45 for 500." */
+const FOR_GOODS_TOLD = /(?<=[km)snv])w(n)(?=[.!l]|$)/dg;
+/** "Bar's another hundred". */
+const ANOTHER = /[zm](i)(?=[.,;!l)c]|$)/dg;
+/** "Rest 90", "rest is 240". */
+const FOR_REST = /z[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
+/** "New price 180": with a word that tells of former prices too. */
+const NEWLY = /F[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
+/** "Need 180 for it". */
+const FOR_IT = /([ni])(?=wz(?:[.,;!l)]|$))/dg;
+const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
+/** "All: 450", "rack $100, bench $60 or all 140". */
+const ALL_BEFORE = /(?<=[l.,;(]|^|[l.,;(M]z)z[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
+
+interface Wording {
+  readonly pattern: RegExp;
+  readonly rule: string;
+  readonly least: number;
+  /** Whether the words are such; `from` and `to` are those of the match, of which the number is one. */
+  readonly is: (scan: Scan, from: number, to: number, found: readonly Price[]) => boolean;
+}
+
+/** In this order. The number is the last token of the match, or the only one. */
+const WORDINGS: readonly Wording[] = [
+  {
+    pattern: FOR_ALL,
+    rule: 'price-for-all',
+    least: 15,
+    is: (scan, _, to) => scan.tokens[to + 1]?.term?.sense === 'whole' || says(scan, to + 1, 'priced-for-all'),
+  },
+  { pattern: IN_WORDS, rule: 'price-in-words', least: 20, is: (scan, from) => says(scan, from, 'for') },
+  {
+    pattern: FOR_GOODS_TOLD,
+    rule: 'price-for-goods',
+    least: 60,
+    is: (scan, from, _, found) => found.length === 0 && says(scan, from, 'for'),
+  },
+  {
+    pattern: ANOTHER,
+    rule: 'price-in-words',
+    least: 50,
+    is: (scan, from, _, found) => found.length > 0 && says(scan, from, 'one-more'),
+  },
+  { pattern: FOR_REST, rule: 'price-for-rest', least: 10, is: (scan, from) => scan.tokens[from]?.term?.sense === 'rest' },
+  {
+    pattern: NEWLY,
+    rule: 'price-now',
+    least: 10,
+    is: (scan, from, _, found) => found.length === 0 && says(scan, from, 'new-price'),
+  },
+  {
+    pattern: FOR_IT,
+    rule: 'price-told',
+    least: 20,
+    is: (scan, from, to, found) => found.length === 0 && says(scan, to + 2, 'them') && scan.plain[from - 1] !== 'F',
+  },
+  { pattern: BEFORE_TERMS, rule: 'price-before-terms', least: 10, is: () => true },
+];
+
+export function readWordedPrices(scan: Scan, found: Price[]): void {
+  findAll(scan, NOW, ({ from }) =>
+    says(scan, from + 1, 'now') && (valueAt(scan, from) ?? 0) >= 15 ? putNumber(scan, found, 'price-now', from) : false,
+  );
+  findAll(scan, SPOKEN, ({ from, to, group }) => {
+    const first = group(1)?.[0] ?? from;
+    const [hundreds, rest] = [valueAt(scan, first) ?? 0, valueAt(scan, to) ?? 0];
+    if (hundreds > 9 || rest < 10 || rest > 99) return false;
+    return putAmount(scan, found, {
+      rule: 'price-spoken',
+      from: first,
+      to,
+      amount: hundreds * 100 + rest,
+      currency: null,
+      sure: true,
+    });
+  });
+  for (const { pattern, rule, least, is } of WORDINGS)
+    findAll(scan, pattern, ({ from, to }) =>
+      (valueAt(scan, to) ?? 0) >= least && is(scan, from, to, found) ? putNumber(scan, found, rule, to) : false,
+    );
+}
+
+/** "All: 450", read last: beside two other prices. */
+export function readPriceOfAll(scan: Scan, found: Price[]): void {
+  if (found.length >= 2)
+    findAll(scan, ALL_BEFORE, ({ from, to }) =>
+      says(scan, from, 'all') && (valueAt(scan, to) ?? 0) >= 20 ? putNumber(scan, found, 'price-for-all', to) : false,
+    );
+}
