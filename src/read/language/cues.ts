@@ -78,7 +78,7 @@ export type CueName =
 
 export interface Cue {
   /** Whether a token's text is one of the phrases. */
-  readonly whole: RegExp;
+  readonly is: (text: string) => boolean;
   /** Whether words hold one of the phrases. */
   readonly within: RegExp;
 }
@@ -88,12 +88,14 @@ export type Cues = Readonly<Record<CueName, Cue>>;
 /** Builds them; an empty list holds of nothing. */
 export function cues(phrases: Readonly<Record<CueName, string>>): Cues {
   const built = Object.entries(phrases).map(([name, list]): [string, Cue] => {
-    const said = list === '' ? '(?!)' : list.split('|').map(foldPhrase).join('|');
+    const all = list === '' ? [] : list.split('|').map(foldPhrase);
+    const [plain, open] = [new Set(all.filter((phrase) => !phrase.includes('*'))), all.filter((phrase) => phrase.includes('*'))];
+    const starred = open.length > 0 ? new RegExp(`^(?:${open.join('|').replaceAll('*', '.{0,40}')})$`) : null;
     return [
       name,
       {
-        whole: new RegExp(`^(?:${said.replaceAll('*', '.{0,40}')})$`),
-        within: new RegExp(`\\b(?:${said.replaceAll('*', '\\S{0,40}')})(?!\\w)`),
+        is: (text) => plain.has(text) || starred?.test(text) === true,
+        within: new RegExp(all.length > 0 ? `\\b(?:${all.join('|').replaceAll('*', '\\S{0,40}')})(?!\\w)` : '(?!)'),
       },
     ];
   });

@@ -105,6 +105,7 @@ const LOWERED = /F[a:U]?([ni])z([ni])(?![uhqsfxJ])/g;
 
 /** Pairs of number tokens: the former price and the one now. */
 export function loweredPrices(scan: Scan): (readonly [former: number, now: number])[] {
+  if (!scan.plain.includes('F')) return [];
   return [...lettersOf(scan).matchAll(LOWERED)].flatMap(({ index, 0: whole }) => {
     const now = index + whole.length - 1;
     const former = now - 2;

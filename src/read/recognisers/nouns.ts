@@ -63,10 +63,18 @@ function asksIn(scan: Scan, at: number): boolean {
 
 /** "On the thick kind of bar". */
 const isKindOf = (scan: Scan, at: number): boolean =>
-  [at, at + 1].some((i) => scan.tokens[i]?.term?.sense === 'kind-of') && 'zS'.includes(scan.plain[at] ?? '_');
+  scan.senses.has('kind-of') &&
+  [at, at + 1].some((i) => scan.tokens[i]?.term?.sense === 'kind-of') &&
+  'zS'.includes(scan.plain[at] ?? '_');
 
 const isThickness = (scan: Scan, at: number): boolean =>
   'f"'.includes(scan.plain[at] ?? '_') && scan.plain[at - 1] === 'n' && (valueAt(scan, at - 1) ?? 9) <= 3;
+
+/** Whether the word before the noun makes it a place. */
+function isAbout(scan: Scan, at: number, fitted: boolean): boolean {
+  const { text, term } = tokenBefore(scan, at) ?? {};
+  return (fitted || text !== 'on') && (ABOUT.includes(text ?? '') || term?.sense === 'place') && !isRepriced(scan, at);
+}
 
 /** `fitted`: whether "slides on a 2 inch bar" makes the bar one; it tells of the trade all the same. */
 export function isAside(scan: Scan, at: number, fitted = true): boolean {
@@ -76,7 +84,9 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
   // "The thick kind of bar" is a bar.
   const said = before.slice(before.length - (at - start));
-  const near = /[zS]/.test(said) ? [...said].map((letter, i) => (isKindOf(scan, start + i) ? 'm' : letter)).join('') : said;
+  const near = scan.senses.has('kind-of')
+    ? [...said].map((letter, i) => (isKindOf(scan, start + i) ? 'm' : letter)).join('')
+    : said;
   if (isTradedFor(scan, at) || isTurnedTo(scan, at)) return true;
   // "Missing the collars", "es fehlen die Verschlüsse".
   if (says(scan, scan.plain[at - 1] === 'a' ? at - 2 : at - 1, 'missing')) return true;
@@ -89,20 +99,16 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   const behind = scan.plain.slice(at + 1, at + 7);
   const end = behind.search(/[l.;!?]/);
   const after = end === -1 ? behind : behind.slice(0, end);
-  if (/N[amoCz]{0,2}(?:k[zc,][amC]{0,2}){0,2}$/.test(near)) return true;
-  if (/Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
-  if (/X[amCXBndfGS/"']{0,5}$/.test(near) || /W[amCz]{0,3}$/.test(near)) return true;
+  // Asked for by their letters first: most nouns have none of them near, and every noun of the ad comes by here.
+  if (near.includes('N') && /N[amoCz]{0,2}(?:k[zc,][amC]{0,2}){0,2}$/.test(near)) return true;
+  if (near.includes('Q') && /Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
+  if (/[XW]/.test(near) && /X[amCXBndfGS/"']{0,5}$|W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", "takes 5 bars", "takes 2 inch plates", but "$50 takes the rack".
-  const takes = /(?<![$nM_])A[mCndf"]{0,4}$/.exec(near);
+  const takes = near.includes('A') ? /(?<![$nM_])A[mCndf"]{0,4}$/.exec(near) : null;
   if (takes && says(scan, start + takes.index, 'take')) return true;
-  if (
-    !isRepriced(scan, at) &&
-    (fitted || tokenBefore(scan, at)?.text !== 'on') &&
-    (ABOUT.includes(tokenBefore(scan, at)?.text ?? '') || tokenBefore(scan, at)?.term?.sense === 'place') &&
-    ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other')
-  )
-    return true;
-  if (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isLeftOutLater(scan, at) || isJoinedToLeftOut(scan, at, after)) return true;
+  if (ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other') && isAbout(scan, at, fitted)) return true;
+  if (after.includes('Q') && (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isJoinedToLeftOut(scan, at, after))) return true;
+  if (isLeftOutLater(scan, at)) return true;
   // "the bar sits in notches" of a rack.
   if (
     scan.tokens[at]?.text === 'bar' &&
@@ -115,6 +121,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     )
   )
     return true;
+  if (!near.includes('w')) return false;
   // "Für 30er Stangen." begins a sentence that names no price.
   if (start > clauseStart && /^w[am]{0,3}$/.test(near) && !asksIn(scan, at)) return true;
   // "A rack for 6 bars", but "$40 for 2 bars".
@@ -134,6 +141,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
 
 /** "Downsizing to just dumbbells", "switched to kettlebells and dumbbells": what the seller goes on with. */
 function isTurnedTo(scan: Scan, at: number): boolean {
+  if (!scan.senses.has('turn-to')) return false;
   for (let i = at - 1; i >= 0 && at - i < 7 && scan.clause[i] === scan.clause[at]; i -= 1) {
     if (scan.tokens[i]?.term?.sense === 'turn-to') return true;
     if (!'amCkc'.includes(scan.plain[i] ?? '_')) return false;

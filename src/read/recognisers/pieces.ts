@@ -14,16 +14,17 @@ const GOODS_BEHIND = new RegExp(`^\\.[aeo]?${MODIFIERS}[nvk]`);
 
 export function readPieces(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
-  findAll(scan, PIECES_WITH, ({ from, to, group }) => {
-    const [start, end] = group(3) ?? [to, to];
-    const weight = weightAt(scan, start, end);
-    const count = valueAt(scan, from);
-    const link = scan.tokens[start - 1];
-    const linked = link?.term?.sense === 'with' || scan.plain[start - 1] === '@';
-    if (!linked || !weight || !isStock(count) || !isSize(weight.value, weight.unit)) return false;
-    found.push({ rule: 'pieces-with-weight', from, to, count, weight: weight.value, unit: weight.unit, noun: null });
-    return true;
-  });
+  if (scan.plain.includes('j'))
+    findAll(scan, PIECES_WITH, ({ from, to, group }) => {
+      const [start, end] = group(3) ?? [to, to];
+      const weight = weightAt(scan, start, end);
+      const count = valueAt(scan, from);
+      const link = scan.tokens[start - 1];
+      const linked = link?.term?.sense === 'with' || scan.plain[start - 1] === '@';
+      if (!linked || !weight || !isStock(count) || !isSize(weight.value, weight.unit)) return false;
+      found.push({ rule: 'pieces-with-weight', from, to, count, weight: weight.value, unit: weight.unit, noun: null });
+      return true;
+    });
   let last = -1;
   findAll(scan, PIECES_BEHIND, ({ from, to, group }) => {
     const [start, end] = group(1) ?? [from, from];

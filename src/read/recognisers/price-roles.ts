@@ -28,7 +28,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const led = price.from - (before.length - before.lastIndexOf(lead ?? ' '));
   if (price.rule === 'price-now') return 'asking';
   // Where an auction also has a price, what is bid is not it.
-  if (saysWithin(scan, price.from - 3, price.from, 'bid')) {
+  if ([price.from - 3, price.from - 2, price.from - 1].some((at) => says(scan, at, 'bid'))) {
     price.weak = true;
     return 'other';
   }
@@ -37,7 +37,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (isPaid(scan, price)) return 'other';
   if (/b[:aU]?$/.test(before)) return 'former';
   // "Everything is $5 unless marked", and not the "unless" of the sentence behind.
-  const rest = scan.tokens.slice(price.to + 1, price.to + 5);
+  const rest = scan.senses.has('unless') ? scan.tokens.slice(price.to + 1, price.to + 5) : [];
   if (rest.some(({ term }, at) => term?.sense === 'unless' && scan.clause[price.to + 1 + at] === scan.clause[price.to]))
     return 'default';
   if (/%U?$/.test(before) && /^f?z/.test(behind)) return 'former';
@@ -109,8 +109,8 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (
     // "$150 for both or $100 for the rack": another price begins with "or".
     !says(scan, price.from - 1, 'or') &&
-    isBesideAll(scan, price.from) &&
-    /[ndiz][:=-]?$/.test(before)
+    /[ndiz][:=-]?$/.test(before) &&
+    isBesideAll(scan, price.from)
   ) {
     // "$35 each or both for $60": two pieces, where other goods have prices too.
     price.whole = previous?.role !== 'each' || !saidBefore(scan, price.from, 'both');
@@ -140,6 +140,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
 
 /** "I pay 40 cents a pound for old weights": what the seller gives, and nothing that he asks. */
 function isPaid(scan: Scan, price: Price): boolean {
+  if (!scan.senses.has('pays')) return false;
   for (let i = price.from - 1; i >= Math.max(0, price.from - 12) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
     if (scan.tokens[i]?.term?.sense === 'pays') return true;
     if (scan.plain[i] === 'A') return false;
@@ -149,6 +150,7 @@ function isPaid(scan: Scan, price: Price): boolean {
 
 /** "If someone takes every last thing in one go we would accept $250": the words for the lot stand far before the price in its sentence. */
 function isForTheLot(scan: Scan, price: Price): boolean {
+  if (!scan.senses.has('whole')) return false;
   for (let i = price.from - 1; i >= Math.max(0, price.from - 30) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
     if (scan.tokens[i]?.term?.sense === 'whole') return true;
     if ('kF'.includes(scan.plain[i] ?? 'l') || scan.letters[i] === 'M') return false;

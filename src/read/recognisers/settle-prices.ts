@@ -60,9 +60,8 @@ function spreadUnit(scan: Scan, found: readonly Price[]): void {
         (from > price.to && from - price.to <= 2 && scan.clause[from] === scan.clause[price.to]) ||
         Math.abs(price.from - at) <= 2,
     );
-    const told = [from - 3, from - 2, from - 1].some((i) => says(scan, i, 'prices-are'));
     const alone = scan.clause[from - 1] !== scan.clause[from] && /[.,;!l)]/.test(scan.plain[at + 1] ?? 'l');
-    if ((beside && !alone) || (!alone && !told)) continue;
+    if ((beside && !alone) || (!alone && ![from - 3, from - 2, from - 1].some((i) => says(scan, i, 'prices-are')))) continue;
     const asked = (clause: number): Price[] =>
       found.filter(({ role, from: start, to }) => role === 'asking' && to < from && scan.clause[start] === clause);
     const clause = scan.clause[from] ?? 0;

@@ -13,12 +13,13 @@ const CENTS = /([ni])(¢)/dg;
 const BUCK_AND_CENTS = /a?(\$)(i)(?=[ra/]u)/dg;
 
 export function readSignedPrices(scan: Scan, found: Price[]): void {
-  findAll(scan, BUCK_AND_CENTS, ({ from, to, group }) => {
-    const cents = valueAt(scan, to) ?? 0;
-    const currency = scan.tokens[group(1)?.[0] ?? from]?.term?.currency ?? null;
-    if (cents >= 100 || currency === null) return false;
-    return putAmount(scan, found, { rule: 'price-of-one', from, to, amount: 1 + cents / 100, currency, sure: true });
-  });
+  if (scan.plain.includes('i'))
+    findAll(scan, BUCK_AND_CENTS, ({ from, to, group }) => {
+      const cents = valueAt(scan, to) ?? 0;
+      const currency = scan.tokens[group(1)?.[0] ?? from]?.term?.currency ?? null;
+      if (cents >= 100 || currency === null) return false;
+      return putAmount(scan, found, { rule: 'price-of-one', from, to, amount: 1 + cents / 100, currency, sure: true });
+    });
   findAll(scan, CENTS, ({ from, to, group }) => {
     const currency = centsCurrency(scan, to);
     if (currency === null) return false;

@@ -39,22 +39,23 @@ export function readSlashes(scan: Scan): Quantity[] {
     found.push(...pairs);
     return true;
   };
-  findAll(scan, NOUN_SIZES, ({ from, to, group }) => {
-    const { kind, plural } = scan.tokens[from]?.term ?? {};
-    const unit = unitBetween(scan, from, to);
-    const sizes: number[] = [];
-    const [start, end] = group(2) ?? [to, to];
-    for (let i = start; i <= end; i += 1) if (scan.plain[i] === 'n') sizes.push(i);
-    const weights = sizes.map((at) => valueAt(scan, at) ?? 0);
-    const made =
-      weights.every((weight) => weight >= 4 && isSize(weight, unit ?? 'lb')) && new Set(weights).size === weights.length;
-    if (kind !== 'kettlebell' || !plural || !made) return false;
-    sizes.forEach((at, index) => {
-      const place = { rule: 'noun-sizes', from: at, to: index === sizes.length - 1 ? end : at, noun: from, list: start };
-      found.push({ ...place, count: 1, countImplied: true, weight: weights[index] ?? 0, unit });
+  if (scan.plain.includes('/'))
+    findAll(scan, NOUN_SIZES, ({ from, to, group }) => {
+      const { kind, plural } = scan.tokens[from]?.term ?? {};
+      const unit = unitBetween(scan, from, to);
+      const sizes: number[] = [];
+      const [start, end] = group(2) ?? [to, to];
+      for (let i = start; i <= end; i += 1) if (scan.plain[i] === 'n') sizes.push(i);
+      const weights = sizes.map((at) => valueAt(scan, at) ?? 0);
+      const made =
+        weights.every((weight) => weight >= 4 && isSize(weight, unit ?? 'lb')) && new Set(weights).size === weights.length;
+      if (kind !== 'kettlebell' || !plural || !made) return false;
+      sizes.forEach((at, index) => {
+        const place = { rule: 'noun-sizes', from: at, to: index === sizes.length - 1 ? end : at, noun: from, list: start };
+        found.push({ ...place, count: 1, countImplied: true, weight: weights[index] ?? 0, unit });
+      });
+      return true;
     });
-    return true;
-  });
   findAll(scan, WEIGHTS_FIRST, ({ from, to }) => take('weight-slash-count', true, from, to));
   findAll(scan, COUNTS_FIRST, ({ from, to }) => take('count-slash-weight', false, from, to));
   return found;

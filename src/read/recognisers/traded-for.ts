@@ -5,6 +5,7 @@ import type { Scan } from '../text/scan.ts';
 const REACH = 40;
 
 export function isTradedFor(scan: Scan, at: number): boolean {
+  if (!scan.senses.has('trade') && !scan.senses.has('trade-for')) return false;
   let toward = false;
   for (let i = at - 1; i >= 0 && at - i < REACH && scan.clause[i] === scan.clause[at]; i -= 1) {
     const sense = scan.tokens[i]?.term?.sense;
@@ -18,7 +19,7 @@ export function isTradedFor(scan: Scan, at: number): boolean {
 
 /** "Will swap two 35s for any one 45": some of the goods that the ad tells elsewhere. */
 export function isTradedAway(scan: Scan, at: number): boolean {
-  if (scan.plain[at] !== 'd' && scan.plain[at] !== 'n') return false;
+  if (!scan.senses.has('trade') || (scan.plain[at] !== 'd' && scan.plain[at] !== 'n')) return false;
   let back = at - 1;
   while (back >= 0 && at - back < 4 && scan.clause[back] === scan.clause[at] && scan.tokens[back]?.term?.sense !== 'trade')
     back -= 1;

@@ -26,6 +26,8 @@ const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 const ALL_BEFORE = /(?<=[l.,;(]|^|[l.,;(M]z)z[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
 
 interface Wording {
+  /** A letter that the pattern can't do without, so that most ads are done with it at once. */
+  readonly needs: string;
   readonly pattern: RegExp;
   readonly rule: string;
   readonly least: number;
@@ -36,61 +38,74 @@ interface Wording {
 /** In this order. The number is the last token of the match, or the only one. */
 const WORDINGS: readonly Wording[] = [
   {
+    needs: '',
     pattern: FOR_ALL,
     rule: 'price-for-all',
     least: 15,
     is: (scan, _, to) => scan.tokens[to + 1]?.term?.sense === 'whole' || says(scan, to + 1, 'priced-for-all'),
   },
-  { pattern: IN_WORDS, rule: 'price-in-words', least: 20, is: (scan, from) => says(scan, from, 'for') },
+  { needs: 'i', pattern: IN_WORDS, rule: 'price-in-words', least: 20, is: (scan, from) => says(scan, from, 'for') },
   {
+    needs: 'w',
     pattern: FOR_GOODS_TOLD,
     rule: 'price-for-goods',
     least: 60,
     is: (scan, from, _, found) => found.length === 0 && says(scan, from, 'for'),
   },
   {
+    needs: 'i',
     pattern: ANOTHER,
     rule: 'price-in-words',
     least: 50,
     is: (scan, from, _, found) => found.length > 0 && says(scan, from, 'one-more'),
   },
-  { pattern: FOR_REST, rule: 'price-for-rest', least: 10, is: (scan, from) => scan.tokens[from]?.term?.sense === 'rest' },
   {
+    needs: 'z',
+    pattern: FOR_REST,
+    rule: 'price-for-rest',
+    least: 10,
+    is: (scan, from) => scan.tokens[from]?.term?.sense === 'rest',
+  },
+  {
+    needs: 'F',
     pattern: NEWLY,
     rule: 'price-now',
     least: 10,
     is: (scan, from, _, found) => found.length === 0 && says(scan, from, 'new-price'),
   },
   {
+    needs: 'w',
     pattern: FOR_IT,
     rule: 'price-told',
     least: 20,
     is: (scan, from, to, found) => found.length === 0 && says(scan, to + 2, 'them') && scan.plain[from - 1] !== 'F',
   },
-  { pattern: BEFORE_TERMS, rule: 'price-before-terms', least: 10, is: () => true },
+  { needs: '', pattern: BEFORE_TERMS, rule: 'price-before-terms', least: 10, is: () => true },
 ];
 
 export function readWordedPrices(scan: Scan, found: Price[]): void {
   findAll(scan, NOW, ({ from }) =>
     says(scan, from + 1, 'now') && (valueAt(scan, from) ?? 0) >= 15 ? putNumber(scan, found, 'price-now', from) : false,
   );
-  findAll(scan, SPOKEN, ({ from, to, group }) => {
-    const first = group(1)?.[0] ?? from;
-    const [hundreds, rest] = [valueAt(scan, first) ?? 0, valueAt(scan, to) ?? 0];
-    if (hundreds > 9 || rest < 10 || rest > 99) return false;
-    return putAmount(scan, found, {
-      rule: 'price-spoken',
-      from: first,
-      to,
-      amount: hundreds * 100 + rest,
-      currency: null,
-      sure: true,
+  if (scan.plain.includes('i'))
+    findAll(scan, SPOKEN, ({ from, to, group }) => {
+      const first = group(1)?.[0] ?? from;
+      const [hundreds, rest] = [valueAt(scan, first) ?? 0, valueAt(scan, to) ?? 0];
+      if (hundreds > 9 || rest < 10 || rest > 99) return false;
+      return putAmount(scan, found, {
+        rule: 'price-spoken',
+        from: first,
+        to,
+        amount: hundreds * 100 + rest,
+        currency: null,
+        sure: true,
+      });
     });
-  });
-  for (const { pattern, rule, least, is } of WORDINGS)
-    findAll(scan, pattern, ({ from, to }) =>
-      (valueAt(scan, to) ?? 0) >= least && is(scan, from, to, found) ? putNumber(scan, found, rule, to) : false,
-    );
+  for (const { needs, pattern, rule, least, is } of WORDINGS)
+    if (needs === '' || scan.plain.includes(needs))
+      findAll(scan, pattern, ({ from, to }) =>
+        (valueAt(scan, to) ?? 0) >= least && is(scan, from, to, found) ? putNumber(scan, found, rule, to) : false,
+      );
 }
 
 /** "All: 450", read last: beside two other prices. */

@@ -72,19 +72,21 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
 
 /** "Rack $200 … would take $150 for the rack today": less for what has its price already is room to haggle. */
 const withoutConcessions = (scan: Scan, prices: readonly Price[]): readonly Price[] =>
-  prices.filter(
-    (price) =>
-      price.role !== 'asking' ||
-      price.from < 0 ||
-      !isConcession(scan, price) ||
-      !prices.some(
-        (other) =>
-          (other.role === 'asking' || other.role === 'all') &&
-          other.amount > price.amount &&
-          other.amount <= 2 * price.amount &&
-          !(other.from >= 0 && isConcession(scan, other)),
-      ),
-  );
+  prices.length < 2
+    ? prices
+    : prices.filter(
+        (price) =>
+          price.role !== 'asking' ||
+          price.from < 0 ||
+          !isConcession(scan, price) ||
+          !prices.some(
+            (other) =>
+              (other.role === 'asking' || other.role === 'all') &&
+              other.amount > price.amount &&
+              other.amount <= 2 * price.amount &&
+              !(other.from >= 0 && isConcession(scan, other)),
+          ),
+      );
 
 /** "Bench $75 - SOLD", "SOLD rack $200": the price went with the goods; "bench is gone, $380" is the price of the rest. */
 function withoutSold(scan: Scan, prices: readonly Price[], drafts: readonly Draft[]): readonly Price[] {

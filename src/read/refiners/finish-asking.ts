@@ -42,6 +42,7 @@ const termBeside = (shown: Scan | null, letter: string): Fact<boolean> | null =>
 
 /** "No, I won't do 10": an offer that is turned down beforehand. */
 function refused(scan: Scan): Fact<boolean> | null {
+  if (!scan.senses.has('refuses')) return null;
   const at = scan.tokens.findIndex(
     ({ term: said }, index) => said?.sense === 'refuses' && /^[$]?[ni]/.test(scan.plain.slice(index + 1, index + 3)),
   );

@@ -1,6 +1,6 @@
 /** Makes the items of the reading from drafts: facts with basis, rule and evidence. */
 import type { Span } from '../../listing/page-listing.ts';
-import { type Basis, type Fact, type Item, NO_FACTS } from '../../listing/reading.ts';
+import type { Basis, Fact, Item } from '../../listing/reading.ts';
 import type { Weight } from '../../units/mass.ts';
 import { money } from '../../units/money.ts';
 import { VAGUE_BORE } from '../recognisers/measures.ts';
@@ -62,15 +62,8 @@ export function finishItem(scan: Scan, id: string, item: Draft, currency: string
   };
   const capacity = item.measures.get('capacity');
   const own = item.ownPrice;
+  // Every key by its name: spread over another object they take three times as long.
   return {
-    ...NO_FACTS,
-    id,
-    kind: {
-      value: item.kind,
-      basis: item.kindAssumed ? 'implied' : 'stated',
-      rule: item.kindRule,
-      evidence: [span(scan, item.kindAt, item.kindAt)],
-    },
     count: item.count ? factOf(scan, item.count) : null,
     unitWeight,
     totalWeight,
@@ -93,7 +86,6 @@ export function finishItem(scan: Scan, id: string, item: Draft, currency: string
     widthMm: measure('widthMm'),
     material: item.material ? factOf(scan, item.material) : null,
     grade: item.grade ? factOf(scan, item.grade) : null,
-    conditions: item.conditions.map((known) => factOf(scan, known)),
     ownPrice: own
       ? {
           value: money(own.amount, own.currency ?? currency),
@@ -102,6 +94,17 @@ export function finishItem(scan: Scan, id: string, item: Draft, currency: string
           evidence: [span(scan, own.place.from, own.place.to)],
         }
       : null,
+    weighed: null,
+    plan: null,
+    resale: null,
+    id,
+    kind: {
+      value: item.kind,
+      basis: item.kindAssumed ? 'implied' : 'stated',
+      rule: item.kindRule,
+      evidence: [span(scan, item.kindAt, item.kindAt)],
+    },
+    conditions: item.conditions.map((known) => factOf(scan, known)),
     basis: item.implied ? 'implied' : 'stated',
     evidence,
   };

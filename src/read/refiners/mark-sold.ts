@@ -76,7 +76,7 @@ function isSaidBehind(scan: Scan, item: Draft, at: number): boolean {
   );
   return !scan.tokens
     .slice(at + 1, Number.isFinite(from) ? from : at + 1)
-    .some(({ text, term }) => term?.sense === 'rest' || scan.language.cues['still-selling'].whole.test(text));
+    .some(({ text, term }) => term?.sense === 'rest' || scan.language.cues['still-selling'].is(text));
 }
 
 /** The goods right before the word, and with "are" those that a list joins to them ("45s and 35s are sold", but "45s $60, 25s SOLD"). */

@@ -5,6 +5,7 @@ import type { Scan } from '../text/scan.ts';
 
 /** "Just the plates $900", "only the rack for $300". */
 export function isForPart(scan: Scan, price: Price): boolean {
+  if (!scan.senses.has('only')) return false;
   for (let i = price.from - 1; i >= Math.max(0, price.from - 8) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
     if (scan.tokens[i]?.term?.sense === 'only') return true;
     const verb = says(scan, i, 'is-now');
@@ -15,6 +16,7 @@ export function isForPart(scan: Scan, price: Price): boolean {
 
 /** "If anyone wants plates only I'd do $0.90/lb". */
 export function isForThoseOnly(scan: Scan, price: Price): boolean {
+  if (!scan.senses.has('those-only')) return false;
   for (let i = price.from - 1; i >= Math.max(0, price.from - 10) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
     if (scan.letters[i] === 'M') return false;
     if (scan.tokens[i]?.term?.sense === 'those-only')

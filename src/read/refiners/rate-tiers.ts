@@ -19,8 +19,7 @@ function leastBetween(scan: Scan, from: number, to: number): number | null {
     const up = behind?.term?.sense === 'and-up' || (behind?.text === '+' && i + 2 <= to + 1);
     const before = scan.tokens.slice(Math.max(from, i - 3), i);
     const over = before.some(
-      ({ term, text }) =>
-        (term?.sense === 'bound' && !scan.language.cues.under.whole.test(text)) || term?.sense === 'takes-least',
+      ({ term, text }) => (term?.sense === 'bound' && !scan.language.cues.under.is(text)) || term?.sense === 'takes-least',
     );
     if (up || over) return inPounds({ value: valueAt(scan, i) ?? 0, unit });
   }

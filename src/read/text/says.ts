@@ -5,7 +5,7 @@ import type { Scan } from './scan.ts';
 /** Whether the token is one of the words. */
 export const says = (scan: Scan, at: number, cue: CueName): boolean => {
   const text = scan.tokens[at]?.text;
-  return text !== undefined && scan.language.cues[cue].whole.test(text);
+  return text !== undefined && scan.language.cues[cue].is(text);
 };
 
 /** Whether one of the words stands in the tokens from one to another, the last left out. */

@@ -24,6 +24,8 @@ export interface Scan {
   joined: string | null;
   /** Pieces told behind a noun, by the noun's token. */
   readonly nounCounts: Map<number, number>;
+  /** The senses of the dictionary that occur, so that what hangs on a rare one is not looked for in every ad. */
+  readonly senses: ReadonlySet<string>;
   /** Number of the clause that each token stands in. */
   readonly clause: Uint32Array;
 }
@@ -66,6 +68,12 @@ function heedCapitals(token: Token, text: string): Token {
   return { ...token, term: { ...term, code: term.lower } };
 }
 
+function sensesOf(tokens: readonly Token[]): ReadonlySet<string> {
+  const senses = new Set<string>();
+  for (const { term } of tokens) if (term?.sense) senses.add(term.sense);
+  return senses;
+}
+
 export function scanText(text: string, language: Language): Scan {
   const tokens = settlePounds(joinConversions(joinHundreds(joinTerms(tokenise(fold(text), language), language.dictionary)))).map(
     (token) => heedCapitals(token, text),
@@ -80,6 +88,7 @@ export function scanText(text: string, language: Language): Scan {
     letters: [...plain],
     joined: plain,
     nounCounts: new Map(),
+    senses: sensesOf(tokens),
     clause: clausesOf(tokens, plain, text),
   };
 }

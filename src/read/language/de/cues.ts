@@ -29,7 +29,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   lowered: 'reduziert*|gesenkt*|herabgesetzt*',
   'prices-are': 'das ist|preise|alle preise|jeweils',
   now: 'jetzt|nun',
-  bid: 'gebot|höchstgebot|mindestgebot|startgebot',
+  bid: '*gebot',
   costs: '',
   'perhaps-former': '',
   shipped: '',

@@ -30,7 +30,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   lowered: 'dropped*|dropping*|lowered*|lowering*|reduced*|down*|price drop*',
   'prices-are': "that's|thats|prices|prices are|price",
   now: 'now',
-  bid: 'bid',
+  bid: 'bid|* bid',
   costs: 'cost|costs',
   'perhaps-former': 'new price|cost|costs|value',
   shipped: 'shipped|delivered',
