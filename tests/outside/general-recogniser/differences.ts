@@ -190,7 +190,8 @@ export const DIFFERENCES: readonly Difference[] = [
     sorts: ['number', 'money', 'weight'],
     right: 'library',
     why: '"half a millimeter", "a third of the way", "half lb": we read few fractions in words.',
-    is: (_, { words, behind }) => /(?:\b(?:half|quarter|third|eighth)|sixteenth)/i.test(words) || /^ (?:quarter|eighth)s?\b/i.test(behind),
+    is: (_, { words, behind }) =>
+      /(?:\b(?:half|quarter|third|eighth)|sixteenth)/i.test(words) || /^ (?:quarter|eighth)s?\b/i.test(behind),
   },
   {
     name: 'decimal comma in an English ad',

@@ -14,6 +14,8 @@ const SAID: readonly (readonly [string, ...string[]])[] = [
     'bar-1 condition straight | condition-denied | Bend',
     'bar-1 condition no-rust | condition-denied | Rust',
   ],
+  ['4 x 45 lb plates, pretty much new', 'plate-1 condition like-new | condition | pretty much new'],
+  ['4 x 45 lb plates, pretty much new to this'],
   ['4 x 45 lb plates, a few specks of rust', 'plate-1 condition rust-light | condition | rust'],
   ['4 x 45 lb plates, rusted pretty bad', 'plate-1 condition rust-heavy | condition | rusted'],
   ['4 x 45 lb plates, not much rust', 'plate-1 condition rust-light | condition-denied | rust'],

@@ -191,11 +191,11 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['new', { code: 'm', condition: 'new', sense: 'new' }],
   [
-    'new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|cost new|new cable|new bearings|new bushings|new coat of paint|new collars',
+    'pretty much new to|more or less new to|just about new to|new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|cost new|new cable|new bearings|new bushings|new coat of paint|new collars',
     { code: 'z' },
   ],
   [
-    'like new|like brand new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|used twice|used once|only used once|only used twice|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|hardly been used|barely been used|looks new|look new|used a handful of times|used a couple of times|used a few times|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
+    'like new|like brand new|pretty much new|pretty much brand new|more or less new|close to new|just about new|essentially new|virtually new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|used twice|used once|only used once|only used twice|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|hardly been used|barely been used|looks new|look new|used a handful of times|used a couple of times|used a few times|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
     { code: 'm', condition: 'like-new' },
   ],
   ['odd', { code: 'm', sense: 'odd' }],
