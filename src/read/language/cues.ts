@@ -66,6 +66,10 @@ export type CueName =
   | 'left'
   | 'article'
   | 'still-selling'
+  /** What the seller sells or keeps of those he has, and what he would not part from the rest. */
+  | 'sells'
+  | 'keeps'
+  | 'part-with'
   | 'plural'
   | 'others'
   /** "A 45 has a chip": the verb within a condition. */

@@ -109,6 +109,18 @@ const namesKind = (scan: Scan, at: number, condition: Condition): boolean =>
   /^(?:[mC]|n[uh]){0,3}k/.test(scan.plain.slice(at + 1, at + 6)) &&
   scan.plain[at - 1] !== 'C';
 
+/** How far behind "bent" it may say that it was made so. */
+const DESIGN_REACH = 8;
+
+/** "Bent curl bar (made that way)": bent as such bars are made. */
+function isByDesign(scan: Scan, at: number, condition: Condition): boolean {
+  if (condition !== 'bent' || !scan.senses.has('by-design')) return false;
+  for (let i = at + 1; i <= at + DESIGN_REACH && scan.clause[i] === scan.clause[at]; i += 1)
+    // "I did not do it on purpose."
+    if (senseAt(scan, i) === 'by-design') return !scan.plain.slice(at + 1, i).includes('N');
+  return false;
+}
+
 export function readConditions(scan: Scan): Finding[] {
   const found: Finding[] = [];
   scan.tokens.forEach((token, at) => {
@@ -117,7 +129,7 @@ export function readConditions(scan: Scan): Finding[] {
     const place = term.code === 'z';
     const kept = place ? keptBefore(scan, at) : null;
     if (place && kept === null) return;
-    if (namesKind(scan, at, term.condition) || !isNewness(scan, at)) return;
+    if (namesKind(scan, at, term.condition) || !isNewness(scan, at) || isByDesign(scan, at, term.condition)) return;
     const { denied, hearsay, unsure } = denialOf(scan, kept ?? at);
     if (unsure) return;
     const rust = term.sense?.endsWith('rust') === true;

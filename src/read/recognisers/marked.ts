@@ -1,12 +1,12 @@
 /**
- * Weights read off the goods: "eight marked 45", "four little ones that say 2 1/2", "smaller ones that say 10 and 5" (how many is not told),
+ * Weights read off the goods: "eight marked 45", "11 of the big plates that say 45", "four little ones that say 2 1/2", "smaller ones that say 10 and 5" (how many is not told),
  * "round plates with 45 on them".
  */
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount, isPlateSize } from './notation.ts';
 
-const COUNTED = /([nd])[mCz]{0,3}(k?)o(n)(?![uhqsxf])/dg;
+const COUNTED = /([nd])o?[mCz]{0,3}(k?)(?:,?e)?o(n)(?![uhqsxf])/dg;
 const UNCOUNTED = /([kz])o(n(?:(?:,c?|c|\/)n){0,5})(?![uhqsxf])/dg;
 const ON_THEM = /(k)c(n(?:(?:,c?|c|\/)n){0,5})(?=zz)/dg;
 /** Words that stand for goods named before. */

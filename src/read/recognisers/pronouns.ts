@@ -13,11 +13,15 @@ export function isPronoun(scan: Scan, at: number): boolean {
   const token = scan.tokens[at];
   const one = scan.plain[at] === 'd' && token?.text === 'one' && valueAt(scan, at) === 1;
   if (!one && token?.term?.sense !== 'ordinal') return false;
-  const before = scan.plain[at - 1] === 'a' ? at - 2 : at - 1;
-  const opens = before < 0 || scan.clause[before] !== scan.clause[at] || ',c;'.includes(scan.plain[before] ?? '_');
+  // "The 7 ft one straight, the 5 ft one bent".
+  const sized = /nf$/.test(scan.plain.slice(Math.max(0, at - 2), at)) ? at - 2 : at;
+  const before = scan.plain[sized - 1] === 'a' ? sized - 2 : sized - 1;
+  // "2 bars one bent one straight" needs no comma.
+  const told = scan.plain[at + 1] === 'C' && 'kC'.includes(scan.plain[before] ?? '_');
+  const opens = before < 0 || scan.clause[before] !== scan.clause[at] || ',c;:('.includes(scan.plain[before] ?? '_') || told;
   // "The other one is", "first one:".
   const end = scan.plain[at + 1] === 'd' && scan.tokens[at + 1]?.text === 'one' ? at + 2 : at + 1;
-  return opens && (scan.tokens[end]?.term?.sense === 'is' || /^[:mC%-]|^nf/.test(scan.plain.slice(end, end + 2)));
+  return opens && (scan.tokens[end]?.term?.sense === 'is' || /^[:mC%-]|^nf|^c[am]{0,2}C/.test(scan.plain.slice(end, end + 4)));
 }
 
 /** The noun that a pronoun before a weight stands for: goods counted as two or three, told before it. */

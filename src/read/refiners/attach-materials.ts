@@ -1,5 +1,6 @@
 /** Material and make ("cast iron", "rubber coated", "machined"): of the noun they stand before, the goods beside them, else the lot. */
 import { isPlate, type Kind, type Material } from '../../listing/reading.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Term } from '../text/terms.ts';
 import { BARS, PIECES, PLATES, type Scope } from './condition-scopes.ts';
@@ -104,14 +105,21 @@ function isOfOtherThings(scan: Scan, at: number): boolean {
     if (scan.tokens[i]?.term?.sense === 'upon') return true;
     if (!'am'.includes(scan.plain[i] ?? '_')) break;
   }
+  // "Hooks are rubber coated".
+  if (says(scan, at - 1, 'is-now') && isThingOrPart(scan, at - 2) && scan.clause[at - 2] === clause) return true;
   // "The vinyl has a tear": of a bench.
   if (scan.tokens[at]?.term?.sense === 'cover' && /^[zF%CN]/.test(scan.plain.slice(at + 1, at + 2))) return true;
   for (let i = at + 1; i <= at + 3 && scan.clause[i] === clause; i += 1) {
-    const term = scan.tokens[i]?.term;
-    if (term?.part || term?.sense?.startsWith('thing') || 'TBS'.includes(scan.plain[i] ?? '_')) return true;
+    if (isThingOrPart(scan, i) || 'TBS'.includes(scan.plain[i] ?? '_')) return true;
     if (!'mn"f-'.includes(scan.plain[i] ?? '_')) break;
   }
   return false;
+}
+
+/** A thing beside the goods, or a part or the handles of them. */
+function isThingOrPart(scan: Scan, at: number): boolean {
+  const term = scan.tokens[at]?.term;
+  return !!term?.part || term?.sense?.startsWith('thing') === true || (term?.sense === 'handle' && scan.plain[at] === 'z');
 }
 
 /** "Moving the old iron", "now the iron can go": the goods as a thing, whatever they are made of. */

@@ -88,12 +88,19 @@ function madeOtherwise(scan: Scan, a: Draft, b: Draft): boolean {
   );
 }
 
+/** "7 ft olympic barbell straight, 6 ft olympic barbell bent": of two lengths, by more than one of them could be measured wrongly. */
+function lengthsDiffer(a: Draft, b: Draft): boolean {
+  const [one, other] = [a, b].map(({ measures }) => measures.get('lengthMm')?.value ?? 0);
+  return !!one && !!other && Math.abs(one - other) > 0.1 * Math.max(one, other);
+}
+
 /** Two bars, racks or benches are two when each has its own price or its own line of a list. */
 function apart(scan: Scan, a: Draft, b: Draft, lots: readonly number[]): boolean {
   if (fitsDiffer(a, b)) return true;
   const [lotA, lotB] = [a, b].map((item) => lotAt(lots, firstToken(item)));
   if (lotA && lotB && lotA !== lotB && !WEIGHED.includes(a.kind)) return true;
   if (WEIGHED.includes(a.kind)) return madeOtherwise(scan, a, b);
+  if (lengthsDiffer(a, b)) return true;
   if (a.ownPrice && b.ownPrice && a.ownPrice.amount !== b.ownPrice.amount) return true;
   const starts = (item: Draft): boolean => {
     const first = firstToken(item);

@@ -50,7 +50,10 @@ export function goodsAhead(
     const letter = scan.plain[i] ?? '_';
     if (letter === 'o' || token?.term?.sense === 'upon') joined = true;
     else if (joined) {
-      const holding = apt(said.filter((item) => item.places.some((place) => i >= place.from && i <= place.to)));
+      // "One bent one straight": a pronoun takes what is behind it.
+      const holding = apt(
+        said.filter((item) => item.places.some((place) => i >= place.from && i <= place.to && place.rule !== 'told-apart')),
+      );
       const named = letter === 'k' ? apt(namedBy(scan, drafts, i)) : [];
       if (named.length > 0 && isVague(holding)) return named;
       if (holding.length > 0) return fault ? holding : sameList(drafts, holding, apt);
@@ -112,7 +115,8 @@ export function spanned(
 ): Draft[] {
   const between = scan.plain.slice(at + 1, speech.from);
   const one = scan.tokens.slice(at + 1, speech.from).some(({ term }) => term?.code === 'd' && term.value === 1);
-  if (one || speech.near) return [...near];
+  const pronoun = near.some(({ places }) => places.some((place) => place.to === at && place.rule === 'told-apart'));
+  if (one || pronoun || speech.near) return [...near];
   const before = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from < speech.from));
   const dashed = /^[:-]/.test(between) && scan.plain.slice(from, at).includes(between[0] ?? '-');
   const beside = dashed || /^\(|^z?[mC]?$|^[zFa]{1,3}$/.test(between) || before.length === 1;

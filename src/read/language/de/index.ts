@@ -9,6 +9,10 @@ import { MEASURES, PRICES, RELATIONS } from './senses.ts';
 import { TOPICS } from './topics.ts';
 import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
 
+/** "8,12 kg", "12,16 kg" are two whole sizes: nothing is weighed to such hundredths, and the second is the heavier (20,40 kg is 45 lb). */
+const LISTED =
+  '(?:[4568],1[0246]|1[0246],(?:16|18|2[0248]|24|3[026]|40)|(?:16|18|2[024]),(?:2[248]|3[026])|(?:16|24),40)(?= ?kg)';
+
 /**
  * German: "1.200,50", "2,5", also "2.5"; Swiss "1'150". A point before three digits parts thousands ("1.200"), but not behind a nought
  * ("0.125"); a comma before three digits parts them only where money follows ("1,200 €"). In "25,20,15" commas part a list.
@@ -18,7 +22,7 @@ const NUMBER = new RegExp(
     String.raw`[1-9]\d{0,2}(?:\.\d{3}){1,4}(?!\d)(?:,\d{1,2}(?!\d))?`,
     String.raw`[1-9]\d{0,2}(?:'\d{3}){1,4}(?!\d)(?:[.,]\d{1,2}(?!\d))?`,
     String.raw`[1-9]\d{0,2}(?:,\d{3}){1,4}(?!\d)(?:\.\d{2}(?!\d))?(?= ?(?:€|eur|chf))`,
-    String.raw`(?<!\d,)\d{1,15},\d{1,3}(?!\d|,\d)`,
+    String.raw`(?<!\d,)(?!${LISTED})\d{1,15},\d{1,3}(?!\d|,\d)`,
     String.raw`\d{1,15}(?:\.\d{1,3}(?!\d|\.\d))?`,
     String.raw`\.\d{1,3}`,
   ].join('|'),

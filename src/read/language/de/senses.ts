@@ -109,6 +109,10 @@ export const RELATIONS: readonly Entry[] = spelt([
     { code: 'z', sense: 'turn-to' },
   ],
   ['art von|art', { code: 'z', sense: 'kind-of' }],
+  [
+    'soll so sein|muss so sein|gehört so|bauartbedingt|konstruktionsbedingt|so gewollt|so gedacht|so gebaut',
+    { code: 'z', sense: 'by-design' },
+  ],
   ['station|stationen', { code: 'z', sense: 'bundle' }],
   ['auf|am|an|vom|unter|neben|hinter|ans|zum|zur|beim|bei|in|im|ins|an der|von der|aus der', { code: 'z', sense: 'place' }],
   ['je nach|je nachdem|je nach bedarf|je nach größe|je nach gewicht', { code: 'z' }],

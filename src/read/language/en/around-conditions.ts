@@ -18,6 +18,10 @@ export const AROUND: readonly Entry[] = [
   ],
   ["they|they're|them|theyre|they've|em", { code: 'z', sense: 'they' }],
   ['all|every', { code: 'z', sense: 'whole' }],
+  [
+    "made that way|made this way|made like that|built that way|built like that|how it is made|how it's made|how they are made|how they're made|on purpose|by design|designed that way|designed like that|supposed to be like that|supposed to be that way|supposed to be bent|meant to be bent|meant to be like that|meant to be that way|bent kind|bent type|bent style|bent shape|bent on purpose|bent by design|comes that way|comes like that|its shape|that's the shape|that is the shape|is the shape",
+    { code: 'z', sense: 'by-design' },
+  ],
 ];
 
 /** Things that materials are said of beside the goods ("rubber mats", "steel ring"). */

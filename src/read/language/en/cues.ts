@@ -47,6 +47,11 @@ export const CUES: Readonly<Record<CueName, string>> = {
   left: 'left|remaining',
   article: 'the',
   'still-selling': 'selling|still|available|asking',
+  sells:
+    "selling|only selling|just selling|am selling|i'm selling|im selling|i am selling|will sell|want to sell|letting go of|getting rid of|parting with|offering",
+  keeps: "keeping|i'm keeping|im keeping|keep|i keep|am keeping|holding on to|hanging on to",
+  'part-with':
+    'sell|sell only|sell just|selling|split|split off|split up|splitting|separate|part with|part out|break|break up|let go|let go of|ask|ask for|ask about',
   plural: 'are|have|both|all',
   others: 'other|another|extra|more|second|last|some',
   has: 'has*|had*|is*|are*|have*',

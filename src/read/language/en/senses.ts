@@ -142,6 +142,7 @@ export const RELATIONS: readonly Entry[] = [
     'by the|near|near the|next to the|hits|hits against|touches|touched|bumps|bumped|rubs|rubbed|rubs on|scrapes|scraped',
     { code: 'z', sense: 'place' },
   ],
+  ['letting go of|getting rid of|parting with', { code: 'z' }],
   ['kind of|type of|sort of', { code: 'z', sense: 'kind-of' }],
   [
     'downsizing to|downsizing to just|down to just|switching to|switching to just|switched to|switched over to|switching over to|moving to just|moved on to|changed to|changing over to|training with just|train with just|sticking with|sticking with just|sticking to',
