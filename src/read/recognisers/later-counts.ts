@@ -8,7 +8,7 @@ import { countBefore, isAside } from './nouns.ts';
 const LATER =
   /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()|(?<=[z_],)a?(p)(?=[,.l]|$)/dg;
 /** "25 lb $25, 35 lb $35, two of each": for all weights of the clause that have no count. */
-const OF_EACH = /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&j](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)/dg;
+const OF_EACH = /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&jx](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
 /** How far back goods without a weight may stand. */
@@ -66,7 +66,9 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
       (pieces ?? 0) > 1 &&
       (from - last.to <= 3 || scan.plain[to] === '&' || isPriceBetween(scan, last.to, from));
     const ends = /[,.;l)(]/.test(scan.plain[to + 1] ?? 'l');
-    const noun = ends && (group(1) || group(7)) ? nounBefore(scan, counted[before]?.to ?? -1, from) : null;
+    // "Barbells, I have 3."
+    const had = group(3) !== null && /^k[,.]$/.test(scan.plain.slice(Math.max(0, from - 2), from));
+    const noun = ends && (group(1) || had || group(7)) ? nounBefore(scan, counted[before]?.to ?? -1, from) : null;
     if (noun !== null && isCount(count)) {
       scan.nounCounts.set(noun, count);
       return true;

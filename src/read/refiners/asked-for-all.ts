@@ -22,10 +22,25 @@ function partial(scan: Scan, price: Price, covers: readonly Cover[], live: reado
   );
 }
 
+/** How many pieces a price is for: "two for $90"; null where it does not say. */
+const piecesFor = (scan: Scan, price: Price): number | null =>
+  price.from >= 2 && /[nd]w/.test(scan.plain.slice(price.from - 2, price.from)) ? valueAt(scan, price.from - 2) : null;
+
+/** "2 for $90, all 4 for $160", "2 for $80, 4 for $150": the first is for fewer pieces than there are, where another is for all of them. */
+function withoutSome(scan: Scan, forAll: readonly Cover[], live: readonly Draft[]): readonly Cover[] {
+  if (forAll.length < 2) return forAll;
+  const pieces = live.reduce((sum, { count }) => sum + (count?.value ?? 0), 0);
+  const isSome = ({ price }: Cover): boolean => {
+    const told = piecesFor(scan, price);
+    return told !== null && told < pieces;
+  };
+  const whole = forAll.filter((cover) => !isSome(cover));
+  return whole.length > 0 ? whole : forAll;
+}
+
 /** "Two for $90, I have four": so many at a time, of goods that are more. */
 function askedForSome(scan: Scan, price: Price, live: readonly Draft[]): Asked | null {
-  if (price.from < 2 || !/[nd]w$/.test(scan.plain.slice(0, price.from).slice(-2))) return null;
-  const some = valueAt(scan, price.from - 2);
+  const some = piecesFor(scan, price);
   const goods = live.filter((item) => item.weight !== null || item.count !== null);
   const [one, ...others] = goods;
   const pieces = one?.count?.value ?? 0;
@@ -56,7 +71,8 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
   const singly = items?.header === null && items.covers.filter(({ price }) => !price.role.startsWith('per-')).length > 1;
   const lot = !singly || asks.some(asked);
   const haggled = (price: Price): boolean => asks.length > 1 && lot && isConcession(scan, price);
-  const forAll = covers.filter(({ price }) => price.role === 'all' && !haggled(price) && !partial(scan, price, covers, live));
+  const wholes = covers.filter(({ price }) => price.role === 'all' && !haggled(price) && !partial(scan, price, covers, live));
+  const forAll = withoutSome(scan, wholes, live);
   const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price;
   if (!lowest) return null;
   const several = askedForSome(scan, lowest, live);

@@ -99,7 +99,9 @@ function before(scan: Scan, quantity: Quantity): number | null {
       (quantity.weight ?? 0) >= (quantity.unit === 'kg' ? 5 : 10) &&
       scan.tokens[i]?.term?.plural &&
       quantity.count !== null &&
-      scan.clause[i] !== scan.clause[quantity.from]
+      scan.clause[i] !== scan.clause[quantity.from] &&
+      // "Plates fit olympic bars. 4x45 lb".
+      !isAside(scan, i)
     )
       return i;
     // "Olympic bars 45 and 35 lb": a list right behind its noun.

@@ -54,6 +54,13 @@ it.each([
 ])('%s', (text, said) => expect(offer(text)).toBe(`400 lot | ${said}`));
 
 it.each([
+  ['Plates fit olympic bars. 4x45 lb 2x25 lb $150', '150 lot | 4 plate 45 lb, 2 plate 25 lb'],
+  ['Olympic bars. 4x45 lb 2x25 lb $150', '150 lot | 4 bar 45 lb, 2 bar 25 lb'],
+  ['Hantelscheiben 1,25 kg, 2,5 kg, 5 kg je 4x, 30 mm, 50 €', '50 lot | 4 plate 1.25 kg, 4 plate 2.5 kg, 4 plate 5 kg'],
+  ['Squat racks, I have 2. $300 each', '600 each of 300 | 2 rack'],
+])('%s', (text, said) => expect(offer(text)).toBe(said));
+
+it.each([
   ['Kettlebell 12,16 kg zusammen 50 €', '50 lot | 1 kettlebell 12 kg, 1 kettlebell 16 kg'],
   ['Kettlebells 8,12,16 kg 60 €', '60 lot | 1 kettlebell 8 kg, 1 kettlebell 12 kg, 1 kettlebell 16 kg'],
   ['Kettlebell 7,26 kg 20 €', '20 lot | 1 kettlebell 7.26 kg'],

@@ -100,6 +100,22 @@ it.each([
   ['3 olympic bars 45 lb, $60 each, take all three, $150', '150 lot of 60 | 3 bar 45 lb'],
 ])('%s: the count is that of the goods, where goods follow', (text, said) => expect(offer(text)).toBe(said));
 
+describe('so many for so much', () => {
+  it.each([
+    ['Olympic plates 4x45 lb. 2 for $80, 4 for $150', '150 lot | 4 plate 45 lb'],
+    ['Olympic plates 4x45 lb. 4 for $150, 2 for $80', '150 lot | 4 plate 45 lb'],
+    ['Olympic plates 4x45 lb. $50 each, 2 for $90, all 4 for $160', '160 lot of 50 | 4 plate 45 lb'],
+    ['Four 45 lb olympic plates, two for $90 or all four for $170', '170 lot | 4 plate 45 lb'],
+    ['Olympic barbells, I have 3. One for $80, two for $150, all three for $200', '200 lot | 3 bar'],
+    ['Hantelscheiben 50 mm 4x 20 kg. 2 für 80 €, alle 4 für 150 €', '150 lot | 4 plate 20 kg'],
+    ['2 olympic bars, 1 for $80 or both for $140', '140 lot | 2 bar'],
+  ])('%s', (text, said) => expect(offer(text)).toBe(said));
+  it.each([
+    ['Olympic 45 lb plates, have 6. 2 for $100', '300 pair of 100 | 6 plate 45 lb'],
+    ['Kettlebells 35 lb, have 4. $30 each, 2 for $50', '100 pair of 50 | 4 kettlebell 35 lb'],
+  ])('with no price for all: %s', (text, said) => expect(offer(text)).toBe(said));
+});
+
 describe('German', () => {
   const german = (text: string): string =>
     offer(`Kniebeugenständer 200 €, Hantelbank 80 €, Langhantel 50 mm 100 €\n${text}`).split(' |')[0] ?? '';
