@@ -22,14 +22,12 @@ export type CueName =
   | 'is-now'
   /** What are for all goods, for both, for any one. */
   | 'all'
-  | 'all-or-both'
   | 'all-sold'
   | 'both'
   | 'any'
   /** Words among which one speaks of the whole lot. */
   | 'whole-lot'
-  /** A price for all that begins or is nothing but this: "takes all 300", "300 for everything". */
-  | 'takes-all'
+  /** "300 for everything". */
   | 'priced-for-all'
   | 'before-price-of-all'
   /** "Need 180 for it". */
@@ -64,7 +62,6 @@ export type CueName =
   | 'gone'
   | 'only'
   | 'left'
-  | 'article'
   | 'still-selling'
   /** What the seller sells or keeps of those he has, and what he would not part from the rest. */
   | 'sells'

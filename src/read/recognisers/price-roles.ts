@@ -152,7 +152,8 @@ function isPaid(scan: Scan, price: Price): boolean {
 function isForTheLot(scan: Scan, price: Price): boolean {
   if (!scan.senses.has('whole')) return false;
   for (let i = price.from - 1; i >= Math.max(0, price.from - 30) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
-    if (scan.tokens[i]?.term?.sense === 'whole') return true;
+    // "£550 the lot, or £300 for the cage": right behind a price they are said of that.
+    if (scan.tokens[i]?.term?.sense === 'whole') return !'M_'.includes(scan.letters[i - 1] ?? 'l');
     if ('kF'.includes(scan.plain[i] ?? 'l') || scan.letters[i] === 'M') return false;
   }
   return false;
@@ -185,7 +186,7 @@ const isBesideAll = (scan: Scan, at: number): boolean =>
     (i) =>
       scan.clause[i] === scan.clause[at] &&
       (scan.tokens[at]?.start ?? 0) - (scan.tokens[i]?.end ?? 0) <= 16 &&
-      saysWithin(scan, i, i + 1, 'all-or-both'),
+      (saysWithin(scan, i, i + 1, 'all') || saysWithin(scan, i, i + 1, 'both')),
   );
 
 const saidBefore = (scan: Scan, at: number, cue: CueName): boolean => saysWithin(scan, at - 6, at, cue);

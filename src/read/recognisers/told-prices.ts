@@ -21,7 +21,7 @@ export function readToldPrices(scan: Scan, found: Price[]): void {
   });
   findAll(scan, TOLD, ({ from, to, group }) => {
     const at = group(1)?.[0] ?? to;
-    if (!isAsking(scan, from, at, to)) return false;
+    if (!isAsking(scan, from, at)) return false;
     return putPrice(scan, found, 'price-told', { from: at, to, at, highAt: group(2)?.[0] ?? null });
   });
   findAll(scan, TAKEN, ({ from, to }) => {
@@ -34,12 +34,11 @@ export function readToldPrices(scan: Scan, found: Price[]): void {
 const ASKS = ['told', 'take', 'retract'];
 
 /** Whether the word before a number asks for it: "asking", "I want", "now" (from 20), "takes all" and "everything for" (from 20). */
-function isAsking(scan: Scan, from: number, at: number, to: number): boolean {
+function isAsking(scan: Scan, from: number, at: number): boolean {
   const value = valueAt(scan, at) ?? 0;
   const { sense, unit } = scan.tokens[from]?.term ?? {};
   if (value < 5 && scan.plain[at + 1] !== 'r' && unit === undefined) return false;
-  const ends = /[l.,;!]/.test(scan.plain[to + 1] ?? 'l');
-  if (value >= 20 && ((scan.plain[from] === 'L' && isForAll(scan, from)) || (ends && says(scan, from, 'takes-all')))) return true;
+  if (value >= 20 && scan.plain[from] === 'L' && isForAll(scan, from)) return true;
   if (scan.plain[from] !== 'A') return sense === 'told';
   return ASKS.includes(sense ?? '') || (value >= 20 && says(scan, from, 'now'));
 }

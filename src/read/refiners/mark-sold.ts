@@ -65,7 +65,7 @@ const LEFT_FOR_SURE = /^a?[mC]{0,3}(?:k|n-?[uhs]k?|vk?)z?&[zw]{0,2}(?:[.,!;)l]|$
 
 /** "Only the bar left.": one to three words, with an article at most, and the end. */
 function isLeftAtEnd(scan: Scan, at: number): boolean {
-  const first = at + Number(says(scan, at, 'article'));
+  const first = at + Number(says(scan, at, 'the'));
   return [first + 1, first + 2, first + 3].some((i) => says(scan, i, 'left') && /[.,!;l]/.test(scan.plain[i + 1] ?? 'l'));
 }
 

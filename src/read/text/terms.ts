@@ -53,7 +53,9 @@ export const conflicts = (sections: readonly (readonly Entry[])[]): string[] => 
 function build(sections: readonly (readonly Entry[])[]): { root: Map<string, Node>; twice: string[] } {
   const root = new Map<string, Node>();
   const twice: string[] = [];
-  for (const [phrases, term] of sections.flat()) {
+  /** "Don't haggle" as sellers write it, "dont haggle": what is not told otherwise means the same. */
+  const bare: Entry[] = [];
+  const put = ([phrases, term]: Entry): void => {
     for (const phrase of phrases.split('|')) {
       const words = foldPhrase(phrase.trim())
         .replaceAll('/', ' / ')
@@ -67,8 +69,13 @@ function build(sections: readonly (readonly Entry[])[]): { root: Map<string, Nod
       }
       if (node.term && JSON.stringify(node.term) !== JSON.stringify(term)) twice.push(phrase.trim());
       node.term ??= term;
+      if (words.length > 1 && phrase.includes("'")) bare.push([phrase.replaceAll("'", ''), term]);
     }
-  }
+  };
+  sections.flat().forEach(put);
+  const told = twice.length;
+  for (const entry of bare) put(entry);
+  twice.length = told;
   return { root, twice };
 }
 

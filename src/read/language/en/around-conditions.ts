@@ -6,18 +6,18 @@ export const AROUND: readonly Entry[] = [
   ['but|though|although|however|yet|otherwise', { code: 'z', sense: 'turn' }],
   ['or', { code: 'z', sense: 'or' }],
   [
-    "if|whether|may be|may|might|could be|could|can't tell|cant tell|not certain|some may be|some might be|no idea if|can't say|not sure if|not sure whether|don't know if|dont know if|do not know if|untested",
+    "if|whether|may be|may|might|could be|could|can't tell|not certain|some may be|some might be|no idea if|can't say|not sure if|not sure whether|don't know if|do not know if|untested",
     { code: 'z', sense: 'unknown' },
   ],
   ['rest|others|remainder|everything else', { code: 'z', sense: 'rest' }],
-  ['on|near|around|along|across|inside of|throughout', { code: 'z', sense: 'upon' }],
+  ['on|along|across|inside of|throughout', { code: 'z', sense: 'upon' }],
   ["it|it's|its|he's|he|she", { code: 'z', sense: 'it' }],
   [
     'some have|some are|some of them|some of them have|some of them are|some of these|some of the plates|some with|a few have|a few are|most are|most have|most of them|most of these|a couple have|a couple are|one or two have|one or two are',
     { code: 'z', sense: 'unknown' },
   ],
   ["they|they're|them|theyre|they've|em", { code: 'z', sense: 'they' }],
-  ['all|every', { code: 'z', sense: 'whole' }],
+  ['all', { code: 'z', sense: 'whole' }],
   [
     "made that way|made this way|made like that|built that way|built like that|how it is made|how it's made|how they are made|how they're made|on purpose|by design|designed that way|designed like that|supposed to be like that|supposed to be that way|supposed to be bent|meant to be bent|meant to be like that|meant to be that way|bent kind|bent type|bent style|bent shape|bent on purpose|bent by design|comes that way|comes like that|its shape|that's the shape|that is the shape|is the shape",
     { code: 'z', sense: 'by-design' },
@@ -28,11 +28,11 @@ export const AROUND: readonly Entry[] = [
 export const THINGS: readonly Entry[] = [
   // Goods of their own: what is said of them is said of nothing else.
   [
-    'mat|mats|flooring|platform|platforms|table|raise stand|knee raise|knee raise stand|treadmill|exercise bike|rower|couch|freezer|fridge|saddle|trampoline|heavy bag|desk|mower|trailer|mirror|mirrors|fan|truck|van|car|roof|window|windows|wheelbarrow|ladder|fence',
+    'mat|mats|flooring|platform|platforms|table|raise stand|knee raise|knee raise stand|couch|freezer|fridge|saddle|trampoline|desk|mower|trailer|fan|truck|van|car|roof|window|windows|wheelbarrow|ladder|fence',
     { code: 'z', sense: 'thing apart' },
   ],
   [
-    'ring|rings|insert|inserts|core|feet|wheel|wheels|door|pipe|pipes|cover|covers|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|floor|floors|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|handles|toe|toed|toes|gloves|mallet|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
+    'ring|rings|insert|inserts|core|wheel|wheels|door|pipe|pipes|cover|covers|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|toe|toed|toes|gloves|mallet|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
     { code: 'z', sense: 'thing' },
   ],
 ];

@@ -50,7 +50,7 @@ export const CONDITIONS: readonly Entry[] = [
     'straight',
   ),
   condition(
-    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|isnt straight|aint straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
+    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
     'bent',
     'straight',
   ),
@@ -69,7 +69,7 @@ export const CONDITIONS: readonly Entry[] = [
   ],
 
   condition(
-    "seized|seized up|frozen|don't spin|dont spin|doesn't spin|doesnt spin|do not spin|does not spin|won't spin|wont spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn|dont turn|doesnt turn|won't turn|wont turn|don't spin well|doesn't spin well|hard to spin|locked up|don't move|frozen up|frozen solid|rusted shut|don't spin anymore|doesn't spin anymore|no longer spin|no longer spins|quit spinning|stopped spinning",
+    "seized|seized up|frozen|don't spin|doesn't spin|do not spin|does not spin|won't spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn|won't turn|don't spin well|doesn't spin well|hard to spin|locked up|don't move|frozen up|frozen solid|rusted shut|don't spin anymore|doesn't spin anymore|no longer spin|no longer spins|quit spinning|stopped spinning",
     'seized-sleeves',
     'spins',
   ),
@@ -184,7 +184,7 @@ export const CONDITIONS: readonly Entry[] = [
     'odd',
   ),
   [
-    "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|dont match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
+    "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
     { code: 'm', condition: 'mismatched' },
   ],
 ];

@@ -6,7 +6,7 @@ export const PRICES: readonly Entry[] = [
   ['take|takes', { code: 'A', sense: 'take' }],
   ['make it|no make it|no call it', { code: 'A', sense: 'retract' }],
   [
-    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|wants|yours for|will take|i'll take|ill take|reduced to|marked down to|price drop|let go for|let it go for|letting go for|looking to get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it|down to|reducing to|new asking price|new asking price is",
+    "asking|asking price|price|priced at|selling for|sell for|will sell for|selling it for|selling them for|sale price|my price|our price|i want|wanting|want|wants|yours for|will take|i'll take|reduced to|marked down to|price drop|let go for|let it go for|letting go for|looking to get|price is|for only|all yours for|sell at|going for|let them go for|gone for|buys it|buys them|cash price|cost is|call it|down to|reducing to|new asking price|new asking price is",
     { code: 'A', sense: 'told' },
   ],
   ['now|dropped to|lowered to|would like|get|now only|dropping to|lowering to', { code: 'A' }],
@@ -22,7 +22,7 @@ export const PRICES: readonly Entry[] = [
   ],
   ['deposit|to hold|holds it|hold fee|holding fee', { code: 'H' }],
   [
-    'for all|for all of it|for everything|takes all|takes it all|take it all|takes everything|take all|for the lot|for the both|for the both of|for them all|for the three|for all three|for all four|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|if you take both|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the pile|for the whole pile|for the bunch|for the group|takes the pile|for the whole lot|whole lot|for the set|for the whole set|whole set|entire set|for all of them|the lot|all of it|all for|everything for|everything|for the whole thing|whole thing|the whole lot|take everything|for both|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|total price|buy it all|if you take all|takes the lot|takes the whole lot|gets it all|gets everything|buys it all|as a package|all in|grand total|for the package|comes to|full set|complete set',
+    'for all|for the both|for the both of|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|if you take both|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the group|for the set|all for|everything for|for both|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|total price|if you take all|as a package|all in|grand total|for the package|comes to|full set|complete set',
     { code: 'L' },
   ],
   [
@@ -34,7 +34,7 @@ export const PRICES: readonly Entry[] = [
     { code: 'O' },
   ],
   [
-    "not taking less|nothing less|won't take less|will not take less|wont take less|not a penny less|don't lowball|dont lowball|don't low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|nonnegotiable|not negotiable|not really negotiable|not lower|no lower|not going lower|will not dicker|wont dicker|won't dicker|no dickering|that's the bottom|bottom dollar|bottom price|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|wont go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm|price is the price|the price is the price|prices are what they are|price is what it is|not less",
+    "not taking less|nothing less|won't take less|will not take less|not a penny less|don't lowball|don't low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|nonnegotiable|not negotiable|not really negotiable|not lower|no lower|not going lower|will not dicker|won't dicker|no dickering|that's the bottom|bottom dollar|bottom price|no offers|no haggling|not budging|no less|fixed price|no haggle|lowballers|lowball|lowballs|low ballers|won't go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm|price is the price|the price is the price|prices are what they are|price is what it is|not less",
     { code: 'R' },
   ],
   ['cash|cash only|cash money|takes it|takes them|gets it|gets them|cash and carry|cash in hand|or less', { code: '£' }],
@@ -63,7 +63,7 @@ export const RELATIONS: readonly Entry[] = [
   ],
   ['sorry|actually', { code: 'z', sense: 'retract-maybe' }],
   [
-    "the rest|for the rest|rest of it|rest of the stuff|rest is|the rest is|rest for|the remainder|remaining items|remaining stuff|what's left|whats left|what is left|everything left|all that's left|whatever is left",
+    "the rest|for the rest|rest of it|rest of the stuff|rest is|the rest is|rest for|the remainder|remaining items|remaining stuff|what's left|what is left|everything left|all that's left|whatever is left",
     { code: 'z', sense: 'rest' },
   ],
   [
@@ -93,7 +93,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'Q', sense: 'left-out' },
   ],
   [
-    "aren't for sale|not up for sale|isn't included|aren't included|not part of|not selling|not include|not included in|excluding|minus|except|except for|other than|keeping|kept the|kept my|i kept|held onto the|i'm keeping|im keeping|sold separately|staying|stays|not with it|does not include|doesn't include|doesnt include|not including|does not come with|doesn't come with|doesnt come with|no longer have|not pictured|don't have|dont have|do not have|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|my keeper|is my keeper|are my keepers|is mine|are mine|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
+    "aren't for sale|not up for sale|isn't included|aren't included|not part of|not selling|not include|not included in|excluding|minus|except|except for|other than|keeping|kept the|kept my|i kept|held onto the|i'm keeping|sold separately|staying|stays|not with it|does not include|doesn't include|not including|does not come with|doesn't come with|no longer have|not pictured|don't have|do not have|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|my keeper|is my keeper|are my keepers|is mine|are mine|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
     { code: 'Q' },
   ],
   ['trades for|swap for|swaps for', { code: 'Q', sense: 'trade-for' }],
@@ -116,7 +116,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'W' },
   ],
   // What the seller would rather have, in an ad that offers something.
-  ["after a|after an|i'm after|im after|i am after", { code: 'W', sense: 'rather' }],
+  ["after a|after an|i'm after|i am after", { code: 'W', sense: 'rather' }],
   [
     'fit|fits|fitting|room for|compatible with|came with|came with the|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
     { code: 'X' },

@@ -106,7 +106,7 @@ export const COUNTS: readonly Entry[] = [
   ['of|of the|of my', { code: 'o' }],
   ["have|i have|got|i've got|have got|there are|there is|i got|has|having|have about", { code: '%' }],
   ['marked|stamped|labeled|labelled|that say|saying|that are marked|marked as', { code: 'o', sense: 'marked' }],
-  ["of em|of 'em|of them|of these|of those|available|left|in stock|remaining|of each available", { code: '&' }],
+  ["of 'em|of them|of these|of those|available|left|in stock|remaining|of each available", { code: '&' }],
   ['a|an|my|this|her|his|our', { code: 'a' }],
   ['some', { code: 'a', sense: 'some' }],
   ['the|these', { code: 'a', sense: 'definite' }],

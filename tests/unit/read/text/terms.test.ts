@@ -12,6 +12,8 @@ const PHRASES = dictionary([
     ['curl bar', { code: 'k', kind: 'curl-bar' }],
     ['curl bar pad', { code: 'k', kind: 'other' }],
     ['Größe', { code: 'm' }],
+    ["i'll take|don't bend|we'd", { code: 'A' }],
+    ['dont bend', { code: 'N' }],
   ],
 ]);
 const joined = (text: string): (string | null)[] =>
@@ -30,6 +32,11 @@ describe('joinTerms', () => {
     ['curl - bar', ['curl', '-', 'bar=bar']],
     ['bar bar', ['bar=bar', 'bar=bar']],
     ['grösse', ['grosse=m']],
+    // Apostrophes may be left out of phrases, but not where the phrase without one is told otherwise, or is one word.
+    ['ill take', ['ill take=A']],
+    ['dont bend', ['dont bend=N']],
+    ["don't bend", ["don't bend=A"]],
+    ['wed', ['wed']],
   ])('%j', (text, words) => expect(joined(text)).toEqual(words));
 
   it('covers all words of the phrase with its place', () => {
