@@ -13,6 +13,7 @@ import { readEachOf } from './recognisers/each-of.ts';
 import { readNouns } from './recognisers/goods-by-noun.ts';
 import { readHeadedBars } from './recognisers/headed-bars.ts';
 import { readLaterCounts } from './recognisers/later-counts.ts';
+import { NONE_LEFT, readLeftNumbers } from './recognisers/left-numbers.ts';
 import { readLeftOver } from './recognisers/left-over.ts';
 import { readLists } from './recognisers/lists.ts';
 import { readLonePrices } from './recognisers/lone-prices.ts';
@@ -57,6 +58,7 @@ import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pageDoubts } from './refiners/page-doubts.ts';
 import { pagePrices, scanPagePrice, settleCurrency } from './refiners/page-prices.ts';
+import { perhapsPriced } from './refiners/price-doubts.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
 import { recallGoods } from './refiners/recall.ts';
 import { renewPrices } from './refiners/renewed-prices.ts';
@@ -120,7 +122,10 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   totals.push(...readSubtotals(scan, quantities));
   const asks = written.some(({ role }) => !['former', 'saving', 'delivery', 'deposit', 'other'].includes(role));
   const shown = scanPagePrice(listing, language);
-  const prices = most(priceSets(scan, pagePrices(listing, asks ? written : [...written, ...readLonePrices(scan)], shown)));
+  const lone = asks ? [] : readLonePrices(scan);
+  const left = asks || lone.length > 0 ? NONE_LEFT : readLeftNumbers(scan, quantities, totals);
+  if (left.spent) totals.splice(totals.indexOf(left.spent), 1);
+  const prices = most(priceSets(scan, pagePrices(listing, [...written, ...lone, ...left.clear], shown)));
   const currency = settleCurrency(scan, listing, prices);
 
   const weighed = draftsOfQuantities(scan, quantities);
@@ -175,6 +180,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
       ? [
           ...raiseDoubts(scan, named, asked, totals, money),
           ...amendedDoubts(scan, named, sold, asked, money),
+          ...(wanted ? [] : perhapsPriced(scan, asked, left.likely, money)),
           ...pageDoubts(listing, text.length, LONGEST_AD),
         ]
       : [],

@@ -75,7 +75,12 @@ export type CueName =
   | 'weights'
   | 'the'
   | 'style'
-  | 'sets';
+  | 'sets'
+  /** What a bare number stands behind or before where it is a price, and where it is none. */
+  | 'before-price'
+  | 'behind-price'
+  | 'numbered'
+  | 'numbers';
 
 export interface Cue {
   /** Whether a token's text is one of the phrases. */

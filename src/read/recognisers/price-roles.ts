@@ -15,7 +15,7 @@ const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
   [/^[(]?V/, 'saving'],
   [/^[(]?a?D/, 'delivery'],
   [/^[(]?a?H/, 'deposit'],
-  [/^[,(-]?(?:[ac]?F(?![aU:]{0,2}n(?![uhxsq]))|b|m:?[)lMz]?F)/, 'former'],
+  [/^[,(-]?(?:[ac]?F(?![aU:z]{0,2}n(?![uhxsq]))|b|m:?[)lMz]?F)/, 'former'],
 ];
 
 /** The part that an amount plays, by the words behind it and before it on its line. */

@@ -4,6 +4,7 @@ import type { Scan } from '../text/scan.ts';
 import { endPrices, goodsPrices, loweredPrices, stockPrices, unitPrices } from './bare-prices.ts';
 import { putNumber } from './found-price.ts';
 import { inlinePrices, linePrices, mixedPrices } from './line-prices.ts';
+import { listedPrices } from './listed-prices.ts';
 import { settlePrices } from './settle-prices.ts';
 import { readSignedPrices } from './signed-prices.ts';
 import { readToldPrices } from './told-prices.ts';
@@ -23,7 +24,7 @@ export function readPrices(scan: Scan): Price[] {
   }
   for (const at of unitPrices(scan)) putNumber(scan, found, 'price-per-piece', at);
   for (const at of stockPrices(scan, found)) putNumber(scan, found, 'price-per-piece', at);
-  for (const at of new Set([...linePrices(scan), ...inlinePrices(scan), ...mixedPrices(scan)]))
+  for (const at of new Set([...linePrices(scan), ...inlinePrices(scan), ...listedPrices(scan), ...mixedPrices(scan)]))
     putNumber(scan, found, 'price-at-line-end', at);
   for (const at of goodsPrices(scan, found)) putNumber(scan, found, 'price-of-goods', at);
   readPriceOfAll(scan, found);

@@ -66,7 +66,7 @@ export const UNITS: readonly Entry[] = spelt([
 ]);
 
 export const MONEY: readonly Entry[] = [
-  ['eur|euro|euros|euronen|eus|teuro|teuros', { code: '$', currency: 'EUR' }],
+  ['eur|euro|euros|euronen|eus|teuro|teuros|teuronen|öcken|tacken|kröten|taler', { code: '$', currency: 'EUR' }],
   ['chf|sfr|fr|franken|fränkli|schweizer franken|stutz', { code: '$', currency: 'CHF' }],
   ['usd|dollar|us dollar', { code: '$', currency: 'USD' }],
   ['cent|cents|rappen', { code: '¢' }],

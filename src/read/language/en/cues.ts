@@ -16,7 +16,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   both: 'both',
   any: 'any',
   'whole-lot': 'all|every*|lot|pile|total|together|altogether|package|bundle|whole|entire',
-  'priced-for-all': 'for*|takes *|all for|as a lot',
+  'priced-for-all': 'all in|for*|takes *|all for|as a lot',
   'before-price-of-all': '* for|all *',
   them: 'it|them|these',
   'one-more': 'another|an extra|extra|an additional|additional',
@@ -55,4 +55,12 @@ export const CUES: Readonly<Record<CueName, string>> = {
   the: 'the|this|* the|* this',
   style: 'style|type',
   sets: 'set|sets|set *|sets *',
+  'before-price':
+    "cash|so|at|all at|im at|i'm at|thinking|was thinking|hoping for|hope for|hoping to get|hope to get|looking to get|would like|i'd like|id like|i would like|we'd like|happy with|be happy with|satisfied with|for|only|just|all|both|together|altogether|total|in all|everything|will do|would do|i'd do|id do|i'll do|ill do|could do|can do|let go|let it go|let them go|let it go for|let it go at|letting it go at|letting go at|have it for|have it all for|yours at|say|let's say|lets say|give me|gimme|i need|need|first|bring|got to have|gotta have|gotta get|i'll accept|would accept|will accept|accept|accepting|i would take|would take|settle for|set at|set it at|come up with|hand me|throw me|obtain|try|sell for|sell at|sell it for|sell at|sell them at|cash price|cash value|do it for|pair|pair for|combo|bundle|firm at|a fair|a cool|an even",
+  'behind-price':
+    "total|in total|all in|all together|together|altogether|even|flat|ish|or so|each way|pickup|pick up|you pick up|u pick up|you pickup|local pickup|curbside|porch pickup|you haul|u haul|you load|you come get|come get|come pick|comes and gets|must go|must pick|must be picked|no holds|no delivery|or trade|or swap|or will trade|or a trade|or partial trade|venmo|paypal|zelle|cash|seems fair|is fair|is more than fair|sounds fair|seems right|is a fair price|is a fair deal|is a steal|is a deal|is cheap|is the price|is my price|is what i want|is what i'm asking|is all i want|is all i'm asking|would be great|would be fine|would do|will do|does it|do it|works for me|gets it|gets them|gets you|get it|gets all|takes|take|buys|buy it|wins|and it's|and its|and it is|and they're|and you|and yours|and done|and gone|it's yours|its yours|it is yours|is yours|yours|lot|for the lot|the lot|for the stack|for the pile|or offer|or offers|or near|or nearest|or close|or sensible|or reasonable|or thereabouts|or make|as is|as a lot|as a set|to clear|to go|to a good home|ono|obo|ovno|neg|tops|plus gas|if you|today|takes everything|bones|delivered|all up|first come|but will|but negotiable|but open|text me|call me|message me|for everything|for both|for all|for the pair|the pair|on pickup|on collection|collect|collected|collection|cash on",
+  numbered:
+    'model|series|version|gen|generation|item|sku|room|apt|apartment|unit|suite|box|hwy|highway|route|rt|interstate|exit|zip|size|ref|code|since|year|circa|mark|level|class|grade|number|no|stage|page|psi|after|before|until|till|ext|street|road|id|over the last|past',
+  numbers:
+    'street|st|ave|avenue|rd|road|lane|ln|drive|blvd|block|psi|times|reps|feet|percent|people|guys|members|sq|different|other|more|of these|of them|k|main|n|s|e|w|north|south|east|west|miles|am|pm|degrees|degree|ways|lovely|years|year',
 };

@@ -137,7 +137,10 @@ export const UNITS: readonly Entry[] = [
 ];
 
 export const MONEY: readonly Entry[] = [
-  ['dollar|dollars|bucks|buck|usd|us dollars', { code: '$', currency: 'USD' }],
+  [
+    'dollar|dollars|bucks|buck|usd|us dollars|bones|clams|smackers|smackeroos|greenbacks|simoleons',
+    { code: '$', currency: 'USD' },
+  ],
   ['cad|cdn|canadian|canadian dollars|cad dollars', { code: '$', currency: 'CAD' }],
   ['aud|australian dollars', { code: '$', currency: 'AUD' }],
   ['nzd', { code: '$', currency: 'NZD' }],

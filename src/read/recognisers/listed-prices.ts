@@ -1,0 +1,56 @@
+/**
+ * Goods told with their weight or count, each with a bare number behind, in a row: "EZ curl bar 25, pair of 40 lb dumbbells 70, pair of 25s 40".
+ * A number is a price where weight and count of its goods are told before it; a bar's own number, which may be a weight, where others of the row are.
+ */
+import type { Kind } from '../../listing/reading.ts';
+import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
+
+const PARTS = /[^,;.l•|/c!?]{1,24}/g;
+const PRICED = /(?<=[ksuhqmC)v]|^nxn|[ks][-:=@])(n)e?$/;
+const WEIGHT = /n[-.]?[uhqs]|v|[nd]xn|nxn/;
+const COUNT = /p|t|[nd]xn?|xn|^[a%]?[nd](?=[mC]{0,3}k|n)|[nd]n[-.]?[uhqs]|n[uhqs]{1,2}[(]n[)]/;
+const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
+const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell', ...BARS];
+/** Without a count told before it a number below this is a count. */
+const LEAST_UNCOUNTED = 25;
+
+interface Part {
+  readonly at: number;
+  readonly value: number;
+  readonly sure: boolean;
+}
+
+/** Price of one part of the row: null where it names no goods, `undefined` where it names goods and no price. */
+function partAt(scan: Scan, from: number, letters: string): Part | null | undefined {
+  const kinds = scan.tokens.slice(from, from + letters.length).flatMap(({ term }) => term?.kind ?? []);
+  if (kinds.length === 0 && !WEIGHT.test(letters)) return null;
+  const priced = PRICED.exec(letters);
+  if (!priced) return undefined;
+  const at = from + priced.index;
+  const value = valueAt(scan, at) ?? 0;
+  const told = letters.slice(0, priced.index);
+  const unweighed = kinds.length > 0 && kinds.every((kind) => !WEIGHED.includes(kind));
+  const counted = COUNT.test(told);
+  const sure = unweighed ? value >= 20 : WEIGHT.test(told) && value >= (counted ? 5 : LEAST_UNCOUNTED);
+  const bar = kinds.some((kind) => BARS.includes(kind)) && value >= 15;
+  return sure || bar ? { at, value, sure } : undefined;
+}
+
+/** Number tokens that are prices of goods in a row, in an ad without a sign of money. */
+export function listedPrices(scan: Scan): number[] {
+  if (scan.plain.includes('$')) return [];
+  const letters = lettersOf(scan);
+  const rows = new Map<number, (Part | undefined)[]>();
+  for (const { index, 0: part } of letters.matchAll(PARTS)) {
+    const said = partAt(scan, index, part);
+    if (said === null) continue;
+    const clause = scan.clause[index] ?? 0;
+    rows.set(clause, [...(rows.get(clause) ?? []), said]);
+  }
+  return [...rows.values()].flatMap((row) => {
+    const parts = row.flatMap((part) => part ?? []);
+    const sure = parts.filter((part) => part.sure).length;
+    const sum = parts.reduce((total, { value }) => total + value, 0);
+    return parts.length >= 2 && sure >= 1 && parts.length === row.length && sum >= 40 ? parts.map(({ at }) => at) : [];
+  });
+}

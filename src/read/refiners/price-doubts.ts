@@ -1,0 +1,30 @@
+/** Doubts about money that the reading could not account for: a number that may be the price where none is asked, a sum that none of the goods has. */
+import type { Choice, Doubt } from '../../listing/reading.ts';
+import { money } from '../../units/money.ts';
+import { message } from '../../words/message.ts';
+import type { Price } from '../mention.ts';
+import { type Scan, span } from '../text/scan.ts';
+import type { Asked } from './asked.ts';
+
+const MOST_CHOICES = 3;
+
+const costs = (amount: number, currency: string): Choice => ({
+  says: message('choice_money', { money: { money: money(amount, currency) } }),
+  corrections: [{ path: 'asking.amount', value: amount }],
+});
+
+/** "… 160, thanks": numbers that may be the price, where none is told. */
+export function perhapsPriced(scan: Scan, asked: Asked, likely: readonly Price[], currency: string): Doubt[] {
+  const [first] = likely;
+  if (!first || asked.amount !== null || asked.basis !== 'none' || asked.placeholder) return [];
+  const amounts = [...new Set(likely.map(({ amount }) => amount))].slice(0, MOST_CHOICES);
+  return [
+    {
+      id: 'perhaps_price:asking.amount',
+      about: 'asking.amount',
+      why: message('doubt_perhaps_price'),
+      choices: [{ says: message('choice_no_price'), corrections: [] }, ...amounts.map((amount) => costs(amount, currency))],
+      evidence: [span(scan, first.from, first.to)],
+    },
+  ];
+}
