@@ -58,7 +58,7 @@ import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { pageDoubts } from './refiners/page-doubts.ts';
 import { pagePrices, scanPagePrice, settleCurrency } from './refiners/page-prices.ts';
-import { perhapsPriced } from './refiners/price-doubts.ts';
+import { perhapsPriced, unexplained } from './refiners/price-doubts.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
 import { recallGoods } from './refiners/recall.ts';
 import { renewPrices } from './refiners/renewed-prices.ts';
@@ -180,7 +180,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
       ? [
           ...raiseDoubts(scan, named, asked, totals, money),
           ...amendedDoubts(scan, named, sold, asked, money),
-          ...(wanted ? [] : perhapsPriced(scan, asked, left.likely, money)),
+          ...(wanted ? [] : [...perhapsPriced(scan, asked, left.likely, money), ...unexplained({ scan, asked, currency: money })]),
           ...pageDoubts(listing, text.length, LONGEST_AD),
         ]
       : [],

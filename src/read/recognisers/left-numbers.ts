@@ -56,7 +56,9 @@ function evidenceFor(scan: Scan, at: number): number | null {
   const closes = /^[)]?(?:[l.;!?,•]|$)/.test(behind);
   const last =
     /^[.!)]{0,3}(?:l{0,3}$|$)/.test(scan.plain.slice(at + 1, at + 6)) || (scan.tokens[at]?.line === 0 && behind.startsWith('l'));
-  let score = about + Number(opens) + Number(closes) + Number(last && closes);
+  // "45, 35, 10": one of a list.
+  const listed = before.endsWith(',') && behind.startsWith(',');
+  let score = about - Number(listed) + Number(opens) + Number(closes) + Number(last && closes);
   if (wordBefore) score += 2;
   if (wordBehind || TERMS.test(behind)) score += 2;
   if (/[AL£][:=-]?$/.test(before)) score += 2;

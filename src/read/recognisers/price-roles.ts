@@ -62,7 +62,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (lead === 'D' && !included && !shipped && (possible || /D[zU]{0,2}nJ,$/.test(before) || !/D[^l]{0,3}[,.]/.test(before)))
     return 'delivery';
   if (lead === 'H') return 'deposit';
-  const weight = weightPriced(scan, price.from, before);
+  const weight = weightPriced(scan, price.from, before, previous);
   if (weight !== null) return weight === 'kg' ? 'per-kilogram' : 'per-pound';
   // "Curl bar, 15, have 2".
   if (price.rule === 'price-per-piece' && /^,?%n/.test(behind)) return 'each';
@@ -167,8 +167,10 @@ const isStruck = (scan: Scan, { from, to }: Price): boolean =>
   [from - 2, from - 1, to + 1, to + 2].every((at) => scan.tokens[at]?.text === '~');
 
 /** Unit of weight that the words before a price give it for: "das Kilo 1,50 €", "pro kg: 1,20 €", "Kilopreis 2 €". */
-function weightPriced(scan: Scan, at: number, before: string): 'lb' | 'kg' | null {
+function weightPriced(scan: Scan, at: number, before: string, previous: Price | undefined): 'lb' | 'kg' | null {
   const named = /(?:[re]|a)u[wAaU:=-]{0,3}$/.exec(before);
+  // "$1 a pound = $305": the unit of the price before.
+  if (named && previous && at - named[0].length <= previous.to + 1) return null;
   if (named) return scan.tokens[at - named[0].length + 1]?.term?.unit ?? null;
   const told = /A[U:=a-]{0,3}$/.exec(before);
   return told ? (scan.tokens[at - told[0].length]?.term?.unit ?? null) : null;

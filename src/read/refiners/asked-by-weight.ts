@@ -2,6 +2,9 @@
 import { isPlate } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
 import { type Asked, basisOf, inUnit, NOTHING, round, type Sums, setOwnPrices, weightOf } from './asked.ts';
+import type { Draft } from './draft.ts';
+import { isCovered } from './itemised.ts';
+import { type Cover, groupAmount } from './own-prices.ts';
 import { isRemark } from './price-words.ts';
 import { ratesByGoods } from './rates-by-goods.ts';
 
@@ -27,6 +30,8 @@ export function askedByWeight(sums: Sums): Asked | null {
   const given = others.find((price) => multiplied !== null && Math.abs(price.amount - multiplied) <= 0.02 * multiplied);
   const bracket = others.find((price) => scan.plain[price.from - 1] === '(' || scan.plain[price.from - 1] === '=');
   const lot = given ?? bracket;
+  const parts = lot === undefined ? ratedInPart(sums, perWeight) : null;
+  if (parts) return parts;
   // "$90 takes it, that's around 30 cents a pound": a remark on the price.
   const rough = others.find((price) => isRemark(scan, perWeight) && price.from < perWeight.from);
   if (rough && !bracket) return { ...NOTHING, amount: rough.amount, basis: 'lot', price: rough };
@@ -51,13 +56,50 @@ export function askedByWeight(sums: Sums): Asked | null {
   return besideOthers(sums, perWeight, others, multiplied);
 }
 
+/**
+ * "10 lb, 9 pr, $25 … bars $150 each … kettlebells $1.25/lb": a rate for those of the goods that have no price of their own, where others
+ * have theirs by the piece or pair. What it all comes to, where everything can be priced.
+ */
+function ratedInPart({ covers, live }: Sums, rate: Price): Asked | null {
+  const own = covers.filter(({ price, drafts }) => !price.role.startsWith('per-') && drafts.some((item) => !item.sold));
+  const byPiece = own.some(({ price }) => price.role === 'each' || price.role === 'pair');
+  const priced = new Set(own.flatMap(({ drafts }) => drafts));
+  const loose = live.filter((item) => !priced.has(item));
+  if (!byPiece || own.length < 2 || loose.length === 0) return null;
+  setOwnPrices(own, false);
+  const weighed = weightOf(loose, []);
+  const bare = loose.some((item) => !isWeighed(item) && item.kind !== 'other' && !isCovered(item, priced));
+  let sum: number | null = weighed === null || bare ? null : rate.amount * inUnit(weighed.pounds, basisOf(rate));
+  for (const cover of own) {
+    const amount = groupAmount(cover);
+    sum = sum === null || amount === null ? null : sum + amount;
+  }
+  if (sum !== null)
+    for (const item of loose) {
+      const mine = weightOf([item], []);
+      if (mine && !item.ownPrice)
+        item.ownPrice = { amount: round(rate.amount * inUnit(mine.pounds, basisOf(rate))), currency: rate.currency, place: rate };
+    }
+  return { ...NOTHING, amount: sum === null ? null : round(sum), basis: 'lot', worked: true };
+}
+
+/** Whether a price has goods of its own, and others have none of it. */
+const isOfSome = (covers: readonly Cover[], price: Price, live: readonly Draft[]): boolean =>
+  covers.some(
+    (cover) => cover.price === price && cover.drafts.length > 0 && live.some((item) => !isCovered(item, new Set(cover.drafts))),
+  );
+
+const isWeighed = (item: Draft): boolean => isPlate(item.kind) || item.kind === 'dumbbell' || item.kind === 'kettlebell';
+
 /** A rate with other prices that it does not multiply out to: the price of the lot, or the prices of other goods. */
 function besideOthers(sums: Sums, perWeight: Price, others: readonly Price[], multiplied: number | null): Asked {
   const { covers, live, totals, weight, items } = sums;
   const basis = basisOf(perWeight);
+  const several = others.filter((price) => isOfSome(covers, price, live)).length > 1;
   const [free] = others.filter(
     (price) =>
       price.amount > 20 &&
+      !(several && isOfSome(covers, price, live)) &&
       !(items?.covers ?? []).some(
         (cover) => cover.price === price && cover.drafts.every((item) => !isPlate(item.kind)) && cover.drafts.length > 0,
       ),

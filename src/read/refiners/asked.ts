@@ -19,6 +19,8 @@ export interface Asked {
   readonly placeholder: boolean;
   /** Other amounts that could be the price. */
   readonly rivals: readonly Price[];
+  /** Money that is neither the price nor that of some of the goods, and what it all comes to. */
+  readonly loose?: readonly Price[];
 }
 
 export const NOTHING: Asked = {

@@ -8,6 +8,7 @@ import { askedSingly } from './asked-singly.ts';
 import type { Draft } from './draft.ts';
 import { coverRest } from './extras.ts';
 import { itemised } from './itemised.ts';
+import { looseMoney } from './loose-money.ts';
 import { type Cover, coverPrices } from './own-prices.ts';
 import { isConcession, isForPart, isForThoseOnly, isFree, isUpdated } from './price-words.ts';
 import { rateForAll } from './rate-tiers.ts';
@@ -67,7 +68,8 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     return { ...NOTHING, amount: title.lot.amount, basis: 'lot', price: title.lot };
   }
   const asked = askedForAll(sums) ?? askedByGoods(sums) ?? askedByWeight(sums) ?? askedByItem(sums) ?? askedSingly(sums);
-  return title.rival ? { ...asked, rivals: [...asked.rivals, title.rival] } : asked;
+  const settled = title.rival ? { ...asked, rivals: [...asked.rivals, title.rival] } : asked;
+  return { ...settled, loose: looseMoney(settled, sums) };
 }
 
 /** "Rack $200 … would take $150 for the rack today": less for what has its price already is room to haggle. */

@@ -8,9 +8,9 @@ import type { Asked } from './asked.ts';
 
 const MOST_CHOICES = 3;
 
-const costs = (amount: number, currency: string): Choice => ({
+const costs = (amount: number, currency: string, path = 'asking.amount'): Choice => ({
   says: message('choice_money', { money: { money: money(amount, currency) } }),
-  corrections: [{ path: 'asking.amount', value: amount }],
+  corrections: [{ path, value: amount }],
 });
 
 /** "… 160, thanks": numbers that may be the price, where none is told. */
@@ -24,6 +24,28 @@ export function perhapsPriced(scan: Scan, asked: Asked, likely: readonly Price[]
       about: 'asking.amount',
       why: message('doubt_perhaps_price'),
       choices: [{ says: message('choice_no_price'), corrections: [] }, ...amounts.map((amount) => costs(amount, currency))],
+      evidence: [span(scan, first.from, first.to)],
+    },
+  ];
+}
+
+/** "$1 a pound" for some of the goods and "$80" for nobody knows what: the price that was read, that money, and both together. */
+export function unexplained({ scan, asked, currency }: { scan: Scan; asked: Asked; currency: string }): Doubt[] {
+  const [first] = asked.loose ?? [];
+  if (!first || asked.amount === null) return [];
+  const whole = first.role === 'asking' || first.role === 'all';
+  const both = whole ? [asked.amount + first.amount] : [];
+  const others = [...new Set([first.amount, ...both])].filter((amount) => amount !== asked.amount);
+  const path = whole || asked.unitAmount === null ? 'asking.amount' : 'asking.unitAmount';
+  return [
+    {
+      id: 'unexplained_money:asking.amount',
+      about: 'asking.amount',
+      why: message('doubt_unexplained_money'),
+      choices: [
+        { says: message('choice_money', { money: { money: money(asked.amount, currency) } }), corrections: [] },
+        ...others.map((amount) => costs(Math.round(amount * 100) / 100, currency, path)),
+      ],
       evidence: [span(scan, first.from, first.to)],
     },
   ];
