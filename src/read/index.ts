@@ -56,6 +56,7 @@ import { settleLabels } from './refiners/labelled.ts';
 import { leaveMixed, takeLoneTotals } from './refiners/lone-totals.ts';
 import { markSold } from './refiners/mark-sold.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
+import { splitOnes } from './refiners/one-of-them.ts';
 import { pageDoubts } from './refiners/page-doubts.ts';
 import { pagePrices, scanPagePrice, settleCurrency } from './refiners/page-prices.ts';
 import { perhapsPriced, unexplained } from './refiners/price-doubts.ts';
@@ -131,7 +132,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const weighed = draftsOfQuantities(scan, quantities);
   const told = withSetPlates([...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))], totals);
   told.sort((a, b) => firstToken(a) - firstToken(b));
-  const drafts = leaveMixed(scan, tellApart(scan, settleLabels(scan, told)), totals);
+  const drafts = leaveMixed(scan, splitOnes(scan, tellApart(scan, settleLabels(scan, told)), prices), totals);
   settleUnits(
     scan,
     drafts,
@@ -180,7 +181,9 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
       ? [
           ...raiseDoubts(scan, named, asked, totals, money),
           ...amendedDoubts(scan, named, sold, asked, money),
-          ...(wanted ? [] : [...perhapsPriced(scan, asked, left.likely, money), ...unexplained({ scan, asked, currency: money })]),
+          ...(wanted
+            ? []
+            : [...perhapsPriced(scan, asked, left.likely, money), ...unexplained({ scan, asked, currency: money })]),
           ...pageDoubts(listing, text.length, LONGEST_AD),
         ]
       : [],

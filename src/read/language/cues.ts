@@ -80,6 +80,8 @@ export type CueName =
   | 'before-price'
   | 'behind-price'
   | 'numbered'
+  /** One piece of those told before. */
+  | 'one-of-them'
   | 'numbers';
 
 export interface Cue {

@@ -13,6 +13,8 @@ const WEIGHT = /n[-.]?[uhqs]|v|nxn/;
 const COUNT = /n&|xn|nx|[nd]n[uhqs]|[uhqsk)][-,:]?[(]?n(?![uhqsf])|[nd]j|j[:]?n|[nd][mC]{0,3}k/;
 /** Goods whose price and weight can't be mixed up. */
 const UNWEIGHED: readonly Kind[] = ['rack', 'stands', 'bench', 'storage', 'collars', 'other'];
+const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
+const HEAVIEST_BAR = 60;
 /** Nobody sells iron below this, in units of money per pound of a single piece (common practice, no source). */
 const LEAST_PER_POUND = 0.3;
 /** Below this a number before "each" is a count just as well. */
@@ -50,8 +52,10 @@ export function unitPrices(scan: Scan): number[] {
     }
     const nouns = scan.tokens.slice(from, at).flatMap(({ term }) => term?.kind ?? []);
     const unweighed = nouns.length > 0 && nouns.every((kind) => UNWEIGHED.includes(kind));
-    const told = WEIGHT.test(before) || unweighed;
     const counted = COUNT.test(before);
+    // "4 bars, 80 each": no bar weighs so much.
+    const bars = nouns.length > 0 && nouns.every((kind) => BARS.includes(kind)) && counted && value > HEAVIEST_BAR;
+    const told = WEIGHT.test(before) || unweighed || bars;
     if (told && (value >= SURE || (counted && value >= 5)) && value >= LEAST_PER_POUND * heaviest(scan, from, at)) found.push(at);
     else if (counted || /^e,?%n/.test(letters.slice(at + 1, at + 5))) likely.push(at);
   }

@@ -35,7 +35,10 @@ export function settlePrices(scan: Scan, found: Price[]): void {
   }
   for (const [index, price] of found.entries())
     if (isWithMore(scan, found[index - 1], price)) Object.assign(price, { role: 'all', whole: true });
+  for (const [index, price] of found.entries())
+    if (isForItsPart(scan, found[index - 1], price, found[index + 1])) price.whole = false;
   spreadUnit(scan, found);
+  carryUnit(scan, found);
   spreadWeight(scan, found);
 }
 
@@ -51,7 +54,7 @@ function isWithMore(scan: Scan, previous: Price | undefined, price: Price): bool
 
 /** "10s $15, 25s $35. That's per plate", "prices are per pair": what all prices before are for. */
 function spreadUnit(scan: Scan, found: readonly Price[]): void {
-  for (let at = found[0]?.to ?? scan.plain.length; at < scan.plain.length; at += 1) {
+  for (let at = found.length > 0 ? 1 : scan.plain.length; at < scan.plain.length; at += 1) {
     const pair = scan.plain[at] === 'p' && scan.plain[at - 1] === 'r';
     if (scan.plain[at] !== 'e' && !pair) continue;
     const from = pair ? at - 1 : at;
@@ -64,10 +67,43 @@ function spreadUnit(scan: Scan, found: readonly Price[]): void {
     if ((beside && !alone) || (!alone && ![from - 3, from - 2, from - 1].some((i) => says(scan, i, 'prices-are')))) continue;
     const asked = (clause: number): Price[] =>
       found.filter(({ role, from: start, to }) => role === 'asking' && to < from && scan.clause[start] === clause);
+    const headed = headedBy(scan, found, from, at);
+    for (const price of headed) price.role = pair ? 'pair' : 'each';
+    if (headed.length > 0) continue;
     const clause = scan.clause[from] ?? 0;
     const same = asked(clause);
     for (const price of same.length > 0 ? same : asked(clause - 1)) price.role = pair ? 'pair' : 'each';
   }
+}
+
+/** "Sled $10, two plates together $60, bench $10": one of a row of prices, with its goods between the commas. */
+function isForItsPart(scan: Scan, previous: Price | undefined, price: Price, next: Price | undefined): boolean {
+  if (price.role !== 'all' || previous?.role !== 'asking' || next?.role !== 'asking') return false;
+  if (scan.clause[previous.to] !== scan.clause[price.from] || scan.clause[next.from] !== scan.clause[price.from]) return false;
+  const before = scan.plain.slice(previous.to + 1, price.from);
+  const behind = scan.plain.slice(price.to + 1, next.from);
+  return /^[,;][^,;]{0,12}k[^,;]{0,8}$/.test(before) && /^[,;][^,;]{0,8}k/.test(behind);
+}
+
+/** "$40 a pair for 45s, $20 for 25s": the second is for a pair too. */
+function carryUnit(scan: Scan, found: readonly Price[]): void {
+  for (const [index, price] of found.entries()) {
+    const before = found[index - 1];
+    const unit = before?.role === 'pair' || before?.role === 'each';
+    if (!before || !unit || price.role !== 'asking' || scan.clause[before.to] !== scan.clause[price.from]) continue;
+    const sized = /^wa?n[uhs]/.test(scan.plain.slice(price.to + 1, price.to + 5));
+    if (sized && /^[ra/]{0,2}[pe]wa?n[uhs]/.test(scan.plain.slice(before.to + 1, before.to + 8))) price.role = before.role;
+  }
+}
+
+/** "BUMPERS (prices per pair)" over lines with a price each: those up to the next empty line. */
+function headedBy(scan: Scan, found: readonly Price[], from: number, at: number): readonly Price[] {
+  if (!says(scan, from - 1, 'prices-are') || !/^[):.]{0,2}l/.test(scan.plain.slice(at + 1, at + 4))) return [];
+  const line = scan.tokens[at]?.line ?? 0;
+  if (found.some((price) => scan.tokens[price.from]?.line === line)) return [];
+  const below = found.filter((price) => price.from > at);
+  const gap = scan.plain.indexOf('ll', at + 3);
+  return below.filter((price) => price.role === 'asking' && (gap === -1 || price.from < gap));
 }
 
 /** "$1.25/lb, over 200 lb $1.10": a price as small as the one per pound before it in its sentence is per pound too. */

@@ -21,9 +21,18 @@ const FOR_REST = /z[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
 const NEWLY = /F[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
 /** "Need 180 for it". */
 const FOR_IT = /([ni])(?=wz(?:[.,;!l)]|$))/dg;
+/** "40 for the 45s, 20 a pair for the 25s". */
+const FOR_SIZES = /([ni])(?=(?:[ra/]{0,2}[pe])?wa?n[uhs](?:[.,;!l)c]|$))/dg;
+/** "... 85 apiece, one is torn so that one is 60". */
+const ONE_IS = /dz([ni])(?=[.,;!?l)R]|$)/dg;
+/** "Rack alone 350", "rack by itself 350": beside a price for all. */
+const ALONE = /kz[:=-]?([ni])(?=[.,;!?l)R]|$)/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 /** "All: 450", "rack $100, bench $60 or all 140". */
 const ALL_BEFORE = /(?<=[l.,;(]|^|[l.,;(M]z)z[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
+
+/** Tokens between the price of each and that of one of them. */
+const REACH = 30;
 
 interface Wording {
   /** A letter that the pattern can't do without, so that most ads are done with it at once. */
@@ -79,6 +88,30 @@ const WORDINGS: readonly Wording[] = [
     rule: 'price-told',
     least: 20,
     is: (scan, from, to, found) => found.length === 0 && says(scan, to + 2, 'them') && scan.plain[from - 1] !== 'F',
+  },
+  {
+    needs: 'w',
+    pattern: FOR_SIZES,
+    rule: 'price-for-goods',
+    least: 10,
+    is: (scan, from) => scan.plain.slice(from + 1, from + 5).includes('w') && !'nxd$'.includes(scan.plain[from - 1] ?? 'l'),
+  },
+  {
+    needs: 'd',
+    pattern: ONE_IS,
+    rule: 'price-of-goods',
+    least: 5,
+    is: (scan, from) =>
+      valueAt(scan, from) === 1 &&
+      says(scan, from + 1, 'is-now') &&
+      /[ni][ra/]?e/.test(scan.plain.slice(Math.max(0, from - REACH), from)),
+  },
+  {
+    needs: 'z',
+    pattern: ALONE,
+    rule: 'price-for-goods',
+    least: 20,
+    is: (scan, from, _, found) => found.length > 0 && scan.tokens[from + 1]?.term?.sense === 'only',
   },
   { needs: '', pattern: BEFORE_TERMS, rule: 'price-before-terms', least: 10, is: () => true },
 ];

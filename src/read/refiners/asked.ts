@@ -4,7 +4,7 @@ import { inKilograms, inPounds } from '../../units/mass.ts';
 import type { Price, Total } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
-import type { Itemised } from './itemised.ts';
+import { type Itemised, isCovered } from './itemised.ts';
 import { type Cover, goodsByPiece, groupAmount } from './own-prices.ts';
 
 export interface Asked {
@@ -69,6 +69,9 @@ export function weightOf(drafts: readonly Draft[], totals: readonly Total[]): { 
     else if (item.count && item.weight) sum += item.count.value * inPounds({ value: item.weight.value, unit: item.unit ?? 'lb' });
     else whole = false;
   }
+  // "Kettlebells 35 x 2. Dumbbells $1 a pound": goods of another sort, of which nobody knows the weight.
+  const seen = new Set(told);
+  if (told.length > 0 && plates.some((item) => !item.again && !isCovered(item, seen))) whole = false;
   if (whole && sum > 0) return { pounds: sum, stated: false };
   const total = totals.find((candidate) => !candidate.bracketed) ?? totals[0];
   return total ? { pounds: inPounds({ value: total.weight, unit: total.unit ?? 'lb' }), stated: true } : null;

@@ -10,7 +10,7 @@ import { coverRest } from './extras.ts';
 import { itemised } from './itemised.ts';
 import { looseMoney } from './loose-money.ts';
 import { type Cover, coverPrices } from './own-prices.ts';
-import { isConcession, isForPart, isForThoseOnly, isFree, isUpdated } from './price-words.ts';
+import { goodsOfPart, isConcession, isForPart, isForPartBehind, isForThoseOnly, isFree, isUpdated } from './price-words.ts';
 import { rateForAll } from './rate-tiers.ts';
 import { settleTitlePrice } from './title-price.ts';
 
@@ -31,13 +31,21 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   );
   const priced = usable.filter((price) => !placeholders.includes(price));
   // "I'd sell just the plates for $900" is a choice beside the price of all.
-  const parts = priced.filter((price) => (price.role === 'asking' && isForPart(scan, price)) || isForThoseOnly(scan, price));
+  const parts = priced.filter(
+    (price) =>
+      (price.role === 'asking' && (isForPart(scan, price) || isForPartBehind(scan, price))) || isForThoseOnly(scan, price),
+  );
   const dearer = priced.some((price) => !parts.includes(price) && parts.every((part) => part.amount < price.amount));
   const whole = dearer ? priced.filter((price) => !parts.includes(price)) : priced;
   // "Just the rack for $300" is what the rack costs alone.
   if (dearer && parts.length > 0)
     setOwnPrices(
-      coverPrices(scan, parts, drafts).filter(({ price }) => price.role === 'asking'),
+      coverPrices(scan, parts, drafts)
+        .filter(({ price }) => price.role === 'asking')
+        .map((cover) => {
+          const named = goodsOfPart(scan, cover.price, drafts);
+          return named.length > 0 ? { price: cover.price, drafts: named } : cover;
+        }),
       false,
     );
   const sure = withoutSold(scan, withoutConcessions(scan, whole), drafts);

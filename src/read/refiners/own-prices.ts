@@ -92,7 +92,9 @@ function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Behind
       continue;
     }
     // "$40 for the 35, $60 for the 53": by the number on them.
-    if (scan.letters[i] !== 'n' || scan.plain[i - 1] !== 'a' || !/[,.;l!)c]/.test(scan.plain[i + 1] ?? 'l')) continue;
+    const sized = 'uhs'.includes(scan.plain[i + 1] ?? '_') && 'aw'.includes(scan.plain[i - 1] ?? '_');
+    const bare = scan.letters[i] === 'n' && scan.plain[i - 1] === 'a' && /[,.;l!)c]/.test(scan.plain[i + 1] ?? 'l');
+    if (scan.plain[i] !== 'n' || !(sized || bare)) continue;
     const marked = drafts.filter((draft) => !draft.sold && draft.weight !== null && draft.weight.value === scan.tokens[i]?.value);
     if (marked.length === 1 && marked[0]) return { goods: [marked[0]], to: i };
   }

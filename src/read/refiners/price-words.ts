@@ -1,7 +1,9 @@
 /** What the words around a price say of it: a part's price, a remark, a named lot, room to haggle, an update, goods that we do not know. */
+import type { Kind } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
 import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
+import type { Draft } from './draft.ts';
 
 /** "Just the plates $900", "only the rack for $300". */
 export function isForPart(scan: Scan, price: Price): boolean {
@@ -12,6 +14,30 @@ export function isForPart(scan: Scan, price: Price): boolean {
     if (!verb && !'amCkwnduhs:-=c'.includes(scan.plain[i] ?? 'l')) return false;
   }
   return false;
+}
+
+/** "$350 for just the rack", "$350 rack only". */
+export function isForPartBehind(scan: Scan, price: Price): boolean {
+  if (!scan.senses.has('only') || price.from < 0) return false;
+  const behind = scan.plain.slice(price.to + 1, price.to + 8);
+  const noun = /^w?[az]{0,2}[mC]{0,2}kz?/.exec(behind)?.[0].length ?? 0;
+  return scan.tokens.slice(price.to + 1, price.to + 1 + noun).some(({ term }) => term?.sense === 'only');
+}
+
+/** Goods that the price of a part names: the nouns between it and the words before, or right behind it. */
+export function goodsOfPart(scan: Scan, price: Price, drafts: readonly Draft[]): readonly Draft[] {
+  const kinds = new Set<Kind>();
+  const look = (at: number): void => {
+    const kind = scan.plain[at] === 'k' ? scan.tokens[at]?.term?.kind : undefined;
+    if (kind) kinds.add(kind);
+  };
+  if (isForPartBehind(scan, price))
+    for (let i = price.to + 1; i <= price.to + 6 && !'l.,;'.includes(scan.plain[i] ?? 'l'); i += 1) look(i);
+  else for (let i = price.from - 1; i >= Math.max(0, price.from - 8) && !/[M.,;l]/.test(scan.letters[i] ?? 'l'); i -= 1) look(i);
+  const live = drafts.filter((item) => !item.sold);
+  const [kind] = kinds;
+  const goods = live.filter((item) => item.kind === kind);
+  return kinds.size === 1 && goods.every(({ weight }) => weight?.value === goods[0]?.weight?.value) ? goods.slice(0, 1) : [];
 }
 
 /** "If anyone wants plates only I'd do $0.90/lb". */

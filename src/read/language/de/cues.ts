@@ -60,4 +60,5 @@ export const CUES: Readonly<Record<CueName, string>> = {
   numbered:
     'modell|serie|baujahr|bj|jahr|seit|nr|nummer|hausnummer|größe|gr|typ|zimmer|plz|artikel|nach|vor|bis|ab|stufe|klasse|version|anno',
   numbers: 'uhr|mal|jahre|jahren|prozent|leute|personen|straße|str|wiederholungen|grad|verschiedene|weitere|andere|weg|er|ern',
+  'one-of-them': 'einer|eine|eines|eins|ein',
 };

@@ -63,4 +63,5 @@ export const CUES: Readonly<Record<CueName, string>> = {
     'model|series|version|gen|generation|item|sku|room|apt|apartment|unit|suite|box|hwy|highway|route|rt|interstate|exit|zip|size|ref|code|since|year|circa|mark|level|class|grade|number|no|stage|page|psi|after|before|until|till|ext|street|road|id|over the last|past',
   numbers:
     'street|st|ave|avenue|rd|road|lane|ln|drive|blvd|block|psi|times|reps|feet|percent|people|guys|members|sq|different|other|more|of these|of them|k|main|n|s|e|w|north|south|east|west|miles|am|pm|degrees|degree|ways|lovely|years|year',
+  'one-of-them': 'one|one of them|only one|just one|except one',
 };
