@@ -159,7 +159,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const merged = withNamedSet(scan, implySet(mergeDrafts(scan, drafts), totals), totals);
   settleConditions(merged);
 
-  const wanted = isWanted(scan, asked.amount !== null);
+  const wanted = isWanted(scan, asked.amount !== null, asked.price);
   const aboutThisTrade = isOfTrade(scan, quantities, totals, wanted);
   const live = wanted || !aboutThisTrade ? [] : merged.filter((item) => !item.sold);
   const sold = merged.filter((item) => item.sold);

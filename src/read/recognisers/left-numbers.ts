@@ -11,7 +11,9 @@ const OTHER_BEHIND = /^(?:-?[uhqsfJIkmBSTGKPxj¢%@&"'oCX]|[.:/-]n|-[zk]|M|[(]?n)
 const OTHER_BEFORE = /(?:[xhXNFVDHGBSTofn/'"%KPM]|n[-.])$/;
 /** "Supports up to 700", "benched 225": a few words before. */
 const LOAD_BEFORE = /[KPXB][acz:=Um]{0,3}$/;
-const TERMS = /^[,(]?[AOR£L]/;
+/** "Can deliver for 20". */
+const DELIVERY_BEFORE = /D[zwU:=]{0,2}$/;
+const TERMS = /^[,(]?[AOR£L]|^[,(c]?c?D[zwU:=]{0,2}[$n]|^[,(]?cnD/;
 
 const LEAST_WORDED = 10;
 const LEAST = 25;
@@ -50,6 +52,7 @@ function evidenceFor(scan: Scan, at: number): number | null {
   if (named || thousands || endsIn(scan, end, 'numbered') || begins(scan, at + 1, 'numbers')) return null;
   const wordBefore = endsIn(scan, end, 'before-price');
   const wordBehind = begins(scan, at + 1, 'behind-price');
+  if (DELIVERY_BEFORE.test(before) || behind.startsWith('D')) return null;
   if (!wordBehind && OTHER_BEHIND.test(behind)) return null;
   if (!wordBefore && (OTHER_BEFORE.test(before) || LOAD_BEFORE.test(before))) return null;
   const opens = /(?:^|[l.;!?,:•(-])$/.test(before);

@@ -1,10 +1,12 @@
 /** Goods that the seller would take in trade are not on offer: "or trade for a 24 kg kettlebell", "would trade the stack toward bumpers (10, 15, 25)". */
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 
 /** How far back of the goods the word of trading may stand, in tokens. */
 const REACH = 40;
 
 export function isTradedFor(scan: Scan, at: number): boolean {
+  if (isWantedOrMoney(scan, at)) return true;
   if (!scan.senses.has('trade') && !scan.senses.has('trade-for')) return false;
   let toward = false;
   for (let i = at - 1; i >= 0 && at - i < REACH && scan.clause[i] === scan.clause[at]; i -= 1) {
@@ -15,6 +17,17 @@ export function isTradedFor(scan: Scan, at: number): boolean {
     if (sense === 'trade') return toward && !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, i - 2), i));
   }
   return false;
+}
+
+/** "Want a power rack or 260": wanted in the place of money. */
+function isWantedOrMoney(scan: Scan, at: number): boolean {
+  if (!scan.senses.has('or')) return false;
+  let first = at - 1;
+  while (first > at - 6 && 'amnuhsckd'.includes(scan.plain[first] ?? 'l')) first -= 1;
+  if (scan.plain[first] !== 'A' || first === at - 1 || !says(scan, first, 'asks')) return false;
+  let or = at + 1;
+  while (or < at + 6 && 'amnuhsckd,'.includes(scan.plain[or] ?? 'l')) or += 1;
+  return scan.tokens[or]?.term?.sense === 'or' && /^£?(?:[$]?n|M)/.test(scan.plain.slice(or + 1, or + 4));
 }
 
 /** "Will swap two 35s for any one 45": some of the goods that the ad tells elsewhere. */

@@ -5,7 +5,7 @@ import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { putAmount, putNumber } from './found-price.ts';
 
 /** "500 now". */
-const NOW = /([ni])(?=A[.,;!l)])/dg;
+const NOW = /([ni])(?=A(?:[.,;!l)]|$))/dg;
 /** "asking three fifty". */
 const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
 const FOR_ALL = /([ni])(?=L|wap)/dg;

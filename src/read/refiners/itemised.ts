@@ -37,6 +37,14 @@ function hasOfferLine(scan: Scan, covers: readonly Cover[]): boolean {
   return false;
 }
 
+/** "Lawn mower (runs) 50 €, sled 10 €": words of no goods of ours begin the sentence, and the price ends its part. */
+function isOfWords(scan: Scan, price: Price): boolean {
+  if (price.from < 1 || price.role !== 'asking') return false;
+  let from = price.from;
+  while (from > Math.max(0, price.from - 8) && scan.clause[from - 1] === scan.clause[price.from]) from -= 1;
+  return /^[•-]?z[z()]{0,6}[-:]?$/.test(scan.plain.slice(from, price.from)) && /^[,;.l]/.test(scan.plain.slice(price.to + 1));
+}
+
 const isUnknown = (scan: Scan, price: Price): boolean => isUnknownGoods(scan, price) || isUnknownBeside(scan, price);
 
 export interface Itemised {
@@ -44,6 +52,8 @@ export interface Itemised {
   /** What the lines add up to; null when one of them can't be priced. */
   readonly sum: number | null;
   readonly header: Price | null;
+  /** Those of goods that we know nothing of, which are in the sum. */
+  readonly unknown: readonly Price[];
 }
 
 /** At least two prices for different goods: the ad is priced item by item. `header` is a price that covers no goods or all of them. */
@@ -77,7 +87,12 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
   const used = new Set(own.map(({ price }) => price.amount));
   const header =
     covers.find(
-      ({ price, drafts }) => drafts.length === 0 && price.role === 'asking' && !used.has(price.amount) && !isUnknown(scan, price),
+      ({ price, drafts }) =>
+        drafts.length === 0 &&
+        price.role === 'asking' &&
+        !used.has(price.amount) &&
+        !isUnknown(scan, price) &&
+        !own.some((cover) => cover.price.amount > price.amount && cover.price.from > price.from && price.from >= 0),
     )?.price ?? null;
   const all = live.every(
     (item) => item.kind === 'other' || item.kind === 'collars' || item.kind === 'storage' || isCovered(item, seen),
@@ -85,7 +100,10 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
   // A line with a price and words that we know no goods by ("rope ... $8") is for sale too.
   const unknown = covers.filter(
     ({ price, drafts }) =>
-      drafts.length === 0 && price !== header && ['asking', 'each', 'pair'].includes(price.role) && isUnknown(scan, price),
+      drafts.length === 0 &&
+      price !== header &&
+      ['asking', 'each', 'pair'].includes(price.role) &&
+      (isUnknown(scan, price) || isOfWords(scan, price)),
   );
   let sum: number | null = 0;
   for (const cover of own) {
@@ -96,7 +114,12 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
     const amount = amountOfUnknown(scan, price);
     sum = sum === null || amount === null ? null : sum + amount;
   }
-  return { covers: own, sum: all && !hasOfferLine(scan, covers) ? sum : null, header };
+  return {
+    covers: own,
+    sum: all && !hasOfferLine(scan, covers) ? sum : null,
+    header,
+    unknown: unknown.map(({ price }) => price),
+  };
 }
 
 /** Goods have a price when they, or another mention of the same, stand under one. */

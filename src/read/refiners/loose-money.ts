@@ -9,7 +9,7 @@ export function looseMoney(asked: Asked, { scan, distinct, covers, live, items }
   if (asked.amount === null || asked.basis === 'none') return [];
   const told = new Set([asked.amount, asked.unitAmount, asked.high, ...asked.rivals.map(({ amount }) => amount)]);
   const own = new Set(live.flatMap(({ ownPrice }) => ownPrice?.place ?? []));
-  const listed = new Set(items?.covers.map(({ price }) => price));
+  const listed = new Set([...(items?.covers.map(({ price }) => price) ?? []), ...(items?.unknown ?? [])]);
   const unitOfAll = ['each', 'pair', 'per-pound', 'per-kilogram'].includes(asked.basis) || asked.unitAmount !== null;
   return distinct.filter((price) => {
     if (told.has(price.amount) || own.has(price) || listed.has(price)) return false;

@@ -3,6 +3,8 @@
  * of its own clause in the headline ("Olympic plates wanted"). "Looking for $200" names a price, "trade wanted" a way to pay, "looking for a
  * good home" an offer; "need" and the like must be followed by goods. An ad that seeks first and then sells something with a price is an offer.
  */
+
+import type { Price } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Token } from '../text/tokens.ts';
@@ -21,7 +23,13 @@ function isSum(letters: string): boolean {
   return /^[zaU:]{0,2}(?:[$M]|n\$|n(?![uhqsxkmCfp("'./-]|[/,-]n|$))/.test(letters);
 }
 
-export function isWanted(scan: Scan, hasPrice: boolean): boolean {
+/** "Looking for a rack. Have bar and plates to trade, or cash 260": money in the place of what is sought, from one who has goods to give. */
+function isOffered(scan: Scan, price: Price | null): boolean {
+  if (!price || price.from < 0 || !scan.senses.has('trade') || !scan.plain.includes('%')) return false;
+  return [1, 2, 3].some((back) => scan.tokens[price.from - back]?.term?.sense === 'or');
+}
+
+export function isWanted(scan: Scan, hasPrice: boolean, price: Price | null = null): boolean {
   let swapClause = -1;
   let seeks = false;
   let firstGoods: number | null = null;
@@ -39,7 +47,9 @@ export function isWanted(scan: Scan, hasPrice: boolean): boolean {
       while ((scan.tokens[next]?.start ?? Number.POSITIVE_INFINITY) < word.end) next += 1;
       const letters = scan.letters.slice(next, next + 8).join('');
       if (
-        scan.plain[at - 1] === 'N' ||
+        // "No plates wanted", "suche keine Tauschangebote".
+        /N[amk]{0,3}$/.test(scan.plain.slice(Math.max(0, at - 4), at)) ||
+        letters.startsWith('N') ||
         swapClause === clause ||
         isSum(letters) ||
         /^[zaU:]{0,2}nw/.test(scan.plain.slice(next, next + 4))
@@ -53,5 +63,5 @@ export function isWanted(scan: Scan, hasPrice: boolean): boolean {
       if (beside && (sense !== 'needs' || goods)) seeks = true;
     }
   }
-  return seeks;
+  return seeks && !isOffered(scan, price);
 }

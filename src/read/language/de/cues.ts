@@ -54,7 +54,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   style: '',
   sets: 'set|sets|satz|sätze',
   'before-price':
-    'für|um|nur|zusammen|komplett|alles|alles zusammen|insgesamt|gesamt|beide|beides|bar|macht|also|dachte an|denke an|dachte so an|hätte gern|hätte gerne|möchte|möchte noch|will|will noch|stelle mir vor|vorstellung|preisvorstellung|meine vorstellung|gib mir|sagen wir|nehme|würde nehmen|abzugeben für|bei|mit|glücklich mit|zufrieden mit|erste|set|paket|paketpreis|sonst|wären|wäre|sind es|kostet|kosten|pauschal',
+    'für|oder|um|nur|zusammen|komplett|alles|alles zusammen|insgesamt|gesamt|beide|beides|bar|macht|also|dachte an|denke an|dachte so an|hätte gern|hätte gerne|möchte|möchte noch|will|will noch|stelle mir vor|vorstellung|preisvorstellung|meine vorstellung|gib mir|sagen wir|nehme|würde nehmen|abzugeben für|bei|mit|glücklich mit|zufrieden mit|erste|set|paket|paketpreis|sonst|wären|wäre|sind es|kostet|kosten|pauschal',
   'behind-price':
     'zusammen|komplett|alles|für alles|fürs ganze|für das ganze|insgesamt|gesamt|pauschal|bar|bar auf|in bar|an abholer|bei abholung|für abholer|selbstabholer|selbstabholung|abholung|nur abholung|nur bei|nur an|und es|und sie|und alles|und gut|und weg|und ihr|und du|gehört|nimmt|nehmen|dann|sind fair|ist fair|wären fair|wäre fair|wäre schön|wären schön|ist okay|oder tausch|oder gegen|oder nächstes|oder angebot|oder gebot|vb|fp|vhb|festpreis|fest|und der|paypal|überweisung|für beide|für beides|abzugeben|mitnehmen|und mitnehmen|glatt',
   numbered:
