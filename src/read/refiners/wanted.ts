@@ -23,10 +23,12 @@ function isSum(letters: string): boolean {
   return /^[zaU:]{0,2}(?:[$M]|n\$|n(?![uhqsxkmCfp("'./-]|[/,-]n|$))/.test(letters);
 }
 
-/** "Looking for a rack. Have bar and plates to trade, or cash 260": money in the place of what is sought, from one who has goods to give. */
+/** "Looking for a power rack or cash 260": money in the place of what is sought, asked by one who has goods to give. */
 function isOffered(scan: Scan, price: Price | null): boolean {
-  if (!price || price.from < 0 || !scan.senses.has('trade') || !scan.plain.includes('%')) return false;
-  return [1, 2, 3].some((back) => scan.tokens[price.from - back]?.term?.sense === 'or');
+  if (!price || price.from < 0) return false;
+  const or = [1, 2, 3].map((back) => price.from - back).find((at) => scan.tokens[at]?.term?.sense === 'or');
+  if (or === undefined || !/^[£U$]{0,2}$/.test(scan.plain.slice(or + 1, price.from))) return false;
+  return /W[amzuhsn]{0,4}k[,]?$/.test(scan.plain.slice(Math.max(0, or - 8), or));
 }
 
 export function isWanted(scan: Scan, hasPrice: boolean, price: Price | null = null): boolean {
