@@ -5,6 +5,7 @@
 import type { Price, Quantity, Total } from '../mention.ts';
 import { begins, endsIn } from '../text/says.ts';
 import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
+import { isPlateSize } from './notation.ts';
 
 /** What stands right behind or before a number of another sort: a unit, a size, a count of goods, a name, a lift, a capacity. */
 const OTHER_BEHIND = /^(?:-?[uhqsfJIkmBSTGKPxj¢%@&"'oCX]|[.:/-]n|-[zk]|M|[(]?n)/;
@@ -20,7 +21,7 @@ const LEAST = 25;
 const MOST = 20_000;
 /** From this on it is read as the price; from the other on it is a doubt. */
 const CLEAR = 3;
-const LIKELY = 2;
+const LIKELY = 1;
 
 export interface LeftNumbers {
   /** Those that are read as the price. */
@@ -51,7 +52,7 @@ function evidenceFor(scan: Scan, at: number): number | null {
   const thousands = scan.tokens[at + 1]?.glued === true && scan.tokens[at + 1]?.type === 'word';
   if (named || thousands || endsIn(scan, end, 'numbered') || begins(scan, at + 1, 'numbers')) return null;
   const wordBefore = endsIn(scan, end, 'before-price');
-  const wordBehind = begins(scan, at + 1, 'behind-price');
+  const wordBehind = begins(scan, at + 1, 'behind-price') || (behind.startsWith(',') && begins(scan, at + 2, 'behind-price'));
   if (DELIVERY_BEFORE.test(before) || behind.startsWith('D')) return null;
   if (!wordBehind && OTHER_BEHIND.test(behind)) return null;
   if (!wordBefore && (OTHER_BEFORE.test(before) || LOAD_BEFORE.test(before))) return null;
@@ -60,10 +61,11 @@ function evidenceFor(scan: Scan, at: number): number | null {
   const last =
     /^[.!)]{0,3}(?:l{0,3}$|$)/.test(scan.plain.slice(at + 1, at + 6)) || (scan.tokens[at]?.line === 0 && behind.startsWith('l'));
   // "45, 35, 10": one of a list.
-  const listed = before.endsWith(',') && behind.startsWith(',');
+  const listed = /n,$/.test(before) || (/n[uhqs],$/.test(before) && isPlateSize(value)) || /^,c?n/.test(behind);
   let score = about - Number(listed) + Number(opens) + Number(closes) + Number(last && closes);
   if (wordBefore) score += 2;
   if (wordBehind || TERMS.test(behind)) score += 2;
+  if (/^L(?:[,.;!)l]|$)/.test(behind)) score += 1;
   if (/[AL£][:=-]?$/.test(before)) score += 2;
   if (value % 5 !== 0 && value % 10 !== 9) score -= 1;
   if (!wordBehind && behind.startsWith('z')) score -= 1;
@@ -82,7 +84,8 @@ function bareTotal(scan: Scan, totals: readonly Total[], sum: number): LeftNumbe
   if (apart <= 0.02) return null;
   const { from, weight } = total;
   const price: Price = { rule: 'number-left', from, to: from, amount: weight, currency: null, role: 'asking', sure: false };
-  if (sum === 0 || apart <= 0.1) return { clear: [], likely: [price], spent: null };
+  const cash = /^[,]?[£RO]/.test(scan.plain.slice(total.to + 1, total.to + 3));
+  if (!cash && (sum === 0 || apart <= 0.1)) return { clear: [], likely: [price], spent: null };
   return { clear: [price], likely: [], spent: total };
 }
 
@@ -95,7 +98,7 @@ export function readLeftNumbers(scan: Scan, quantities: readonly Quantity[], tot
   for (const { index: at } of lettersOf(scan).matchAll(/[ni]/g)) {
     const amount = valueAt(scan, at) ?? 0;
     const score = amount === sum ? null : evidenceFor(scan, at);
-    if (score === null || score < LIKELY) continue;
+    if (score === null || score < LIKELY || (score < CLEAR && isPlateSize(amount) && amount <= 55)) continue;
     found.push({ price: { rule: 'number-left', from: at, to: at, amount, currency: null, role: 'asking', sure: false }, score });
   }
   const most = Math.max(0, ...found.map(({ score }) => score));

@@ -6,7 +6,7 @@ import type { Kind } from '../../listing/reading.ts';
 import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
 
 const PARTS = /[^,;.l•|/c!?]{1,24}/g;
-const PRICED = /(?<=[ksuhqmC)v]|^nxn|[ks][-:=@])(n)e?$/;
+const PRICED = /(?<=[ksuhqmC)v]w?|^nxn|[ks][-:=@])([nM])e?$/;
 const WEIGHT = /n[-.]?[uhqs]|v|[nd]xn|nxn/;
 const COUNT = /p|t|[nd]xn?|xn|^[a%]?[nd](?=[mC]{0,3}k|n)|[nd]n[-.]?[uhqs]|n[uhqs]{1,2}[(]n[)]/;
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
@@ -18,6 +18,8 @@ interface Part {
   readonly at: number;
   readonly value: number;
   readonly sure: boolean;
+  /** A price already. */
+  readonly known: boolean;
 }
 
 /** Price of one part of the row: null where it names no goods, `undefined` where it names goods and no price. */
@@ -32,25 +34,32 @@ function partAt(scan: Scan, from: number, letters: string): Part | null | undefi
   const unweighed = kinds.length > 0 && kinds.every((kind) => !WEIGHED.includes(kind));
   const counted = COUNT.test(told);
   const sure = unweighed ? value >= 20 : WEIGHT.test(told) && value >= (counted ? 5 : LEAST_UNCOUNTED);
+  const known = letters[priced.index] === 'M';
   const bar = kinds.some((kind) => BARS.includes(kind)) && value >= 15;
-  return sure || bar ? { at, value, sure } : undefined;
+  return sure || bar ? { at, value, sure, known } : undefined;
 }
 
 /** Number tokens that are prices of goods in a row, in an ad without a sign of money. */
 export function listedPrices(scan: Scan): number[] {
   if (scan.plain.includes('$')) return [];
   const letters = lettersOf(scan);
-  const rows = new Map<number, (Part | undefined)[]>();
+  const rows: { clause: number; parts: (Part | undefined)[] }[] = [];
   for (const { index, 0: part } of letters.matchAll(PARTS)) {
     const said = partAt(scan, index, part);
     if (said === null) continue;
     const clause = scan.clause[index] ?? 0;
-    rows.set(clause, [...(rows.get(clause) ?? []), said]);
+    const row = rows.at(-1);
+    // "Two 45s 80. Two 35s 60": sentences of one part each.
+    const goesOn = row && (row.clause === clause || (clause - row.clause <= 1 && said && row.parts.every((one) => one)));
+    if (goesOn) row.parts.push(said);
+    if (goesOn) row.clause = clause;
+    else rows.push({ clause, parts: [said] });
   }
-  return [...rows.values()].flatMap((row) => {
+  return rows.flatMap(({ parts: row }) => {
     const parts = row.flatMap((part) => part ?? []);
     const sure = parts.filter((part) => part.sure).length;
     const sum = parts.reduce((total, { value }) => total + value, 0);
-    return parts.length >= 2 && sure >= 1 && parts.length === row.length && sum >= 40 ? parts.map(({ at }) => at) : [];
+    const list = parts.length >= 2 && sure >= 1 && parts.length === row.length && sum >= 40;
+    return list ? parts.flatMap(({ at, known }) => (known ? [] : [at])) : [];
   });
 }
