@@ -13,7 +13,7 @@ import { readEachOf } from './recognisers/each-of.ts';
 import { readNouns } from './recognisers/goods-by-noun.ts';
 import { readHeadedBars } from './recognisers/headed-bars.ts';
 import { readLaterCounts } from './recognisers/later-counts.ts';
-import { NONE_LEFT, readLeftNumbers } from './recognisers/left-numbers.ts';
+import { NONE_LEFT, readLeftNumbers, sumOf } from './recognisers/left-numbers.ts';
 import { readLeftOver } from './recognisers/left-over.ts';
 import { readLists } from './recognisers/lists.ts';
 import { readLonePrices } from './recognisers/lone-prices.ts';
@@ -123,7 +123,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   totals.push(...readSubtotals(scan, quantities));
   const asks = written.some(({ role }) => !['former', 'saving', 'delivery', 'deposit', 'other'].includes(role));
   const shown = scanPagePrice(listing, language);
-  const lone = asks ? [] : readLonePrices(scan);
+  const lone = asks ? [] : readLonePrices(scan).filter(({ amount }) => amount !== sumOf(quantities));
   const left = asks || lone.length > 0 ? NONE_LEFT : readLeftNumbers(scan, quantities, totals);
   if (left.spent) totals.splice(totals.indexOf(left.spent), 1);
   const prices = most(priceSets(scan, pagePrices(listing, [...written, ...lone, ...left.clear], shown)));

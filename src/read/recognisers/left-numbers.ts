@@ -35,7 +35,7 @@ export interface LeftNumbers {
 export const NONE_LEFT: LeftNumbers = { clear: [], likely: [], spent: null };
 
 /** Weight of all pieces, where every line tells it: what a number may be the sum of. */
-const sumOf = (quantities: readonly Quantity[]): number =>
+export const sumOf = (quantities: readonly Quantity[]): number =>
   quantities.reduce((sum, { count, weight }) => sum + (count ?? 1) * (weight ?? 0), 0);
 
 /** How much speaks for a price; null where the number is something else. */

@@ -48,7 +48,8 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const label = /(?:^|l|[•.;])F:$/.test(scan.plain.slice(Math.max(0, price.from - 3), price.from));
   if (lead === 'F' && says(scan, led, 'perhaps-former')) price.weak = true;
   if (lead === 'F' && !(label && says(scan, price.from - 2, 'costs'))) return 'former';
-  if (/C[:=-]{1,2}$|m[:=-]{1,2}$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
+  // "New: $400", "new plates run $2 a pound".
+  if (/C[:=-]{1,2}$|m[:=-]{1,2}$|[mC][mk]{1,2}z$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
   if (lead === 'V') return 'saving';
   // "inkl. Versand 45 €" holds the delivery; "Versand möglich, 7 €" is its price.
   const delivery = lead === 'D' ? price.from - before.length + before.lastIndexOf('D') : -1;

@@ -1,10 +1,13 @@
 /** Amounts with a sign of money or of no cents: "$40", "40-50 €", "120,-", "75¢", "a buck twenty five a pound". */
 import type { Price } from '../mention.ts';
+import { says } from '../text/says.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { putAmount, putPrice } from './found-price.ts';
 import { centsCurrency, currencyOf } from './price-currency.ts';
 
 const SIGNED = /(\$\.?:?)([ni])¤?(?:-\$?(n)(?![x\-uhfsk]))?(\$(?!n))?/dg;
+/** "$70 to $80", "between $70 and $80". */
+const SIGNED_TWICE = /\$(n)[zc]\$(n)(?![x\-uhfsk])/dg;
 const BEHIND = /([nid])¤?(?:([-zc])(n))?\.?-?¤?(\$)/dg;
 /** "120,-" with no currency. */
 const NO_CENTS = /([ni])¤/dg;
@@ -26,6 +29,13 @@ export function readSignedPrices(scan: Scan, found: Price[]): void {
     // ".75 cents a pound" is meant as 75 cents.
     const factor = (valueAt(scan, from) ?? 1) < 1 ? 1 : 0.01;
     return putPrice(scan, found, 'cents', { from, to, at: group(1)?.[0] ?? from, currency, factor });
+  });
+  findAll(scan, SIGNED_TWICE, ({ from, to }) => {
+    const [low, high] = [valueAt(scan, from + 1) ?? 0, valueAt(scan, to) ?? 0];
+    const lowered = says(scan, from - 1, 'from') || scan.tokens[from - 1]?.term?.sense === 'from';
+    if (lowered || !isRange(scan, from, from + 2) || high <= low || high > 2 * low) return false;
+    const currency = currencyOf(scan, from, to);
+    return putPrice(scan, found, 'price-sign-first', { from, to, at: from + 1, highAt: to, currency });
   });
   findAll(scan, SIGNED, ({ from, to, group }) => {
     const currency = currencyOf(scan, from, group(4) ? to - 1 : to);

@@ -2,7 +2,7 @@
 import type { Price } from '../mention.ts';
 import { says } from '../text/says.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
-import { putAmount, putNumber } from './found-price.ts';
+import { putAmount, putNumber, putPrice } from './found-price.ts';
 
 /** "500 now". */
 const NOW = /([ni])(?=A(?:[.,;!l)]|$))/dg;
@@ -27,6 +27,8 @@ const FOR_SIZES = /([ni])(?=(?:[ra/]{0,2}[pe])?wa?n[uhs](?:[.,;!l)c]|$))/dg;
 const ONE_IS = /dz([ni])(?=[.,;!?l)R]|$)/dg;
 /** "Rack alone 350", "rack by itself 350": beside a price for all. */
 const ALONE = /kz[:=-]?([ni])(?=[.,;!?l)R]|$)/dg;
+/** "70-80 obo". */
+const RANGE_BEFORE_TERMS = /(?<![nx-])n-n(?=[,(]?[OR£])/dg;
 const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 /** "All: 450", "rack $100, bench $60 or all 140". */
 const ALL_BEFORE = /(?<=[l.,;(]|^|[l.,;(M]z)z[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
@@ -113,7 +115,14 @@ const WORDINGS: readonly Wording[] = [
     least: 20,
     is: (scan, from, _, found) => found.length > 0 && scan.tokens[from + 1]?.term?.sense === 'only',
   },
-  { needs: '', pattern: BEFORE_TERMS, rule: 'price-before-terms', least: 10, is: () => true },
+  {
+    needs: '',
+    pattern: BEFORE_TERMS,
+    rule: 'price-before-terms',
+    least: 10,
+    // "25 20 15 10, offers": the last of a list.
+    is: (scan, from) => !/n,?n,?$/.test(scan.plain.slice(Math.max(0, from - 4), from)),
+  },
 ];
 
 export function readWordedPrices(scan: Scan, found: Price[]): void {
@@ -134,6 +143,11 @@ export function readWordedPrices(scan: Scan, found: Price[]): void {
         sure: true,
       });
     });
+  findAll(scan, RANGE_BEFORE_TERMS, ({ from, to }) => {
+    const [low, high] = [valueAt(scan, from) ?? 0, valueAt(scan, to) ?? 0];
+    if (low < 20 || high <= low || high > 2 * low) return false;
+    return putPrice(scan, found, 'price-before-terms', { from, to, at: from, highAt: to });
+  });
   for (const { needs, pattern, rule, least, is } of WORDINGS)
     if (needs === '' || scan.plain.includes(needs))
       findAll(scan, pattern, ({ from, to }) =>

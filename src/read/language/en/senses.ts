@@ -137,6 +137,7 @@ export const RELATIONS: readonly Entry[] = [
   ['for', { code: 'w' }],
   ['or', { code: 'z', sense: 'or' }],
   ['every', { code: 'z', sense: 'every' }],
+  ['between', { code: 'z', sense: 'between' }],
   ['from|fr|starting at|starting from', { code: 'z', sense: 'from' }],
   [
     'by the|near|near the|next to the|hits|hits against|touches|touched|bumps|bumped|rubs|rubbed|rubs on|scrapes|scraped',

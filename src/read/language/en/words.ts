@@ -144,7 +144,7 @@ export const MONEY: readonly Entry[] = [
   ['cad|cdn|canadian|canadian dollars|cad dollars', { code: '$', currency: 'CAD' }],
   ['aud|australian dollars', { code: '$', currency: 'AUD' }],
   ['nzd', { code: '$', currency: 'NZD' }],
-  ['gbp|quid|pounds sterling|sterling', { code: '$', currency: 'GBP' }],
+  ['gbp|quid|nicker|pounds sterling|sterling', { code: '$', currency: 'GBP' }],
   ['eur|euro|euros', { code: '$', currency: 'EUR' }],
   ['chf', { code: '$', currency: 'CHF' }],
   ['c|cent|cents', { code: '¢', currency: 'USD' }],
