@@ -114,7 +114,10 @@ function besideOthers(sums: Sums, perWeight: Price, others: readonly Price[], mu
     );
   // "Dumbbells $200. Kettlebells $1.50 a pound": only goods without a price of their own are weighed.
   const apart = new Set(covers.flatMap(({ price, drafts: goods }) => (others.includes(price) ? goods : [])));
-  const loose = live.filter((item) => !apart.has(item));
+  // "Dumbbells" over a pair that has its price is that pair.
+  const loose = live.filter(
+    (item) => !apart.has(item) && !(item.weight === null && item.count === null && isCovered(item, apart)),
+  );
   const loosely = apart.size > 0 && multiplied !== null ? weightOf(loose, totals) : weight;
   const amount = multiplied === null || loosely === null ? null : round(perWeight.amount * inUnit(loosely.pounds, basis) + extra);
   // Each line of goods has its price, some of them by the pound.

@@ -165,7 +165,7 @@ const NO_UPDATES: readonly (readonly [string, string])[] = [
   ['Rack $200, bench $75. Now located in storage unit 12.', '275 lot | 1 rack =200, 1 bench =75'],
   ['Squat rack $200. Was going to keep the bench but now selling that too, $75', '275 lot | 1 rack =200, 1 bench =75'],
   ['Selling squat rack, $200. Need it gone by Sunday.', '200 lot | 1 rack'],
-  ['Rack, bench and bar, $400. The bench alone is now $90 if you only want that.', '400 lot | 1 rack, 1 bench, 1 bar'],
+  ['Rack, bench and bar, $400. The bench alone is now $90 if you only want that.', '400 lot | 1 rack, 1 bench =90, 1 bar'],
   [
     'Olympic plates: 4x45, 4x25. $240. Edit: added 2x10 for the same price',
     '240 lot | 4 plate 45 lb, 4 plate 25 lb, 2 plate 10 lb',
