@@ -54,11 +54,10 @@ export const CUES: Readonly<Record<CueName, string>> = {
   style: '',
   sets: 'set|sets|satz|sätze',
   'before-price':
-    'für|oder|um|nur|zusammen|komplett|alles|alles zusammen|insgesamt|gesamt|beide|beides|bar|macht|also|dachte an|denke an|dachte so an|hätte gern|hätte gerne|möchte|möchte noch|will|will noch|stelle mir vor|vorstellung|preisvorstellung|meine vorstellung|gib mir|sagen wir|nehme|würde nehmen|abzugeben für|bei|mit|glücklich mit|zufrieden mit|erste|set|paket|paketpreis|sonst|wären|wäre|sind es|kostet|kosten|pauschal',
+    'für|oder|um|nur|zusammen|komplett|alles|insgesamt|gesamt|beide|beides|bar|macht|also|an|hätte gern|hätte gerne|möchte|will|will noch|vorstellung|preisvorstellung|gib mir|sagen wir|nehme|bei|mit|set|paket|wären|wäre|kosten|pauschal',
   'behind-price':
-    'kein versand|keine garantie|keine rücknahme|kein tausch|privatverkauf|nichtraucherhaushalt|versand nicht|versand möglich|nicht verhandelbar|verhandelbar|keine einzelabgabe|nicht einzeln|zusammen|komplett|alles|für alles|fürs ganze|für das ganze|insgesamt|gesamt|pauschal|bar|bar auf|in bar|an abholer|bei abholung|für abholer|selbstabholer|selbstabholung|abholung|nur abholung|nur bei|nur an|und es|und sie|und alles|und gut|und weg|und ihr|und du|gehört|nimmt|nehmen|dann|sind fair|ist fair|wären fair|wäre fair|wäre schön|wären schön|ist okay|oder tausch|oder gegen|oder nächstes|oder angebot|oder gebot|vb|fp|vhb|festpreis|fest|und der|paypal|überweisung|für beide|für beides|abzugeben|mitnehmen|und mitnehmen|glatt',
-  numbered:
-    'modell|serie|baujahr|bj|jahr|seit|nr|nummer|hausnummer|größe|gr|typ|zimmer|plz|artikel|nach|vor|bis|ab|stufe|klasse|version|anno',
-  numbers: 'uhr|mal|jahre|jahren|prozent|leute|personen|straße|str|wiederholungen|grad|verschiedene|weitere|andere|weg|er|ern',
+    'kein*|privatverkauf|nicht|verhandelbar|zusammen|komplett|alles|für alles|fürs ganze|für das|insgesamt|gesamt|pauschal|bar|in bar|an abholer|bei abholung|für abholer|selbstab*|abholung|nur|und es|und sie|und alles|und gut|und weg|gehört|nimmt|sind fair|ist fair|wäre fair|wären fair|ist okay|oder tausch|oder gegen|oder angebot|oder gebot|vb|fp|vhb|fest*|paypal|überweisung|für beide|für beides|abzugeben|mitnehmen',
+  numbered: 'modell|serie|baujahr|bj|jahr|seit|nr|nummer|hausnummer|größe|typ|zimmer|plz|nach|vor|bis|ab|stufe',
+  numbers: 'uhr|mal|jahre|jahren|prozent|leute|personen|straße|str|wiederholungen|grad|verschiedene|weitere|er',
   'one-of-them': 'einer|eine|eines|eins|ein',
 };
