@@ -7,6 +7,8 @@ import { countBefore, isAside } from './nouns.ts';
 
 const BAR_KINDS: readonly (Kind | undefined)[] = ['bar', 'curl-bar', 'hex-bar', 'other'];
 
+const PIECES: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
+
 /** "Two odd bars: safety squat bar $150, cambered bar $80": a plural before a colon and as many bars by name behind it (any number if not counted). */
 function isHeading(scan: Scan, at: number): boolean {
   const token = scan.tokens[at];
@@ -29,6 +31,16 @@ function isOfDumbbells(scan: Scan, at: number): boolean {
     else if (kind && kind !== 'other') return false;
   }
   return named;
+}
+
+/** "A rack to hang them on", "a stand that holds the plates". */
+function isForGoods(scan: Scan, at: number): boolean {
+  if (!scan.senses.has('stow')) return false;
+  const stow = scan.tokens.slice(at + 1, at + 4).findIndex(({ term }) => term?.sense === 'stow');
+  const object = scan.tokens[at + stow + 2]?.term;
+  const inner = scan.tokens[at + stow + 3]?.term;
+  const goods = (term: typeof object): boolean => term?.sense === 'they' || (term?.plural === true && PIECES.includes(term.kind ?? 'other'));
+  return stow !== -1 && (goods(object) || (object?.code === 'a' || object?.sense === 'definite' ? goods(inner) : false));
 }
 
 /** "3 tier dumbbell rack … no dumbbells, just the rack": the one told before by its whole name, where no other rack is. */
@@ -81,7 +93,7 @@ export function readNouns(scan: Scan): Noun[] {
       rule: 'noun',
       from,
       to: at,
-      kind: kind === 'rack' && isOfDumbbells(scan, at) ? 'storage' : kind,
+      kind: kind === 'rack' && (isOfDumbbells(scan, at) || isForGoods(scan, at)) ? 'storage' : kind,
       count: times > 1 ? times * (count ?? 2) : count,
       plural: token.term?.plural === true || mass || scan.tokens[at - 1]?.term?.sense === 'every',
       weak: token.term?.weak === true,

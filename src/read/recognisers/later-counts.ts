@@ -29,6 +29,13 @@ function nounBefore(scan: Scan, last: number, from: number): number | null {
 const isPriceBetween = (scan: Scan, last: number, from: number): boolean =>
   /^[,:(=-]?M_{0,3}[e]?[,.;(]?%?$/.test(scan.letters.slice(last + 1, from).join(''));
 
+/** "Won it, have three already", "I already own two of them", "have two kids": not of what is for sale. */
+const isOfOwn = (scan: Scan, from: number, to: number): boolean =>
+  scan.senses.has('own-ones') &&
+  [from - 1, from + 1, to + 1, to + 2, to + 3].some(
+    (at) => scan.tokens[at]?.term?.sense === 'own-ones' && scan.clause[at] === scan.clause[to],
+  );
+
 export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   const counted = [...quantities];
   findAll(scan, OF_EACH, ({ from, to, group }) => {
@@ -51,6 +58,7 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
     return 'claimed';
   });
   findAll(scan, LATER, ({ from, to, group }) => {
+    if (isOfOwn(scan, from, to)) return false;
     const number = group(1) ?? group(3) ?? group(5) ?? group(7) ?? group(9);
     const pairs = group(2) !== null || group(4) !== null || group(6) !== null || group(8) !== null || group(11) !== null;
     const pieces = group(11) ? 1 : valueAt(scan, number?.[0] ?? from);

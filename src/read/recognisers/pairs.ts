@@ -97,7 +97,7 @@ export function readPairs(scan: Scan): Quantity[] {
     const times = told ? valueAt(scan, told[0]) : 1;
     const bare = end === start && scan.plain[start] === 'n' && noun === null;
     // "Holds 10 pairs" is what goes on it; "I have 5 pair" counts pairs of what was told before.
-    if (bare && 'XK'.includes(scan.plain[start - 1] ?? '_')) return true;
+    if (bare && /[XK][Uazm]{0,2}$/.test(scan.plain.slice(Math.max(0, start - 3), start))) return true;
     if (bare && scan.plain[start - 1] === '%') return false;
     if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
     if (end === start && scan.plain[start] === 'n' && !isPlateSize(weight.value)) return false;

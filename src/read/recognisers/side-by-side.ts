@@ -1,6 +1,6 @@
 /** Count right before the weight: "2 45 lb", "2 10lbs", "two 15 lb and one 25 lb", "six 45s", "4 olympic 25 lb plates", "two of the 45s", "a 25". */
 import type { Quantity } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, MODIFIERS, UNIT, WEIGHT, weightAt } from './notation.ts';
 
 const COUNTED = new RegExp(
@@ -56,6 +56,9 @@ export function readSideBySide(scan: Scan): Quantity[] {
     const weight = weightAt(scan, start, end);
     if (!weight || !isCount(count) || count > 48 || !isSize(weight.value, weight.unit)) return false;
     const partitive = scan.tokens[at + 1]?.text === 'of the';
+    const named = group(3)?.[0] ?? null;
+    // "2 2.5s clips" are plates, then clips.
+    const apart = named !== null && 'sv'.includes(scan.plain[end] ?? '_') && scan.tokens[named]?.term?.kind === 'collars';
     found.push({
       partitive,
       rule: 'count-weight',
@@ -64,9 +67,11 @@ export function readSideBySide(scan: Scan): Quantity[] {
       count,
       weight: weight.value,
       unit: weight.unit,
-      noun: group(3)?.[0] ?? null,
+      noun: apart ? null : named,
     });
-    return true;
+    if (!apart) return true;
+    for (let i = from; i <= end; i += 1) blank(scan, i);
+    return 'claimed';
   });
   findAll(scan, EACH_BARE, ({ from, to }) => {
     const count = valueAt(scan, from);

@@ -7,6 +7,9 @@ import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, UNIT, weigh
 const COUNT_FIRST = new RegExp(`(${COUNT})x(?:(p)o?)?a?${MODIFIERS}(n${UNIT}?|v|i${UNIT}?|d${UNIT})(?!x)(${MODIFIERS}k)?`, 'dg');
 const WEIGHT_FIRST = new RegExp(`(n${UNIT}?|v)${MODIFIERS}(k?)[-,:(]?x-?(${COUNT})(?![uhq])(p(?![oE]))?`, 'dg');
 
+/** Poods in round pounds: 1 1/2, 2 and more of 16.38 kg, no count of goods. */
+const KETTLEBELL_POUNDS = [53, 62, 70, 88, 106];
+
 export function readTimes(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
   // "45 lb x 4" first: there the left number carries the unit or the noun.
@@ -20,9 +23,10 @@ export function readTimes(scan: Scan): Quantity[] {
     const marked = end > start || nounAt !== null || scan.plain[start] === 'v';
     const unitless = !marked;
     const leftOnly = unitless && !isCount(weight.value);
-    const bigFirst = unitless && isPlateSize(weight.value) && weight.value >= 12.5 && (count < 12.5 || !isPlateSize(count));
-    const rightIsNotSize = unitless && !isPlateSize(count) && isPlateSize(weight.value) && weight.value > 2;
-    if (!(marked || leftOnly || bigFirst || rightIsNotSize) || !isSize(weight.value, weight.unit)) return false;
+    const cast = isPlateSize(weight.value) || KETTLEBELL_POUNDS.includes(weight.value);
+    const bigFirst = unitless && cast && weight.value >= 12.5 && (count < 12.5 || !isPlateSize(count));
+    const rightIsNotSize = unitless && !isPlateSize(count) && cast && weight.value > 2;
+    if (!(marked || leftOnly || bigFirst || rightIsNotSize) || !(cast || isSize(weight.value, weight.unit))) return false;
     found.push({
       rule: 'weight-times-count',
       from,

@@ -75,7 +75,9 @@ function behind(scan: Scan, quantity: Quantity): number | null {
       // "iron 4 x 20, bumpers 2 x 10": the noun begins a list of its own.
       if (WEIGHED.includes(kind) && joined && /^[-:]?[nd]x?[nv]/.test(scan.plain.slice(i + 1, i + 5))) return null;
       if (WEIGHED.includes(kind)) return joined && i - quantity.to > 1 && 'ca'.includes(scan.plain[i - 1] ?? '_') ? null : i;
-      if (kind === 'collars' && !joined && (quantity.weight ?? 99) <= 5) return i;
+      // "2 2.5s clips" are plates, then clips; so is what stands before them.
+      const beside = !'sv'.includes(scan.plain[quantity.to] ?? '_') && /^[mC]*$/.test(scan.plain.slice(quantity.to + 1, i));
+      if (kind === 'collars' && !joined && beside && (quantity.weight ?? 99) <= 5) return i;
       // "A 15 kg 25 mm bar": the one piece that the article counts, its measure between.
       const sized = /^nm?[f"']$/.test(scan.plain.slice(quantity.to + 1, i).replace(/m{1,2}$/, ''));
       if (quantity.rule === 'a-weight' && sized && BARS.includes(kind)) return i;
@@ -166,6 +168,10 @@ function isUnderIron(scan: Scan, quantity: Quantity): boolean {
   return right || (scan.tokens[first]?.term?.material === 'iron' && /^m[-:]/.test(scan.plain.slice(first, first + 2)));
 }
 
+/** Iron beside the weight itself. */
+const isOfIron = (scan: Scan, { from, to }: Quantity): boolean =>
+  scan.tokens.slice(from, to + 2).some(({ term }) => term?.material === 'iron');
+
 /** "Two bars. One is 45 lb": a lone weight behind a pronoun is that of the goods it stands for. */
 const spokenOf = (scan: Scan, quantity: Quantity): number | null =>
   quantity.rule === 'weight-alone' && quantity.unit !== null ? pronounOwner(scan, quantity.from) : null;
@@ -219,6 +225,9 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
       return { kind: 'plate', at: quantity.from, assumed: true };
     if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
     const named = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);
+    // "20 kg bumpers x 4, 10 kg iron x 4".
+    if (named === 'bumper' && quantity.noun === null && isOfIron(scan, quantity))
+      return { kind: 'plate', at: quantity.from, assumed: false };
     const kind = named === 'dumbbell' && isForHandles(scan, quantity) ? 'plate' : named;
     return { kind, at: found, assumed: false };
   });

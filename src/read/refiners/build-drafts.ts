@@ -1,5 +1,5 @@
 /** Makes drafts of the quantities and of the nouns that no quantity took. */
-import { isPlate } from '../../listing/reading.ts';
+import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Noun, Quantity, Total } from '../mention.ts';
 import { countBefore, isAside } from '../recognisers/nouns.ts';
 import { pronounOwner } from '../recognisers/pronouns.ts';
@@ -8,6 +8,8 @@ import { says } from '../text/says.ts';
 import { blank, type Scan } from '../text/scan.ts';
 import { assignKinds, sizeKind } from './assign-kinds.ts';
 import { type Draft, draft } from './draft.ts';
+
+const HOLDERS: readonly Kind[] = ['storage', 'rack', 'stands', 'bench', 'other'];
 
 const known = <T>(value: T, place: { rule: string; from: number; to: number }, implied = false) => ({
   value,
@@ -31,7 +33,7 @@ function sides(scan: Scan, quantity: Quantity): number {
 /** Weights that are spoken of but not sold: "keeping the 45s", "no 45s". */
 function isKept(scan: Scan, quantity: Quantity): boolean {
   if (isTradedFor(scan, quantity.from) || isBesideNoPlates(scan, quantity) || isSought(scan, quantity.from)) return true;
-  if (isMissing(scan, quantity)) return true;
+  if (isMissing(scan, quantity) || isCapacity(scan, quantity.from)) return true;
   const before = scan.plain.slice(Math.max(0, quantity.from - 4), quantity.from);
   return scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] && /(?:N[a]?|Q[a-z,]{0,2})$/.test(before);
 }
@@ -53,6 +55,18 @@ function isMissing(scan: Scan, { from, to }: Quantity): boolean {
     (scan.plain[from - 1] === 'a' && said(from - 2)) ||
     (said(to + 1) && !/[,(]/.test(scan.plain[to + 1] ?? ','))
   );
+}
+
+/** "Weight tree, holds up to ten 45s", "rack, room for 12 pairs": what goes on a thing that holds goods. */
+function isCapacity(scan: Scan, from: number): boolean {
+  let at = from - 1;
+  while (at >= 0 && from - at < 5 && 'Uazmp'.includes(scan.plain[at] ?? '_')) at -= 1;
+  if (!'XK'.includes(scan.plain[at] ?? '_')) return false;
+  for (let i = at - 1; i >= 0 && at - i < 20 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
+    if (kind !== undefined) return HOLDERS.includes(kind);
+  }
+  return false;
 }
 
 /** "No plates for sale, the 4x45 in the photo hold it down": plates are denied in the same clause before. */

@@ -66,6 +66,12 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
   return MARKS[token.text] ?? (PLAIN_MARKS.includes(token.text) ? token.text : 'z');
 }
 
+/** A word that no dictionary knows, right between a weight and its goods, is what they are called: "45 lb Oakforge plates". */
+const NAMED = /(?<=[uhsqv])z{1,2}(?=k)|(?<=(?:^|[lc,.;:•(-])[nd])z(?=nu)/g;
+
+const isUnknown = (token: Token | undefined): boolean =>
+  token?.type === 'word' && token.term === null && token.text.length > 3;
+
 /** The letters of all tokens: `letters[i]` is the class of `tokens[i]`. */
 export function classify(tokens: readonly Token[]): string {
   let letters = '';
@@ -73,5 +79,7 @@ export function classify(tokens: readonly Token[]): string {
     const token = tokens[i];
     if (token) letters += classOf(token, tokens[i - 1], tokens[i + 1]);
   }
-  return letters;
+  return letters.replace(NAMED, (words, at: number) =>
+    [...words].every((_, index) => isUnknown(tokens[at + index])) ? 'm'.repeat(words.length) : words,
+  );
 }

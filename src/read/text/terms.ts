@@ -140,6 +140,7 @@ export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[
                 .map((t) => t.text)
                 .join(' '),
               end: last.end,
+              value: term.value ?? first.value,
               term,
             },
       );

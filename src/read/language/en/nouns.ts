@@ -52,7 +52,7 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns(
     'bumper',
-    'bumper plate|bumper weight|training bumper|rubber bumper|rubber bumper plate|olympic bumper|olympic bumper plate|crumb bumper|competition bumper|competition plate/competition plates',
+    'bumper plate|bumper weight|technique plate|technique bumper|training bumper|rubber bumper|rubber bumper plate|olympic bumper|olympic bumper plate|crumb bumper|competition bumper|competition plate/competition plates',
   ),
   ...nouns('bumper', 'bumper', weak),
   ...nouns(

@@ -118,7 +118,7 @@ export const RELATIONS: readonly Entry[] = [
   // What the seller would rather have, in an ad that offers something.
   ["after a|after an|i'm after|i am after", { code: 'W', sense: 'rather' }],
   [
-    'fit|fits|fitting|room for|compatible with|came with|came with the|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
+    'fit|fits|fitting|suit|suits|suited to|suited for|suitable for|to suit|will suit|room for|compatible with|came with|came with the|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
     { code: 'X' },
   ],
   [
@@ -145,6 +145,14 @@ export const RELATIONS: readonly Entry[] = [
   ],
   ['letting go of|getting rid of|parting with', { code: 'z' }],
   ['kind of|type of|sort of', { code: 'z', sense: 'kind-of' }],
+  [
+    'already|at home|at mine|of my own|of our own|for myself|too many as it is|in my own|others|other ones|better ones|kids|dogs|cats|daughters|sons|children',
+    { code: 'z', sense: 'own-ones' },
+  ],
+  [
+    'to hang|to put|to store|to hold|to keep|to stack|to rack|to carry|to organise|to organize|that holds|which holds|for holding|for storing|for hanging|for stacking|to set|to stick',
+    { code: 'z', sense: 'stow' },
+  ],
   [
     'downsizing to|downsizing to just|down to just|switching to|switching to just|switched to|switched over to|switching over to|moving to just|moved on to|changed to|changing over to|training with just|train with just|sticking with|sticking with just|sticking to',
     { code: 'z', sense: 'turn-to' },

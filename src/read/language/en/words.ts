@@ -88,8 +88,19 @@ const partsOfPound: Entry[] = (
   ],
 );
 
+/** Stones of 14 lb, for old English weights. */
+const stones: Entry[] = (
+  [
+    ['quarter stone', 3.5],
+    ['half stone|half a stone|0.5 stone', 7],
+    ['1 stone|one stone', 14],
+    ['2 stone|two stone', 28],
+  ] as const
+).map(([words, value]): Entry => [words, { code: 'v', value, unit: 'lb'}]);
+
 export const COUNTS: readonly Entry[] = [
   ...partsOfPound,
+  ...stones,
   ...numberWords,
   ...weightWords,
   ...bigNumbers,
@@ -104,7 +115,7 @@ export const COUNTS: readonly Entry[] = [
   ['each|ea|apiece|a piece|each one|per piece|per plate|per each|per weight|a pop', { code: 'e' }],
   ['of each|each of|of every|ea of|of each size|of the following|each of the following', { code: 'E' }],
   ['of|of the|of my', { code: 'o' }],
-  ["have|i have|got|i've got|have got|there are|there is|i got|has|having|have about", { code: '%' }],
+  ["counted|i count|i counted|have|i have|got|i've got|have got|there are|there is|i got|has|having|have about", { code: '%' }],
   ['marked|stamped|labeled|labelled|that say|saying|that are marked|marked as', { code: 'o', sense: 'marked' }],
   ["of 'em|of them|of these|of those|available|left|in stock|remaining|of each available", { code: '&' }],
   ['a|an|my|this|her|his|our', { code: 'a' }],
@@ -204,7 +215,7 @@ export const MODIFIERS: readonly Entry[] = [
   ['odd', { code: 'm', sense: 'odd' }],
   ['mixed|assorted|misc|random|various|excellent|excellent condition|great condition|lightly used', { code: 'm' }],
   [
-    'neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies|leftover|sturdy',
+    'technique|neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies|leftover|sturdy',
     { code: 'm' },
   ],
   ['handle', { code: 'm', sense: 'handle' }],
