@@ -2,6 +2,7 @@
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, SURE_WEIGHT, WEIGHT, weightAt } from './notation.ts';
+import { OWN } from './noun-counts.ts';
 
 const OF = new RegExp(
   `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E|e)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd]|-[nd](?:[,.;l]|$))${MODIFIERS}(k?)`,
@@ -51,6 +52,9 @@ export function readPairs(scan: Scan): Quantity[] {
     )
       return false;
     const marked = end > start || scan.plain[start] === 'v' || noun !== null;
+    // "Each set: 45 lb bar, 2x45": a heading.
+    const own = noun !== null && OWN.includes(scan.tokens[noun]?.term?.kind ?? 'plate');
+    if (!isPair && scan.plain[word + 1] === ':' && (own || scan.plain[word - 1] === 'e')) return false;
     if (!marked && !isPair && within === null) return false;
     const ended = isPlateSize(weight.value) && weight.value >= 5 && /[,.;lc)]/.test(scan.plain[end + 1] ?? 'l');
     const followed = /[uhxfnJ]/.test(scan.plain[end + 1] ?? '');

@@ -4,7 +4,7 @@ import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { findLetter, isCount, isSize, UNIT } from './notation.ts';
 
 const SERIES = new RegExp(
-  `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)t?(?:[zf]p)?[,(]?c?([zxf])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:,?(?:t?o?p))?`,
+  `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)t?(?:[zf]p|,?[da]?p[eE])?[,(]?c?([zxf,])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:[,(]?(?:[da]?t?o?p[eE]?|([nd])E)\\)?)?(?:\\(n[pk]{1,2}\\))?`,
   'dg',
 );
 /** "Dumbbells 1 kg to 10 kg (ten pairs)": so many pieces whose weights are told by their range alone. */
@@ -27,13 +27,16 @@ export function readSeries(scan: Scan): Quantity[] {
     const [stepAt, stepEnd] = group(6) ?? [to, to];
     const step = valueAt(scan, stepAt);
     const named = scan.tokens[group(7)?.[0] ?? to]?.term?.sense === 'steps';
-    const told = named || scan.plain[stepAt] === 'v' || scan.plain[stepEnd] === 's';
+    const every = scan.tokens[group(5)?.[0] ?? to]?.term?.sense === 'every';
+    const told = named || every || scan.plain[stepAt] === 'v' || scan.plain[stepEnd] === 's';
     if (!told || low === null || high === null || step === null || !isTo(scan, group(2)?.[0] ?? from)) return false;
     const members = Math.round((high - low) / step) + 1;
     if (step <= 0 || members < 2 || members > MOST_MEMBERS || Math.abs(low + (members - 1) * step - high) > 0.01) return false;
     const unit = unitBetween(scan, from, to);
     if (!isSize(high, unit)) return false;
-    const count = scan.plain[to] === 'p' || /[zf]p/.test(scan.plain.slice(from, to)) ? 2 : null;
+    // "Pairs from 10 to 30 lb in 5s", "…, one pair each".
+    const pairs = scan.plain.slice(from, to + 1).includes('p') || /p[,:z]?$/.test(scan.plain.slice(Math.max(0, from - 2), from));
+    const count = group(8) ? valueAt(scan, group(8)?.[0] ?? to) : pairs ? 2 : null;
     for (let i = 0; i < members; i += 1) {
       const weight = Math.round((low + i * step) * 100) / 100;
       const noun = group(4) ? findLetter(scan, from, to, 'k') : null;

@@ -22,6 +22,8 @@ const CHAIN_OF = /(?<=_\)?(?:[,.;]c?|c|,a|[,.]?l[-•]?))([nd])o([nid])(?=[,.;lc
 const CHAIN_ONE = /(?<=_,)a(n)(?=[,.;lc]|$)/dg;
 /** "One 25, two 15s": one bare piece before a quantity that was sure. */
 const CHAIN_BEFORE = /(?<![$nd])d(n)(?=(?:,c?|c)a?_)/dg;
+/** "12 mens, 20 kg", "7 x women's 15 kg": bars by those who lift them. */
+const LIFTERS = /([nd])x?(m)m?[,:-]?(n[-]?u)(?!x|m{0,3}k)/dg;
 const LONGEST_CHAIN = 12;
 const ARTICLE = new RegExp(`a${MODIFIERS}(${WEIGHT})(?![-x]?n|[fJ$¢"']|[-]f)${MODIFIERS}(k?)`, 'dg');
 const RUN = /(?:(?<=^|[l:•,.(c-])|(?<=[km][-:]?))[nd]n(?:,?c?[nd]n){1,11}(?![\duhn])/dg;
@@ -37,6 +39,15 @@ function isLink(scan: Scan, at: number): boolean {
 
 export function readSideBySide(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
+  if (scan.senses.has('lifter'))
+    findAll(scan, LIFTERS, ({ from, to, group }) => {
+      const count = valueAt(scan, from);
+      const [start, end] = group(3) ?? [to, to];
+      const weight = weightAt(scan, start, end);
+      if (scan.tokens[group(2)?.[0] ?? to]?.term?.sense !== 'lifter' || !weight || !isCount(count)) return false;
+      found.push({ rule: 'count-weight', from, to, count, weight: weight.value, unit: weight.unit, noun: null });
+      return true;
+    });
   findAll(scan, NOUN_BETWEEN, ({ from, to, group }) => {
     const count = valueAt(scan, from);
     const noun = group(2)?.[0] ?? to;

@@ -13,7 +13,9 @@ const SET = new RegExp(`${NUMBER}[mkCac]{0,6}(t)`, 'dg');
 /** The size behind the set: "Langhantelset 80 kg", "bumper set (230 lb)". */
 const SET_FIRST = /([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])/dg;
 const SET_NOUN = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
-const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?(?:n-?[f"])?[mC]{0,4}(k)`, 'dg');
+/** A hole told between the makes and the noun: "mixed standard (1 inch hole) plates", its measure used up. */
+const ASIDE = '(?:\\([_mB]{1,5}\\))?';
+const WORTH = new RegExp(`${NUMBER}L?(?:o|b)a?(?:n-?[f"])?[mC]{0,4}${ASIDE}[mC]{0,2}(k)`, 'dg');
 const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L(?![-:=]?(?:[$]n|n[$]|M))`, 'dg');
 /** "maybe 70 lbs worth". */
 const WORTH_BEHIND = new RegExp(`(?<![xnd])${NUMBER}([bz])(?![ok])`, 'dg');
@@ -21,7 +23,7 @@ const WORTH_BEHIND = new RegExp(`(?<![xnd])${NUMBER}([bz])(?![ok])`, 'dg');
 const TOTAL_FIRST = /L[mkoC]{0,2}(?:ca?m?k)?z?[-:=aoU]{0,3}(n[-.]?[uh]s?)(?:[mC]{0,3}(k))?/dg;
 /** "Hantelscheiben 150 kg". */
 const HEAVY_BEHIND = /(k)[-:,]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])/dg;
-const HEAVY = new RegExp(`(?<![xnd])${NUMBER}[mC]{0,4}(k)`, 'dg');
+const HEAVY = new RegExp(`(?<![xnd])${NUMBER}[mC]{0,4}${ASIDE}[mC]{0,2}(k)`, 'dg');
 const BRACKETED = /(?<=_|k|m)[-=]?\(?[=U]{0,2}(n[uh]s?)\)/dg;
 const EQUALS = /(?<=_|[)km])[=](?:U)?(n[uh]s?)/dg;
 

@@ -14,7 +14,11 @@ export interface Assigned {
   readonly assumed: boolean;
 }
 
-const kindAt = (scan: Scan, at: number): Kind | undefined => (scan.plain[at] === 'k' ? scan.tokens[at]?.term?.kind : undefined);
+function kindAt(scan: Scan, at: number): Kind | undefined {
+  const term = scan.plain[at] === 'k' ? scan.tokens[at]?.term : undefined;
+  // Technique plates of full height are light bumpers.
+  return term?.sense === 'full-height-too' && scan.senses.has('full-height') ? 'bumper' : term?.kind;
+}
 
 /** "weights" and the like beside a more telling noun of the ad give way to it. */
 function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
@@ -168,6 +172,14 @@ function isUnderIron(scan: Scan, quantity: Quantity): boolean {
   return right || (scan.tokens[first]?.term?.material === 'iron' && /^m[-:]/.test(scan.plain.slice(first, first + 2)));
 }
 
+/** "12 mens, 20 kg": bars go by those who lift them, where no noun says otherwise. */
+const isOfLifters = (scan: Scan, quantity: Quantity): boolean =>
+  quantity.noun === null &&
+  scan.tokens.slice(quantity.from, quantity.to + 1).some(({ term }) => term?.sense === 'lifter') &&
+  isBarWeight(quantity) &&
+  (quantity.weight ?? 0) <= (quantity.unit === 'kg' ? 25 : 55) &&
+  behind(scan, quantity) === null;
+
 /** Iron beside the weight itself. */
 const isOfIron = (scan: Scan, { from, to }: Quantity): boolean =>
   scan.tokens.slice(from, to + 2).some(({ term }) => term?.material === 'iron');
@@ -213,21 +225,21 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
     );
   const busy = new Set(quantities.map(({ from }) => scan.tokens[from]?.line));
   return quantities.map((quantity) => {
+    if (isOfLifters(scan, quantity)) return { kind: 'bar', at: quantity.from, assumed: false };
     const heavy = behind(scan, quantity) === null ? ofHeavyGoods(scan, quantity) : null;
     if (heavy !== null) return { kind: 'other', at: heavy, assumed: false };
     const alone = quantity.noun === null && behind(scan, quantity) === null;
     const owner = alone ? (spokenOf(scan, quantity) ?? ownerOf(scan, quantity, bareOfPlates)) : null;
     const inside = quantity.noun ?? owner ?? titled(scan, quantity);
     const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, busy);
-    if (quantity.noun === null && isUnderIron(scan, quantity)) return { kind: 'plate', at: quantity.from, assumed: false };
+    // "20 kg bumpers x 4, 10 kg iron x 4".
+    const meant = found === null ? dominant : kindAt(scan, found);
+    if (quantity.noun === null && (isUnderIron(scan, quantity) || (meant === 'bumper' && isOfIron(scan, quantity)))) return { kind: 'plate', at: quantity.from, assumed: false };
     // What is too heavy for a fractional plate is one of the plates that come with it.
     if (found === null && dominant === 'micro' && sizeKind('plate', quantity.weight, quantity.unit) === 'plate')
       return { kind: 'plate', at: quantity.from, assumed: true };
     if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
     const named = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);
-    // "20 kg bumpers x 4, 10 kg iron x 4".
-    if (named === 'bumper' && quantity.noun === null && isOfIron(scan, quantity))
-      return { kind: 'plate', at: quantity.from, assumed: false };
     const kind = named === 'dumbbell' && isForHandles(scan, quantity) ? 'plate' : named;
     return { kind, at: found, assumed: false };
   });

@@ -49,8 +49,8 @@ export function isWanted(scan: Scan, hasPrice: boolean, price: Price | null = nu
       while ((scan.tokens[next]?.start ?? Number.POSITIVE_INFINITY) < word.end) next += 1;
       const letters = scan.letters.slice(next, next + 8).join('');
       if (
-        // "No plates wanted", "suche keine Tauschangebote".
-        /N[amk]{0,3}$/.test(scan.plain.slice(Math.max(0, at - 4), at)) ||
+        // "No plates wanted", "no plates needed", "suche keine Tauschangebote".
+        /N[amCk]{0,3}$/.test(scan.plain.slice(Math.max(0, at - 4), at)) ||
         letters.startsWith('N') ||
         swapClause === clause ||
         isSum(letters) ||

@@ -26,6 +26,10 @@ export const AROUND: readonly Entry[] = [
 
 /** Things that materials are said of beside the goods ("rubber mats", "steel ring"). */
 export const THINGS: readonly Entry[] = [
+  [
+    'full height|full diameter|full sized diameter|full size diameter|450 mm|450mm|45 cm across|17.7|bumper height|bumper diameter|same height as|same diameter as',
+    { code: 'z', sense: 'full-height' },
+  ],
   // Goods of their own: what is said of them is said of nothing else.
   [
     'mat|mats|flooring|platform|platforms|table|raise stand|knee raise|knee raise stand|couch|freezer|fridge|saddle|trampoline|desk|mower|trailer|fan|truck|van|car|roof|window|windows|wheelbarrow|ladder|fence',

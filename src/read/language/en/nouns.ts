@@ -50,9 +50,10 @@ export const NOUNS: readonly Entry[] = [
     'plate',
     'olympic plate|olympic weight|oly plate|olympic weight plate|weightlifting plate|lifting weight|workout weight|exercise weight',
   ),
+  ...nouns('plate', 'technique plate|training plate', { sense: 'full-height-too' }),
   ...nouns(
     'bumper',
-    'bumper plate|bumper weight|technique plate|technique bumper|training bumper|rubber bumper|rubber bumper plate|olympic bumper|olympic bumper plate|crumb bumper|competition bumper|competition plate/competition plates',
+    'bumper plate|bumper weight|technique bumper|training bumper|rubber bumper|rubber bumper plate|olympic bumper|olympic bumper plate|crumb bumper|competition bumper|competition plate/competition plates',
   ),
   ...nouns('bumper', 'bumper', weak),
   ...nouns(

@@ -215,11 +215,12 @@ export const MODIFIERS: readonly Entry[] = [
   ['odd', { code: 'm', sense: 'odd' }],
   ['mixed|assorted|misc|random|various|excellent|excellent condition|great condition|lightly used', { code: 'm' }],
   [
-    'technique|neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|womens|mens|ladies|leftover|sturdy',
+    'technique|neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|leftover|sturdy',
     { code: 'm' },
   ],
   ['handle', { code: 'm', sense: 'handle' }],
   ['handles', { code: 'z', sense: 'handle' }],
   ['lonely|lone|stray|orphan|widowed', { code: 'm', sense: 'lone' }],
-  ["women's|men's|lady's|dad's old|grandpa's|my old", { code: 'm' }],
+  ["women's|men's|lady's|womens|mens|ladies|lady|female|male|junior|youth", { code: 'm', sense: 'lifter' }],
+  ["dad's old|grandpa's|my old", { code: 'm' }],
 ];
