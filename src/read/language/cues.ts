@@ -5,6 +5,8 @@
 import { foldPhrase } from '../text/fold.ts';
 
 export type CueName =
+  /** The ring of metal in a rubber plate. */
+  | 'insert'
   /** "for 300": before a price. */
   | 'for'
   /** "From 275 to 240". */

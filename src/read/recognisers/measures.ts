@@ -62,6 +62,8 @@ const ACROSS = /^(?:wide|width|breit|breite)$/;
 export const VAGUE_BORE = 'bore-vague';
 
 const BARS = ['bar', 'curl-bar', 'hex-bar'];
+/** Bars whose grip is as thick as a sleeve. */
+const isThick = (scan: Scan, at: number): boolean => scan.tokens[at]?.term?.sense === 'thick';
 const FRAMES = ['rack', 'stands', 'bench', 'storage'];
 
 export function readMeasures(scan: Scan): Fact[] {
@@ -152,6 +154,7 @@ export function readMeasures(scan: Scan): Fact[] {
     const kind = kindAt(group(2)?.[0]);
     if (mm === null || !kind || !BARS.includes(kind)) return false;
     if (mm > 900 && mm < 2600) push('lengthMm', mm, 'bar-length', from, group(1)?.[1] ?? to);
+    else if (mm >= 48 && mm <= 53 && isThick(scan, group(2)?.[0] ?? to)) push('shaftMm', mm, 'axle', from, group(1)?.[1] ?? to);
     else if (mm >= 48 && mm <= 53) push('fits50', 50, 'bar-of-two-inches', from, group(1)?.[1] ?? to);
     // Millimetres measure a shaft, inches name the kind of bar.
     else if (mm >= 24 && mm <= 25.5 && scan.tokens[group(1)?.[1] ?? to]?.term?.length === 'mm')
@@ -183,6 +186,7 @@ export function readMeasures(scan: Scan): Fact[] {
     else if (bar && mm > 25.5 && mm <= 40) push('shaftMm', mm, 'bar-shaft', start, to);
     else if (bar && mm >= 24 && mm <= 25.5)
       push(scan.tokens[to]?.term?.length === 'mm' ? 'shaftMm' : 'fits25', mm, 'bar-shaft', start, to);
+    else if (mm >= 48 && mm <= 53 && bar && isThick(scan, from)) push('shaftMm', mm, 'axle', start, to);
     else if (mm >= 48 && mm <= 53 && (bar || kind === 'plate')) push('fits50', mm, 'goods-of-two-inches', start, to);
     else if (!bar && kind === 'plate' && mm >= 24 && mm <= 32) push('fits25', mm, 'goods-of-one-inch', start, to);
     else return false;

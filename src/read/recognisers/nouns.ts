@@ -131,9 +131,9 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   )
     return true;
   if (
-    /w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near) &&
-    !/[M_]+w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
-    /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"']m?)?$/.test(near)
+    /w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/.test(near) &&
+    !/M_{0,4}w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
+    /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/.test(near)
   )
     return true;
   return false;

@@ -20,7 +20,7 @@ const LONE = new RegExp(`([da])(m{1,2}|d|(?=i))(n${UNIT}?|[id])(?![nxudhfJ$¢"'/
 const NOUN_WEIGHT = new RegExp(`(k)[-:,]?(n[-]?[uh])(?![-x]?[nd]|${MODIFIERS}k|[pejt(|:=-])`, 'dg');
 
 /** "Bar 45", and behind the bar's length: "Bar: 7', 45, chrome". */
-const BAR_BARE = /(?<=^|l[•-]?|[,:;.])(k)(?:[-:]?|[-:]?[n_]['f_],)(n)(?=[l,.;]|$)|(?<![nd][mC]{0,2})(k)\((n)\)/dg;
+const BAR_BARE = /(?<=(?:^|l[•-]?|[,:;.])m?)(k)(?:[-:]?|[-:]?[n_]['f_],)(n)(?=[l,.;]|$)|(?<![nd][mC]{0,2})(k)\((n)\)/dg;
 const BAR_WEIGHTS = [45, 44, 35, 33, 20, 15];
 
 export function readSingleWeights(scan: Scan): Quantity[] {

@@ -5,19 +5,27 @@
 import { isPlate, type Kind, NOMINAL_BORE } from '../../listing/reading.ts';
 import { INCH_IN_MILLIMETRES } from '../../units/length.ts';
 import type { Fact, Measure } from '../mention.ts';
+import { says } from '../text/says.ts';
 import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 
 const SIZE = '((?:n/)?n[-.]?f)';
 const NICKNAMED = /(ns|m)(B|T)/dg;
-const FOR_BARS = new RegExp(`X[azmC]{0,3}${SIZE}[mC]{0,2}k`, 'dg');
+const FOR_BARS = new RegExp(`[Xw][azmC]{0,3}(${SIZE}|ns)[mC]{0,2}k`, 'dg');
 const WORD_BEHIND = new RegExp(`${SIZE}[mazoCD]{0,2}([TS])`, 'dg');
 const WORD_FIRST = new RegExp(`([TS])[azmCocyU:=.(-]{0,4}${SIZE}`, 'dg');
+/** "2 inch steel insert", "Stahlring 50,4 mm": the hole by the ring around it. */
+const INSERT_BEHIND = /((?:n\/)?n[-.]?[f"])[mC]{0,3}([zm])/dg;
+const INSERT_FIRST = /([zm])[azmU:=(-]{0,3}((?:n\/)?n[-.]?[f"])/dg;
 const METRES = /(nfn)(?![uhqfx$s¤])/dg;
 /** "... 1 inch. Clips included": a size that is a sentence of its own. */
 const INCHES_ALONE = /(?<=^|[.;l()]z?|[,c]z)(n)(?:-?f|")(?=[.;l)]|$)/dg;
+/** "All 2 inch: …", "everything is 1 inch", "the plates are all 2 inch". */
+const INCHES_OF_ALL = /([zLk])([zL]{0,2})(n)(?:-?f|")(?=[.:;,l)]|$)/dg;
+/** "4 25s, 4 10s, 2 inch", "4x45 2 inch and 4x10 1 inch": behind plates told by their weights. */
+const INCHES_BEHIND = /(?<=ns,?|v,?|nu,?|xn,?|uk,?|sk,?|k\(?)(n)(?:-?f|")(?=[.;:,l)cM$]|$)/dg;
 /** "10 kg plates cast iron 1in": a size that ends a line of plates. */
 const INCHES_LAST = /(?<=[kms_])(n)(?:-?f|")(?=[.;l)]|$)/dg;
-const BARE = new RegExp(`${SIZE}(?=[,.;:l)(c|C•m/]|$)`, 'dg');
+const BARE = new RegExp(`${SIZE}(?=[,.;:l)(c|C•m/]|$)|(?<=[uk)])${SIZE}(?![xn])(?=[LMA$z])`, 'dg');
 
 /** Sleeve that a hole or shaft end of so many millimetres belongs to: 48 to 53 is the 50 mm one, 24 to 32 the one-inch family. */
 const systemOf = (mm: number): 'fits50' | 'fits25' | null =>
@@ -79,6 +87,18 @@ export function readNamedSizes(scan: Scan): Fact[] {
   };
   findAll(scan, WORD_BEHIND, ({ from, to, group }) => worded(from, to, group(1), to));
   findAll(scan, WORD_FIRST, ({ from, to, group }) => worded(from, to, group(2), from));
+  const inserted = (size: readonly [number, number] | null, word: number | undefined, from: number, to: number): boolean => {
+    if (!size || word === undefined || !says(scan, word, 'insert')) return false;
+    const value = valueAt(scan, size[0]) ?? 0;
+    const unit = scan.tokens[size[1]]?.text === '"' ? 'in' : scan.tokens[size[1]]?.term?.length;
+    const mm = unit === 'in' ? value * INCH_IN_MILLIMETRES : millimetres(scan, size);
+    const system = mm === null ? null : systemOf(mm);
+    if (mm === null || system === null) return false;
+    // A whole size names the sleeve, a part of a millimetre was measured.
+    return push(Number.isInteger(value) && mm !== 51 ? system : 'boreMm', mm, 'insert-size', from, to);
+  };
+  findAll(scan, INSERT_BEHIND, ({ from, to, group }) => inserted(group(1), group(2)?.[0], from, to));
+  findAll(scan, INSERT_FIRST, ({ from, to, group }) => inserted(group(2), group(1)?.[0], from, to));
   findAll(scan, METRES, ({ from, to }) => {
     const metres = valueAt(scan, from) ?? 0;
     const rest = valueAt(scan, to) ?? 0;
@@ -128,6 +148,24 @@ export function readBareSizes(scan: Scan, facts: readonly Fact[]): Fact[] {
     if ((value !== 1 && value !== 2) || !kind || !isPlate(kind) || scan.tokens[to]?.term?.length === 'ft') return false;
     found.push({ measure: value === 2 ? 'fits50' : 'fits25', value: value * 25.4, rule: 'inches-last', from: start, to });
     return true;
+  });
+  const take = (start: number, to: number, rule: string): boolean => {
+    const value = valueAt(scan, start);
+    if ((value !== 1 && value !== 2) || scan.tokens[to]?.term?.length === 'ft') return false;
+    found.push({ measure: value === 2 ? 'fits50' : 'fits25', value: value * INCH_IN_MILLIMETRES, rule, from: start, to });
+    return true;
+  };
+  findAll(scan, INCHES_OF_ALL, ({ from, to, group }) => {
+    const term = scan.tokens[from]?.term;
+    const goods = term?.plural === true && (isPlate(term.kind ?? 'other') || term.kind === 'bar');
+    const words = scan.tokens.slice(from, group(3)?.[0] ?? to);
+    const whole = words.some(({ term: word, text }) => word?.sense === 'whole' || word?.sense === 'definite' || text === 'everything');
+    const linked = words.slice(1).every(({ term: word }) => ['is', 'whole', 'definite'].includes(word?.sense ?? ''));
+    return (goods || whole) && linked && take(group(3)?.[0] ?? from, to, 'inches-of-all');
+  });
+  findAll(scan, INCHES_BEHIND, ({ from, to }) => {
+    const kind = kindBefore(scan, from);
+    return (kind === undefined || isPlate(kind)) && take(from, to, 'inches-behind');
   });
   if (scan.language.code !== 'de') return found;
   for (const fact of facts)

@@ -4,7 +4,7 @@ import type { Fact, Measure } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
-import { calledAlike, subjectOf } from './subject.ts';
+import { calledAlike, clauseAround, subjectOf } from './subject.ts';
 
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
 const isBar = (kind: Kind): boolean => BARS.includes(kind);
@@ -32,17 +32,31 @@ function nounBefore(scan: Scan, at: number): number {
   return at;
 }
 
+/** "4x45 have the 2 inch hole, 4x10 the 1 inch hole": of several bores in a clause each speaks of the plates between it and the one before. */
+function toldApart(scan: Scan, near: readonly Draft[], fact: Fact, others: readonly Fact[]): readonly Draft[] {
+  const beside = others.filter((other) => other !== fact && scan.clause[other.from] === scan.clause[fact.from]);
+  if (beside.length === 0 || near.length < 2) return near;
+  const last = Math.max(-1, ...beside.filter(({ to }) => to < fact.from).map(({ to }) => to));
+  const next = Math.min(scan.tokens.length, ...beside.filter(({ from }) => from > fact.to).map(({ from }) => from));
+  const between = (from: number, to: number): Draft[] =>
+    near.filter((item) => item.places.some((place) => place.from > from && place.to < to));
+  const before = between(last, fact.from);
+  const behind = between(fact.to, next);
+  return before.length > 0 ? before : behind.length > 0 ? behind : near;
+}
+
 /** A bore speaks of the plates of its clause; one that stands apart says what the lot, or what follows the heading, is made for. */
-function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: boolean): void {
+function spreadBore(scan: Scan, drafts: readonly Draft[], fact: Fact, only: boolean, others: readonly Fact[]): void {
   const plates = drafts.filter((item) => isPlate(item.kind));
   const weighed = plates.filter(({ weight }) => weight !== null);
   // "Plates with the 2 inch hole: 45s, two; 25s, four" is a heading over them.
   const heading = only && scan.plain[fact.to + 1] === ':';
-  const near = heading
+  const inClause = heading
     ? plates.filter((item) => firstToken(item) > fact.to)
     : plates.filter(
         (item) => item.weight !== null && item.places.some((place) => scan.clause[place.from] === scan.clause[fact.from]),
       );
+  const near = toldApart(scan, inClause, fact, others);
   const value = fact.value >= 45 ? '50mm' : fact.value <= 33 ? '25mm' : null;
   const lot =
     only && near.length === 0 ? calledAlike(scan, weighed.length > 0 ? weighed : plates, nounBefore(scan, fact.from)) : [];
@@ -85,6 +99,8 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
     if (scan.plain[i] === 'k') return holding(i);
     if (',.()c'.includes(scan.plain[i] ?? 'l')) break;
   }
+  // "None are bent, all have 2 inch sleeves".
+  if (/^(?:whole|definite)$/.test(scan.tokens[fact.from - 2]?.term?.sense ?? '') && scan.plain[fact.from - 1] === '%') return bars;
   const called = calledBefore(scan, bars, fact.from);
   if (called.length > 0) return called;
   for (let i = fact.from - 1; i >= 0 && fact.from - i < 40; i -= 1) {
@@ -112,10 +128,11 @@ const isFiner = ({ measure, value }: Fact, known: Fact): boolean =>
   measure === 'shaftMm' && known.value % 25.4 === 0 && value % 25.4 !== 0 && Math.abs(value / known.value - 1) < 0.1;
 
 export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: readonly Fact[]): void {
-  const bores = new Set(facts.filter(({ measure }) => measure === 'boreMm').map(({ value }) => value));
+  const holes = facts.filter(({ measure }) => measure === 'boreMm');
+  const bores = new Set(holes.map(({ value }) => value));
   for (const fact of facts) {
     if (fact.measure === 'boreMm') {
-      spreadBore(scan, drafts, fact, bores.size === 1 && !namesOtherFit(scan, fact));
+      spreadBore(scan, drafts, fact, bores.size === 1 && !namesOtherFit(scan, fact), bores.size > 1 ? holes : []);
       continue;
     }
     const fitting = MEASURED[fact.measure];
@@ -143,9 +160,10 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   // "all fit an Olympic bar" speaks of the plates.
   const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other') && !isAside(scan, own);
   const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind));
-  const near = drafts.filter(
+  const beside = drafts.filter(
     (item) => fitting(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]),
   );
+  const near = own === null ? sinceRival(scan, beside, at, value) : beside;
   const held = own === null ? [] : near.filter((item) => item.places.some((place) => own >= place.from && own <= place.to));
   const holding = held.length > 0 || !bar ? held : drafts.filter((item) => item.kindAt === own && isBar(item.kind));
   if (holding.length > 0 && (bar || near.length > 1)) for (const item of holding) item.fits ??= known;
@@ -155,6 +173,21 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const noun = own === null ? undefined : scan.tokens[own];
   const plates = isPlate(noun?.term?.kind ?? 'other') && (noun?.line ?? 0) > 0 && !/weight|gewicht/.test(noun?.text ?? '');
   for (const item of drafts) if ((isPlate(item.kind) || (isBar(item.kind) && !plates)) && !item.fits) item.spread.push(known);
+}
+
+/** "4x45 olympic, 4x10 standard": beside a word of the other sleeve in its clause, one behind goods speaks of those since that word. */
+function sinceRival(scan: Scan, beside: readonly Draft[], at: number, value: '50mm' | '25mm'): readonly Draft[] {
+  const [from, to] = clauseAround(scan, at);
+  let last = from - 1;
+  let rival = false;
+  for (let i = from; i <= to; i += 1) {
+    const fits = scan.tokens[i]?.term?.fits;
+    if (!fits || fits === value) continue;
+    rival = true;
+    if (i < at) last = i;
+  }
+  const since = rival ? beside.filter((item) => item.places.some((place) => place.from > last && place.to < at)) : [];
+  return since.length > 0 ? since : beside;
 }
 
 /** "Technique bar, 25 mm grip, fits Olympic bumpers": plates that are no goods of the lot tell the sleeves of the bar before them. */

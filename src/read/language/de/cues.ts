@@ -2,6 +2,7 @@
 import type { CueName } from '../cues.ts';
 
 export const CUES: Readonly<Record<CueName, string>> = {
+  insert: 'stahlring|metallring|innenring|edelstahlring|buchse|stahlbuchse|metallbuchse|stahleinsatz|metalleinsatz|einsatz|ring|stahlkern|metallkern',
   for: 'für|um',
   from: 'von',
   to: 'auf',

@@ -2,6 +2,7 @@
 import type { CueName } from '../cues.ts';
 
 export const CUES: Readonly<Record<CueName, string>> = {
+  insert: 'insert|inserts|ring|rings|hub ring|center ring|centre ring|collar ring|sleeve insert|bushing|bushings',
   for: 'for',
   from: 'from',
   to: 'to|down to',

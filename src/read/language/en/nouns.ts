@@ -62,8 +62,9 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns(
     'bar',
-    "barbell|bar bell|barbel|barbell bar|straight barbell|olympic barbell|olympic bar|oly bar|olympic weight bar|olympic lifting bar|olympic straight bar|straight bar|power bar|power lifting bar|powerlifting bar|weightlifting bar|weight lifting bar|lifting bar|deadlift bar|squat bar|weight bar|long bar|bench press bar|bench bar|training bar|technique bar|bushing bar|bearing bar|women's bar|men's bar|ladies bar|axle|axle bar|fat bar|thick bar|fat axle|thick axle",
+    "barbell|bar bell|barbel|barbell bar|straight barbell|olympic barbell|olympic bar|oly bar|olympic weight bar|olympic lifting bar|olympic straight bar|straight bar|power bar|power lifting bar|powerlifting bar|weightlifting bar|weight lifting bar|lifting bar|deadlift bar|squat bar|weight bar|long bar|bench press bar|bench bar|training bar|technique bar|bushing bar|bearing bar|women's bar|men's bar|ladies bar",
   ),
+  ...nouns('bar', 'axle|axle bar|fat bar|thick bar|fat axle|thick axle|strongman axle', { sense: 'thick' }),
   ...nouns('bar', 'bar', weak),
   ...nouns(
     'curl-bar',
