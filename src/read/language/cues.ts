@@ -5,6 +5,13 @@
 import { foldPhrase } from '../text/fold.ts';
 
 export type CueName =
+  /** "Bar has rust, the plates don't": says of other goods that they are not so, or are so too. */
+  | 'not-so'
+  | 'is-so'
+  | 'so-too'
+  /** "All rusty except the bar". */
+  | 'except'
+  | 'both-goods'
   /** The ring of metal in a rubber plate. */
   | 'insert'
   /** "for 300": before a price. */

@@ -121,6 +121,47 @@ function isByDesign(scan: Scan, at: number, condition: Condition): boolean {
   return false;
 }
 
+/** How far behind a condition other goods may be likened to its own, in tokens. */
+const ECHO = 20;
+/** Most words that say so. */
+const SAYS = 5;
+
+/** What the words behind goods, up to the next mark, say of them: that they are not so, that they are so after all, or that they are so too. */
+function likened(scan: Scan, at: number): 'not-so' | 'is-so' | 'so-too' | null {
+  let end = at + 1;
+  while (end - at <= SAYS && !',.;:()!lcM'.includes(scan.plain[end] ?? 'l') && senseAt(scan, end) !== 'turn') end += 1;
+  if (end === at + 1 || end - at > SAYS) return null;
+  const said = scan.tokens
+    .slice(at + 1, end)
+    .map(({ text }) => text)
+    .join(' ');
+  return (['not-so', 'is-so', 'so-too'] as const).find((cue) => scan.language.cues[cue].is(said)) ?? null;
+}
+
+/** "Bar has light rust, plates don't", "no rust on the bar but the plates have some": said of other goods by how they differ from the last. */
+function readEchoes(scan: Scan, found: readonly Finding[]): Finding[] {
+  const echoes: Finding[] = [];
+  for (const last of found) {
+    const term = scan.tokens[last.to]?.term;
+    if (!term?.condition) continue;
+    const next = found.find(({ from }) => from > last.to)?.from ?? scan.tokens.length;
+    let parted = false;
+    for (let at = last.to + 1; at < Math.min(next, last.to + ECHO); at += 1) {
+      const letter = scan.plain[at] ?? '_';
+      if (',.;c(-l'.includes(letter) || senseAt(scan, at) === 'turn') parted = true;
+      if (!parted || !'ks'.includes(letter) || (scan.clause[at] ?? 0) - (scan.clause[last.to] ?? 0) > 1) continue;
+      const said = likened(scan, at);
+      if (said === null) continue;
+      const denied = last.rule === 'condition-denied';
+      const condition =
+        said === 'so-too' || (said === 'not-so') === denied ? last.condition : denied ? term.condition : term.denied;
+      const rule = condition === last.condition ? last.rule : denied ? 'condition' : 'condition-denied';
+      if (condition) echoes.push({ rule, condition, from: at + 1, to: at + 1 });
+    }
+  }
+  return echoes;
+}
+
 export function readConditions(scan: Scan): Finding[] {
   const found: Finding[] = [];
   scan.tokens.forEach((token, at) => {
@@ -140,5 +181,5 @@ export function readConditions(scan: Scan): Finding[] {
     const rule = denied ? 'condition-denied' : place ? 'kept-at' : 'condition';
     found.push({ rule, condition, from: at, to: at, ...(kept === null ? {} : { from: kept }), ...(hearsay ? { hearsay } : {}) });
   });
-  return found;
+  return [...found, ...readEchoes(scan, found)];
 }

@@ -39,7 +39,8 @@ function isForGoods(scan: Scan, at: number): boolean {
   const stow = scan.tokens.slice(at + 1, at + 4).findIndex(({ term }) => term?.sense === 'stow');
   const object = scan.tokens[at + stow + 2]?.term;
   const inner = scan.tokens[at + stow + 3]?.term;
-  const goods = (term: typeof object): boolean => term?.sense === 'they' || (term?.plural === true && PIECES.includes(term.kind ?? 'other'));
+  const goods = (term: typeof object): boolean =>
+    term?.sense === 'they' || (term?.plural === true && PIECES.includes(term.kind ?? 'other'));
   return stow !== -1 && (goods(object) || (object?.code === 'a' || object?.sense === 'definite' ? goods(inner) : false));
 }
 

@@ -159,7 +159,9 @@ export function readBareSizes(scan: Scan, facts: readonly Fact[]): Fact[] {
     const term = scan.tokens[from]?.term;
     const goods = term?.plural === true && (isPlate(term.kind ?? 'other') || term.kind === 'bar');
     const words = scan.tokens.slice(from, group(3)?.[0] ?? to);
-    const whole = words.some(({ term: word, text }) => word?.sense === 'whole' || word?.sense === 'definite' || text === 'everything');
+    const whole = words.some(
+      ({ term: word, text }) => word?.sense === 'whole' || word?.sense === 'definite' || text === 'everything',
+    );
     const linked = words.slice(1).every(({ term: word }) => ['is', 'whole', 'definite'].includes(word?.sense ?? ''));
     return (goods || whole) && linked && take(group(3)?.[0] ?? from, to, 'inches-of-all');
   });

@@ -234,7 +234,8 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
     const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, busy);
     // "20 kg bumpers x 4, 10 kg iron x 4".
     const meant = found === null ? dominant : kindAt(scan, found);
-    if (quantity.noun === null && (isUnderIron(scan, quantity) || (meant === 'bumper' && isOfIron(scan, quantity)))) return { kind: 'plate', at: quantity.from, assumed: false };
+    if (quantity.noun === null && (isUnderIron(scan, quantity) || (meant === 'bumper' && isOfIron(scan, quantity))))
+      return { kind: 'plate', at: quantity.from, assumed: false };
     // What is too heavy for a fractional plate is one of the plates that come with it.
     if (found === null && dominant === 'micro' && sizeKind('plate', quantity.weight, quantity.unit) === 'plate')
       return { kind: 'plate', at: quantity.from, assumed: true };

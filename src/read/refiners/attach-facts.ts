@@ -100,7 +100,8 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
     if (',.()c'.includes(scan.plain[i] ?? 'l')) break;
   }
   // "None are bent, all have 2 inch sleeves".
-  if (/^(?:whole|definite)$/.test(scan.tokens[fact.from - 2]?.term?.sense ?? '') && scan.plain[fact.from - 1] === '%') return bars;
+  if (/^(?:whole|definite)$/.test(scan.tokens[fact.from - 2]?.term?.sense ?? '') && scan.plain[fact.from - 1] === '%')
+    return bars;
   const called = calledBefore(scan, bars, fact.from);
   if (called.length > 0) return called;
   for (let i = fact.from - 1; i >= 0 && fact.from - i < 40; i -= 1) {

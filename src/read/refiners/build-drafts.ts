@@ -175,7 +175,9 @@ export function applyTotals(drafts: readonly Draft[], totals: readonly Total[]):
     totals.find((total) => (total.rule === 'weight-of-goods' || total.rule === 'heavy-goods') && !total.set) ??
     // "Iron plates, standard hole, approx 160 lbs total", where nothing else that weighs is named.
     (plates.length === 1 && plates[0]?.count === null && !drafts.some(({ weight, sold }) => weight && !sold)
-      ? totals.find((total) => ['weight-in-goods', 'total-behind', 'total-first', 'lone-total'].includes(total.rule) && !total.set)
+      ? totals.find(
+          (total) => ['weight-in-goods', 'total-behind', 'total-first', 'lone-total'].includes(total.rule) && !total.set,
+        )
       : undefined);
   if (first && told.length === 0 && goods) {
     first.total = { value: goods.weight, unit: goods.unit ?? 'lb', place: goods };

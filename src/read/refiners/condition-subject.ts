@@ -4,6 +4,7 @@
  */
 import type { Kind } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { SCOPES } from './condition-scopes.ts';
 import type { Draft } from './draft.ts';
@@ -53,6 +54,9 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     return false;
   };
 
+  const left = excepted(scan, drafts, from, to);
+  if (left.length > 0)
+    return { drafts: apt(drafts).filter((item) => !left.includes(item) && lot.includes(item.kind)), told: true };
   const said = drafts.filter((item) => item.places.some((place) => place.to >= from && place.from <= to));
   const inClause = apt(said.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
   const ahead = goodsAhead(scan, drafts, said, speech, stop, to, apt);
@@ -63,6 +67,8 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const owned = ownersOfPart(scan, drafts, speech, start, stop, apt);
   if (owned.length > 0) return of(owned);
 
+  const grouped = groupedBefore(scan, drafts, inClause, start, speech.from, apt);
+  if (grouped.length > 0) return of(grouped);
   const sized = ofSize(scan, apt(drafts), start, speech.from);
   if (sized.length > 0) return of(sized);
   for (let i = speech.from - 1; i >= from; i -= 1) {
@@ -97,6 +103,42 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const listed = goodsOfLine(scan, drafts, from, goodsLines, apt);
   if (listed.length > 0) return of(listed);
   return { drafts: lotOf(drafts, lot, apt), told: false };
+}
+
+/** "Everything rusty except the bar", "all but the bar are rusty": the goods that are left out of what is said of all. */
+function excepted(scan: Scan, drafts: readonly Draft[], from: number, to: number): Draft[] {
+  for (let i = from; i <= to; i += 1) {
+    if (!says(scan, i, 'except')) continue;
+    const left: Draft[] = [];
+    for (let at = i + 1; at <= to && at - i < 8 && 'amCkcnsuv,'.includes(scan.plain[at] ?? '_'); at += 1) {
+      if (scan.plain[at] === 'C') break;
+      if (scan.plain[at] === 'k') left.push(...namedBy(scan, drafts, at));
+      else left.push(...drafts.filter((item) => item.weight !== null && item.places.some((place) => place.to === at)));
+    }
+    return left;
+  }
+  return [];
+}
+
+/** "Rack and bench, both rusty", "bar and plates are all rusty": the goods before the word that takes them together. */
+function groupedBefore(
+  scan: Scan,
+  drafts: readonly Draft[],
+  inClause: readonly Draft[],
+  start: number,
+  at: number,
+  apt: (list: readonly Draft[]) => Draft[],
+): Draft[] {
+  for (let i = at - 1; i >= start; i -= 1) {
+    if (scan.plain[i] === 'k' || scan.plain[i + 1] === 'k') return [];
+    const both = says(scan, i, 'both-goods');
+    if (!both && scan.tokens[i]?.term?.sense !== 'whole') continue;
+    const before = inClause.filter((item) => item.places.some((place) => place.to < i));
+    if (before.length > 1) return both ? before.slice(-2) : before;
+    const all = both && before.length === 0 ? apt(drafts) : [];
+    return all.length === 2 ? all : [];
+  }
+  return [];
 }
 
 /** "One 25 is cracked": goods by their size alone. */

@@ -69,8 +69,7 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
 /** A word that no dictionary knows, right between a weight and its goods, is what they are called: "45 lb Oakforge plates". */
 const NAMED = /(?<=[uhsqv])z{1,2}(?=k)|(?<=(?:^|[lc,.;:•(-])[nd])z(?=nu)/g;
 
-const isUnknown = (token: Token | undefined): boolean =>
-  token?.type === 'word' && token.term === null && token.text.length > 3;
+const isUnknown = (token: Token | undefined): boolean => token?.type === 'word' && token.term === null && token.text.length > 3;
 
 /** The letters of all tokens: `letters[i]` is the class of `tokens[i]`. */
 export function classify(tokens: readonly Token[]): string {

@@ -2,7 +2,15 @@
 import type { CueName } from '../cues.ts';
 
 export const CUES: Readonly<Record<CueName, string>> = {
-  insert: 'stahlring|metallring|innenring|edelstahlring|buchse|stahlbuchse|metallbuchse|stahleinsatz|metalleinsatz|einsatz|ring|stahlkern|metallkern',
+  'not-so':
+    'nicht|gar nicht|überhaupt nicht|keinen|keine|keins|keines|nein|sind es nicht|ist es nicht|haben keinen|hat keinen|haben keine|hat keine|haben keins|hat keins|sind ok|ist ok|sind gut|ist gut|sind in ordnung|ist in ordnung|nicht so|eher nicht',
+  'is-so':
+    'schon|sind es|ist es|haben welchen|hat welchen|haben etwas|hat etwas|haben ein wenig|hat ein wenig|haben ein bisschen|hat ein bisschen|leider schon',
+  'so-too': 'auch|ebenfalls|ebenso|genauso|sind es auch|ist es auch|auch nicht|haben auch welchen|hat auch welchen|sind genauso',
+  except: 'außer|bis auf|ausgenommen|mit ausnahme von|mit ausnahme der|nur nicht|abgesehen von',
+  'both-goods': 'beide|beides|beiden',
+  insert:
+    'stahlring|metallring|innenring|edelstahlring|buchse|stahlbuchse|metallbuchse|stahleinsatz|metalleinsatz|einsatz|ring|stahlkern|metallkern',
   for: 'für|um',
   from: 'von',
   to: 'auf',

@@ -2,6 +2,15 @@
 import type { CueName } from '../cues.ts';
 
 export const CUES: Readonly<Record<CueName, string>> = {
+  'not-so':
+    "don't|dont|do not|aren't|arent|are not|isn't|isnt|is not|doesn't|doesnt|does not|not|not so much|not|none|haven't|hasn't|have none|has none|are fine|is fine|are ok|is ok|are okay|is okay|fine|are good|is good|don't have any|dont have any|do not have any|doesn't have any|doesnt have any|does not have any|don't have it|doesn't have it|not at all",
+  'is-so':
+    'do|does|are|is|have|has|have some|has some|have a little|has a little|have a bit|has a bit|have a few|has a few|sure do|sure does',
+  'so-too':
+    "too|as well|also|likewise|the same|same|ditto|do too|does too|are too|is too|have too|has too|are the same|is the same|do as well|does as well|are as well|is as well|have it too|has it too|either|aren't either|isn't either|don't either|doesn't either",
+  except:
+    'except|except for|all except|apart from|other than|all but|everything but|aside from|with the exception of|save for|excluding|bar the|but for',
+  'both-goods': 'both|both of them|both of these|both of those|the two of them|the pair of them',
   insert: 'insert|inserts|ring|rings|hub ring|center ring|centre ring|collar ring|sleeve insert|bushing|bushings',
   for: 'for',
   from: 'from',

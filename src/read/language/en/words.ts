@@ -96,7 +96,7 @@ const stones: Entry[] = (
     ['1 stone|one stone', 14],
     ['2 stone|two stone', 28],
   ] as const
-).map(([words, value]): Entry => [words, { code: 'v', value, unit: 'lb'}]);
+).map(([words, value]): Entry => [words, { code: 'v', value, unit: 'lb' }]);
 
 export const COUNTS: readonly Entry[] = [
   ...partsOfPound,
