@@ -31,10 +31,11 @@ const isPriceBetween = (scan: Scan, last: number, from: number): boolean =>
 
 /** "Won it, have three already", "I already own two of them", "have two kids": not of what is for sale. */
 const isOfOwn = (scan: Scan, from: number, to: number): boolean =>
-  scan.senses.has('own-ones') &&
-  [from - 1, from + 1, to + 1, to + 2, to + 3].some(
-    (at) => scan.tokens[at]?.term?.sense === 'own-ones' && scan.clause[at] === scan.clause[to],
-  );
+  (scan.senses.has('own-ones') || scan.senses.has('rest')) &&
+  ((scan.plain[from] === '%' && scan.tokens[to + 1]?.term?.sense === 'rest') ||
+    [from - 1, from + 1, to + 1, to + 2, to + 3].some(
+      (at) => scan.tokens[at]?.term?.sense === 'own-ones' && scan.clause[at] === scan.clause[to],
+    ));
 
 export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   const counted = [...quantities];

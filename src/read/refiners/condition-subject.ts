@@ -110,8 +110,15 @@ function excepted(scan: Scan, drafts: readonly Draft[], from: number, to: number
   for (let i = from; i <= to; i += 1) {
     if (!says(scan, i, 'except')) continue;
     const left: Draft[] = [];
-    for (let at = i + 1; at <= to && at - i < 8 && 'amCkcnsuv,'.includes(scan.plain[at] ?? '_'); at += 1) {
-      if (scan.plain[at] === 'C') break;
+    for (let at = i + 1; at <= to && at - i < 8; at += 1) {
+      const part = scan.tokens[at]?.term?.part;
+      // "The curl bar", "the curl".
+      if (part) {
+        left.push(...drafts.filter(({ kind }) => kind === part));
+        if (scan.plain[at + 1] === 'k') at += 1;
+        continue;
+      }
+      if (!'amkcnsuv,'.includes(scan.plain[at] ?? '_')) break;
       if (scan.plain[at] === 'k') left.push(...namedBy(scan, drafts, at));
       else left.push(...drafts.filter((item) => item.weight !== null && item.places.some((place) => place.to === at)));
     }
@@ -132,7 +139,8 @@ function groupedBefore(
   for (let i = at - 1; i >= start; i -= 1) {
     if (scan.plain[i] === 'k' || scan.plain[i + 1] === 'k') return [];
     const both = says(scan, i, 'both-goods');
-    if (!both && scan.tokens[i]?.term?.sense !== 'whole') continue;
+    const sense = scan.plain[i] === 'z' ? scan.tokens[i]?.term?.sense : undefined;
+    if (!both && sense !== 'whole' && sense !== 'definite') continue;
     const before = inClause.filter((item) => item.places.some((place) => place.to < i));
     if (before.length > 1) return both ? before.slice(-2) : before;
     const all = both && before.length === 0 ? apt(drafts) : [];

@@ -18,7 +18,34 @@ const place = (words: string, value: Condition, more: Partial<Term> = {}): Entry
   { code: 'z', condition: value, ...more },
 ];
 
+/** Each of the words before each of the others. */
+const each = (first: string, second: string): string =>
+  first
+    .split('|')
+    .flatMap((one) => second.split('|').map((other) => `${one} ${other}`))
+    .join('|');
+
+const TURNING = 'bearings|bearing|sleeves|both sleeves|bushings|ends|needle bearings|collars on the bar|sleeve bearings';
+const FREE =
+  'free|are free|is free|run free|move freely|run smooth|smooth|are smooth|is smooth|feel smooth|are nice and smooth|roll freely|roll smooth|still free|still smooth|go round freely';
+const STUCK =
+  'stuck|are stuck|is stuck|tight|are tight|is tight|stiff|are stiff|is stiff|gummed up|are gummed up|are jammed|jammed|locked|grind|grinding|crunchy|are crunchy|gritty|are gritty|need grease|need greasing|are sticky|barely turn|barely move|hardly turn|hardly move|will not turn|do not turn|are rusted';
+const COVERS =
+  'foam|padding|vinyl|upholstery|leather|pleather|covering|cover|fabric|seat cover|pad cover|pad vinyl|seat vinyl|cushion|bench pad|seat';
+const WORN =
+  'crumbling|is crumbling|peeling|is peeling|flaking|is flaking|worn through|is worn through|has worn through|coming apart|is coming apart|has a rip|has a hole|has holes|has a cut|has a split|is splitting|splitting|perished|is perished|disintegrating|is disintegrating|exposed|is exposed|sticking out|is sticking out|falling apart|is falling apart|worn out|is worn out|in shreds|shredded|is shredded|taped up|is taped|is taped up|held with tape|has tape on it|split|is split|has been patched|is patched|is ripped|needs reupholstering|needs recovering|needs replacing|cracked|is cracked|chewed|is chewed';
+const KINDS = 'brands|brand|makers|makes|rims|styles|manufacturers|types|stamps|castings|foundries|lettering';
+const UNLIKE = 'mixed|odd|different|various|assorted|random|several|mismatched|multiple|all different|all sorts of';
+
 export const CONDITIONS: readonly Entry[] = [
+  // Said of turning parts: "free" is no price there, "tight" no fault elsewhere.
+  condition(each(TURNING, FREE), 'spins', 'seized-sleeves'),
+  condition(each(TURNING, STUCK), 'seized-sleeves', 'spins'),
+  condition(
+    'gummed up|jammed up|jammed|stiff to turn|stiff to spin|wont rotate|sleeves need cleaning|sleeves need work',
+    'seized-sleeves',
+  ),
+  condition(each(COVERS, WORN), 'torn'),
   // A degree near by makes them light or heavy.
   condition('rust|rusting|rusts|oxidation|corrosion|pitting|oxide', 'rust', 'no-rust', 'fault rust'),
   condition('rusty|rusted|rusty looking|corroded|oxidized|oxidised', 'rust', 'no-rust', 'rust'),
@@ -184,7 +211,8 @@ export const CONDITIONS: readonly Entry[] = [
     'odd',
   ),
   [
-    "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
+    `${each(UNLIKE, KINDS)}|no full sets|no two alike|no two the same|no two match|` +
+      "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
     { code: 'm', condition: 'mismatched' },
   ],
 ];

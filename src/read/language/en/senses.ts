@@ -146,11 +146,11 @@ export const RELATIONS: readonly Entry[] = [
   ['letting go of|getting rid of|parting with', { code: 'z' }],
   ['kind of|type of|sort of', { code: 'z', sense: 'kind-of' }],
   [
-    'already|at home|at mine|of my own|of our own|for myself|too many as it is|in my own|others|other ones|better ones|kids|dogs|cats|daughters|sons|children',
+    'already|at home|at mine|of my own|of our own|for myself|too many as it is|in my own|other ones|better ones|dogs|cats|daughters|sons|children',
     { code: 'z', sense: 'own-ones' },
   ],
   [
-    'to hang|to put|to store|to hold|to keep|to stack|to rack|to carry|to organise|to organize|that holds|which holds|for holding|for storing|for hanging|for stacking|to set|to stick',
+    'to hang|to put|to store|to keep|to stack|to rack|to carry|to organise|to organize|that holds|which holds|for holding|for storing|for hanging|for stacking|to set|to stick',
     { code: 'z', sense: 'stow' },
   ],
   [
