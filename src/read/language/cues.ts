@@ -12,6 +12,8 @@ export type CueName =
   /** "All rusty except the bar". */
   | 'except'
   | 'both-goods'
+  /** "Weights off a boat". */
+  | 'belongs-to'
   /** The ring of metal in a rubber plate. */
   | 'insert'
   /** "for 300": before a price. */

@@ -10,6 +10,8 @@ export function isNewness(scan: Scan, at: number): boolean {
   if (term?.condition !== 'new' && term?.condition !== 'like-new') return true;
   const before = scan.plain.slice(Math.max(0, at - 2), at);
   const behind = scan.plain.slice(at + 1, at + 8);
+  // "One handle flaked, the other handle mint": of a part.
+  if (scan.tokens[at - 1]?.term?.sense === 'handle') return false;
   if (scan.plain[at + 1] === 'C' || /^[:=-]?\$?n?\$/.test(behind)) return false;
   for (let i = at - 1; i >= Math.max(0, at - REACH) && scan.clause[i] === scan.clause[at]; i -= 1) {
     const letter = scan.plain[i] ?? 'l';

@@ -185,6 +185,10 @@ function isJoinedToLeftOut(scan: Scan, at: number, after: string): boolean {
 const isPieceMark = (scan: Scan, at: number): boolean =>
   scan.plain[at] === '.' ? 'ej'.includes(scan.plain[at - 1] ?? '_') : /^[nd][ej]$/.test(scan.plain.slice(at - 1, at + 1));
 
+/** "One of the collars is cracked". */
+const isFaulted = (scan: Scan, at: number): boolean =>
+  scan.tokens[at]?.term?.plural === true && /^[z%am]{1,3}C/.test(scan.plain.slice(at + 1, at + 6));
+
 /** Pieces told before a noun ("2 benches", "a pair of collars"), and the token where the count begins. */
 export function countBefore(scan: Scan, at: number): { count: number | null; from: number } {
   const behind = scan.nounCounts.get(at);
@@ -203,6 +207,8 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
     if (scan.tokens[i]?.term?.sense === 'single' && 'nd'.includes(scan.letters[i - 1] ?? '_')) continue;
     if ('nd'.includes(letter) && scan.plain[i - 1] !== '$') {
       const value = valueAt(scan, i);
+      // "One of the collars is cracked": of goods whose number it does not tell.
+      if (value === 1 && scan.tokens[i + 1]?.text === 'of the' && isFaulted(scan, at)) return { count: null, from: i };
       if (isCount(value) && value <= 24) {
         count = (count ?? 1) * value;
         from = i;

@@ -19,6 +19,7 @@
 import type { Kind } from '../../listing/reading.ts';
 import type { Quantity, Total } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Token } from '../text/tokens.ts';
 
@@ -68,12 +69,23 @@ const isStranger = ({ type, term, text }: Token): boolean =>
   text.length > 3 &&
   (term === null || (term.code === 'z' && (EVERYDAY.includes(term.sense) || !!term.part || !!term.condition)));
 
+/** Whether goods are said to be for, from or off a thing of another trade. */
+function isOfForeign(scan: Scan, at: number, abroad: ReadonlySet<number>): boolean {
+  if (abroad.size === 0 || scan.tokens[at]?.term?.kind !== 'plate') return false;
+  if (scan.plain[at + 1] !== 'w' && !says(scan, at + 1, 'belongs-to')) return false;
+  for (let i = at + 2; i < at + 6 && scan.clause[i] === scan.clause[at] && !',.;:l'.includes(scan.plain[i] ?? 'l'); i += 1)
+    if (abroad.has(scan.tokens[i]?.start ?? -1)) return true;
+  return false;
+}
+
 /** Goods of the trade. An everyday name that a strange word makes narrower ("ballast weights", "racks for beehives") says half as much. */
-function goodsOf(scan: Scan, strangers: ReadonlySet<number>, wanted: boolean): Evidence[] {
+function goodsOf(scan: Scan, strangers: ReadonlySet<number>, wanted: boolean, abroad: ReadonlySet<number>): Evidence[] {
   const strange = (at: number): boolean => strangers.has(scan.tokens[at]?.start ?? -1);
   return scan.tokens.flatMap(({ term, start }, at): Evidence[] => {
     if (!term?.kind || term.sense === 'verb-too' || (term.kind === 'other' && term.weak) || (!wanted && isAside(scan, at, false)))
       return [];
+    // "Weight plates for a lawn tractor", "weights off a boat".
+    if (isOfForeign(scan, at, abroad)) return [{ word: term.kind, points: 0.5, start }];
     const narrowed =
       strange(at - 1) || (scan.plain[at + 1] === 'w' && (strange(at + 2) || (scan.plain[at + 2] === 'a' && strange(at + 3))));
     const everyday = narrowed ? 0.5 : 1;
@@ -101,8 +113,13 @@ export function isOfTrade(scan: Scan, quantities: readonly Quantity[], totals: r
       const points = worth[term?.sense ?? ''];
       return points === undefined ? [] : [{ word: text.replace(/s$/, ''), points, start }];
     });
+  const abroad = new Set(
+    [scan.tokens, words].flatMap((tokens) =>
+      tokens.flatMap(({ term, start }) => (/foreign$/.test(term?.sense ?? '') ? [start] : [])),
+    ),
+  );
   const strangers = new Set(words.filter(isStranger).map(({ start }) => start));
-  const goods = [...goodsOf(scan, strangers, wanted), ...evidence({ 'weights-set': 3 })];
+  const goods = [...goodsOf(scan, strangers, wanted, abroad), ...evidence({ 'weights-set': 3 })];
   const others = evidence({ foreign: 1, 'very-foreign': 4 });
   const sizes = quantities.flatMap(({ weight, count, rule, from, to }): Evidence[] => {
     if (weight === null || !PLATE_SIZES.includes(weight)) return [];

@@ -8,6 +8,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
     'schon|sind es|ist es|haben welchen|hat welchen|haben etwas|hat etwas|haben ein wenig|hat ein wenig|haben ein bisschen|hat ein bisschen|leider schon',
   'so-too': 'auch|ebenfalls|ebenso|genauso|sind es auch|ist es auch|auch nicht|haben auch welchen|hat auch welchen|sind genauso',
   except: 'außer|bis auf|ausgenommen|mit ausnahme von|mit ausnahme der|nur nicht|abgesehen von',
+  'belongs-to': 'für|von|vom|aus|für den|für einen|zum|passend für|passend zu',
   'both-goods': 'beide|beides|beiden',
   insert:
     'stahlring|metallring|innenring|edelstahlring|buchse|stahlbuchse|metallbuchse|stahleinsatz|metalleinsatz|einsatz|ring|stahlkern|metallkern',

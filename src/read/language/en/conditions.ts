@@ -38,6 +38,10 @@ const KINDS = 'brands|brand|makers|makes|rims|styles|manufacturers|types|stamps|
 const UNLIKE = 'mixed|odd|different|various|assorted|random|several|mismatched|multiple|all different|all sorts of';
 
 export const CONDITIONS: readonly Entry[] = [
+  [
+    'a different brand|a different maker|a different make|a different style|a different type|another brand|one different brand',
+    { code: 'z' },
+  ],
   // Said of turning parts: "free" is no price there, "tight" no fault elsewhere.
   condition(each(TURNING, FREE), 'spins', 'seized-sleeves'),
   condition(each(TURNING, STUCK), 'seized-sleeves', 'spins'),

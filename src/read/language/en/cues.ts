@@ -10,6 +10,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
     "too|as well|also|likewise|the same|same|ditto|do too|does too|are too|is too|have too|has too|are the same|is the same|do as well|does as well|are as well|is as well|have it too|has it too|either|aren't either|isn't either|don't either|doesn't either",
   except:
     'except|except for|all except|apart from|other than|all but|everything but|aside from|with the exception of|save for|excluding|bar the|but for',
+  'belongs-to': 'off|off of|off a|off an|off my|from|out of|to fit|fits|fit|used on|used in|used for',
   'both-goods': 'both|both of them|both of these|both of those|the two of them|the pair of them',
   insert: 'insert|inserts|ring|rings|hub ring|center ring|centre ring|collar ring|sleeve insert|bushing|bushings',
   for: 'for',

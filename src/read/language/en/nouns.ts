@@ -37,6 +37,12 @@ export const NOUNS: readonly Entry[] = [
     { weak: true, part: 'rack' },
   ),
   ...nouns('other', 'wood platform|wooden platform|plywood platform', { weak: true, sense: 'sizes' }),
+  // Made for lifting and for nothing else: an ad of one is of this trade.
+  ...nouns(
+    'other',
+    'deadlift platform|deadlifting platform|lifting platform|weightlifting platform|weight lifting platform|olympic platform|olympic lifting platform|oly platform|oly lifting platform|barbell platform|gym platform|squat platform|farmers walk handle|farmers handle|strongman log|deadlift jack|barbell jack|jerk block',
+    { sense: 'of-the-trade' },
+  ),
   ...nouns('collars', 'star nut|star lock|spin lock nut|spinlock nut|screw on collar|screw collar|spin collar|star nut collar'),
   ...nouns('plate', 'weight/-', { ...weak, sense: 'mass' }),
   ...nouns('plate', 'plate|disc|disk|lb plate/-|weight disc|weight disk|free weight', weak),
@@ -81,12 +87,12 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns(
     'other',
-    'rack attachment|squat rack attachment|squat attachment|lat pulldown|lat pull down|lat tower|lat machine|lat attachment|cable machine|cable crossover|home gym machine|home gym system|multi gym|leg press|leg extension|tricep rope|triceps rope|cable handle|cable attachment|leg curl|leg curl attachment|leg attachment|leg developer|preacher pad|preacher attachment|preacher curl attachment|smith machine|functional trainer|weight machine|pulley system|pulley|ab roller|ab wheel|ab bench|hyperextension bench|roman chair|ghd|glute ham developer|plyo box/plyo boxes|battle rope|weight belt|lifting belt|dip belt|lifting strap|lifting glove|foam roller|gym flooring/-|rubber flooring/-|treadmill|elliptical|exercise bike|stationary bike|rowing machine|rower|resistance band|pull up tower|power tower|deadlift platform|lifting platform|deadlift jack|bar jack|crossbar|jerk block|pin press|sled|farmers walk handle|stability ball|exercise ball|mirror|sit up bench/sit up benches|knee sleeve|jump rope|speed rope|weight tree attachment/-|calf machine|calf raise|t bar row|dip bars attachment/-|chalk bowl',
+    'rack attachment|squat rack attachment|squat attachment|lat pulldown|lat pull down|lat tower|lat machine|lat attachment|cable machine|cable crossover|home gym machine|home gym system|multi gym|leg press|leg extension|tricep rope|triceps rope|cable handle|cable attachment|leg curl|leg curl attachment|leg attachment|leg developer|preacher pad|preacher attachment|preacher curl attachment|smith machine|functional trainer|weight machine|pulley system|pulley|ab roller|ab wheel|ab bench|hyperextension bench|roman chair|ghd|glute ham developer|plyo box/plyo boxes|battle rope|weight belt|lifting belt|dip belt|lifting strap|lifting glove|foam roller|gym flooring/-|rubber flooring/-|treadmill|elliptical|exercise bike|stationary bike|rowing machine|rower|resistance band|pull up tower|power tower|bar jack|crossbar|pin press|sled|stability ball|exercise ball|mirror|sit up bench/sit up benches|knee sleeve|jump rope|speed rope|weight tree attachment/-|calf machine|calf raise|t bar row|dip bars attachment/-|chalk bowl',
     weak,
   ),
   ...nouns(
     'other',
-    'weight stack|medicine ball|med ball|slam ball|wall ball|sandbag|sand bag|punching bag|heavy bag|weight vest|weighted vest|ankle weight|wrist weight|stall mat|horse stall mat|rubber mat|gym mat|steel club|steel mace|atlas stone|log press',
+    'weight stack|medicine ball|med ball|slam ball|wall ball|sandbag|sand bag|punching bag|heavy bag|weight vest|weighted vest|ankle weight|wrist weight|stall mat|horse stall mat|rubber mat|gym mat|steel club|steel mace|atlas stone',
     { weak: true, sense: 'heavy' },
   ),
   ...nouns(
