@@ -7,7 +7,7 @@ import { joinConversions } from './conversions.ts';
 import { fold } from './fold.ts';
 import { joinHundreds } from './hundreds.ts';
 import { settlePounds } from './pounds-sterling.ts';
-import { joinTerms } from './terms.ts';
+import { joinTerms, joinUnknown } from './terms.ts';
 import { spanOf, type Token, tokenise } from './tokens.ts';
 
 export interface Scan {
@@ -74,10 +74,11 @@ function sensesOf(tokens: readonly Token[]): ReadonlySet<string> {
   return senses;
 }
 
-export function scanText(text: string, language: Language): Scan {
-  const tokens = settlePounds(joinConversions(joinHundreds(joinTerms(tokenise(fold(text), language), language.dictionary)))).map(
-    (token) => heedCapitals(token, text),
-  );
+/** `second` is another language whose words are read where the first knows none. */
+export function scanText(text: string, language: Language, second: Language | null = null): Scan {
+  const known = joinTerms(tokenise(fold(text), language), language.dictionary);
+  const terms = second === null ? known : joinUnknown(known, second.dictionary);
+  const tokens = settlePounds(joinConversions(joinHundreds(terms))).map((token) => heedCapitals(token, text));
   const plain = classify(tokens);
   return {
     text,

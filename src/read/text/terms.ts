@@ -152,3 +152,22 @@ export function joinTerms(tokens: readonly Token[], phrases: Dictionary): Token[
   }
   return joined;
 }
+
+/** Joins phrases of another language among the words that have no term yet. */
+export function joinUnknown(tokens: readonly Token[], phrases: Dictionary): Token[] {
+  const joined: Token[] = [];
+  let run: Token[] = [];
+  const end = (): void => {
+    if (run.length > 0) joined.push(...joinTerms(run, phrases));
+    run = [];
+  };
+  for (const token of tokens) {
+    if (token.type === 'word' && token.term === null) run.push(token);
+    else {
+      end();
+      joined.push(token);
+    }
+  }
+  end();
+  return joined;
+}

@@ -8,6 +8,12 @@ const other = (phrases: string, weak: boolean, more: Partial<Term> = {}): Entry[
 const foreign = (phrases: string, sense: 'foreign' | 'very-foreign' | 'household'): Entry => [phrases, { code: 'z', sense }];
 
 export const OTHER_GOODS: readonly Entry[] = spelt([
+  // Made for lifting and for nothing else: an ad of one is of this trade.
+  ...other(
+    'heberplattform|gewichtheberplattform|gewichtheber plattform|hantelplattform|kreuzhebeplattform|kreuzheben plattform|deadlift plattform|lifting platform|deadlift platform|heberpodest',
+    false,
+    { sense: 'of-the-trade' },
+  ),
   ...other(
     `${compounds('kurzhantel', 'stange|stangen|griff|griffe')}|kurzhantel stange|kurzhantel stangen|kurzhantel griffe`,
     false,
@@ -18,7 +24,7 @@ export const OTHER_GOODS: readonly Entry[] = spelt([
     false,
   ),
   ...other(
-    'kraftstation|kraft station|multistation|multi station|fitnessstation|latzug|lat zug|latzugturm|latzugstation|kabelzug|kabelzugstation|kabelturm|seilzug|zugturm|beinpresse|beinstrecker|beinbeuger|beincurler|beincurl|beinteil|butterfly|curlpult|curl pult|bizepspult|bizepscurlpult|pult|multipresse|smith maschine|smithmaschine|bauchtrainer|bauchbank|situp bank|sit up bank|rückentrainer|rückenstrecker|hyperextension|roman chair|dipstation|dip station|dipbarren|dip barren|barren|dipständer|dipgürtel|laufband|crosstrainer|ergometer|heimtrainer|hometrainer|rudergerät|rudermaschine|indoor bike|indoorbike|stepper|boxhandschuhe|gymnastikball|plyobox|plyo box|sprungkasten|gewichthebergürtel|trainingsgürtel|kraftgürtel|zughilfen|widerstandsbänder|fitnessbänder|springseil|faszienrolle|yogamatte|gymnastikmatte|bodenmatte|bodenmatten|bodenschutzmatte|bodenschutzmatten|gummimatte|gummimatten|fallschutzmatte|fallschutzmatten|schutzmatte|schutzmatten|matte|matten|spiegel|turnringe|schlingentrainer|sicherheitsablage|sicherheitsablagen|ablage|ablagen|safeties|spotter|j cups|jcups|j hooks|heberplattform|gewichtheberplattform|podest|trainingshandschuhe|handschuhe|ab roller|bauchroller|liegestützgriffe|balance board|trampolin|vibrationsplatte|gewichtsschlitten|schlitten|tower|deadlift jack',
+    'kraftstation|kraft station|multistation|multi station|fitnessstation|latzug|lat zug|latzugturm|latzugstation|kabelzug|kabelzugstation|kabelturm|seilzug|zugturm|beinpresse|beinstrecker|beinbeuger|beincurler|beincurl|beinteil|butterfly|curlpult|curl pult|bizepspult|bizepscurlpult|pult|multipresse|smith maschine|smithmaschine|bauchtrainer|bauchbank|situp bank|sit up bank|rückentrainer|rückenstrecker|hyperextension|roman chair|dipstation|dip station|dipbarren|dip barren|barren|dipständer|dipgürtel|laufband|crosstrainer|ergometer|heimtrainer|hometrainer|rudergerät|rudermaschine|indoor bike|indoorbike|stepper|boxhandschuhe|gymnastikball|plyobox|plyo box|sprungkasten|gewichthebergürtel|trainingsgürtel|kraftgürtel|zughilfen|widerstandsbänder|fitnessbänder|springseil|faszienrolle|yogamatte|gymnastikmatte|bodenmatte|bodenmatten|bodenschutzmatte|bodenschutzmatten|gummimatte|gummimatten|fallschutzmatte|fallschutzmatten|schutzmatte|schutzmatten|matte|matten|spiegel|turnringe|schlingentrainer|sicherheitsablage|sicherheitsablagen|ablage|ablagen|safeties|spotter|j cups|jcups|j hooks|podest|trainingshandschuhe|handschuhe|ab roller|bauchroller|liegestützgriffe|balance board|trampolin|vibrationsplatte|gewichtsschlitten|schlitten|tower|deadlift jack',
     true,
   ),
   ...other(

@@ -159,7 +159,7 @@ const OTHER_SMALL_GOODS: readonly Entry[] = [
   ),
   ...goods(
     'very-foreign',
-    'piercing|body jewelry/-|body jewellery/-|internally threaded|externally threaded|piercing studio|tattoo studio|belly ring|nose ring|gauge earring|dog dumbbell|retrieving dumbbell|obedience dumbbell|dumbbell toy',
+    'piercing|body jewelry/-|body jewellery/-|barbell jewelry/-|barbell jewellery/-|internally threaded|externally threaded|piercing studio|tattoo studio|belly ring|nose ring|gauge earring|dog dumbbell|retrieving dumbbell|obedience dumbbell|dumbbell toy',
   ),
 ];
 
