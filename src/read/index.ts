@@ -51,6 +51,7 @@ import { applyTotals, draftsOfNouns, draftsOfQuantities, settleKinds } from './r
 import { firstToken } from './refiners/draft.ts';
 import { finishItem, nameDrafts } from './refiners/finish.ts';
 import { finishAsking } from './refiners/finish-asking.ts';
+import { guessedDoubts } from './refiners/guessed-doubts.ts';
 import { implySet, withNamedSet, withSetPlates } from './refiners/implied-sets.ts';
 import { settleLabels } from './refiners/labelled.ts';
 import { leaveMixed, takeLoneTotals } from './refiners/lone-totals.ts';
@@ -181,6 +182,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     doubts: aboutThisTrade
       ? [
           ...raiseDoubts(scan, named, asked, totals, money),
+          ...guessedDoubts(scan, named),
           ...amendedDoubts(scan, named, sold, asked, money),
           ...(wanted
             ? []

@@ -12,6 +12,7 @@ const codeIn = (folder: string): string =>
 const PARTS = [
   ['read.json', codeIn('src/read')],
   ['amended.json', codeIn('src/read')],
+  ['guessed.json', codeIn('src/read')],
   ['capture.json', codeIn('extension/capture') + codeIn('extension/background') + codeIn('extension/platform')],
   ['drive.json', codeIn('src/trip') + codeIn('extension/panel')],
   ['rates.json', codeIn('src/price')],

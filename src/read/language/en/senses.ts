@@ -160,16 +160,19 @@ export const RELATIONS: readonly Entry[] = [
   ['station|stations|bundles|package of gear|packages of gear', { code: 'z', sense: 'bundle' }],
   ['over|under|less than|more than', { code: 'U', sense: 'bound' }],
   [
-    'a hair over|a hair under|a touch over|as near as|just about|say|about|approx|approximately|around|roughly|nearly|almost|close to|just over|just under|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
+    'a hair over|a hair under|a touch over|as near as|just about|about|approx|approximately|around|roughly|nearly|almost|close to|just over|just under|at least|little over|a little over|or so|ish|circa|approximate|est|estimated',
     { code: 'U' },
   ],
   [
-    "i think|i believe|not sure|unsure|probably|maybe|might be|guess|i'm guessing|guessing|think|believe|supposedly|should be|seller said|was told|i was told|pretty sure|says|supposed to be|looks like|looks to be|seems|appears",
+    "i think|i believe|not sure|unsure|probably|maybe|might be|guess|i'm guessing|guessing|think|believe|supposedly|should be|seller said|was told|i was told|pretty sure|supposed to be|looks like|looks to be|seems|appears",
     { code: 'y' },
   ],
 ];
 
 export const MEASURES: readonly Entry[] = [
+  // What is marked on goods is no guess of the seller's.
+  ['say', { code: 'U', sense: 'marking' }],
+  ['says', { code: 'y', sense: 'marking' }],
   ['big hole|big holes|large hole|large holes|bigger hole|bigger holes', { code: 'B', fits: '50mm' }],
   ['small hole|small holes|little hole|little holes|smaller hole|smaller holes', { code: 'B', fits: '25mm' }],
   [
