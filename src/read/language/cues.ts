@@ -12,6 +12,9 @@ export type CueName =
   /** "All rusty except the bar". */
   | 'except'
   | 'both-goods'
+  /** Bars that are pulled on a cable, and what the others beside them are called. */
+  | 'pulled-bar'
+  | 'shape-of-bar'
   /** "Weights off a boat". */
   | 'belongs-to'
   /** The ring of metal in a rubber plate. */

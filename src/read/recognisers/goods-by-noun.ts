@@ -33,6 +33,14 @@ function isOfDumbbells(scan: Scan, at: number): boolean {
   return named;
 }
 
+/** "Lat bar and short bar included": beside a bar that is pulled on a cable, one by its shape is another of those. */
+function isOfCable(scan: Scan, at: number): boolean {
+  if (!says(scan, at - 1, 'shape-of-bar')) return false;
+  for (let i = Math.max(0, at - 6); i < at + 6; i += 1)
+    if (i !== at && scan.plain[i] === 'k' && says(scan, i, 'pulled-bar') && scan.clause[i] === scan.clause[at]) return true;
+  return false;
+}
+
 /** "A rack to hang them on", "a stand that holds the plates". */
 function isForGoods(scan: Scan, at: number): boolean {
   if (!scan.senses.has('stow')) return false;
@@ -89,12 +97,13 @@ export function readNouns(scan: Scan): Noun[] {
     // "Hanteln" with no count beside other goods is the trade's word for all of them.
     if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
     if (kind === 'rack' && isNamedBefore(scan, at)) return;
+    const pulled = kind === 'bar' && isOfCable(scan, at);
     const times = kind === 'collars' ? eachOfBars(scan, from) : 1;
     found.push({
       rule: 'noun',
       from,
       to: at,
-      kind: kind === 'rack' && (isOfDumbbells(scan, at) || isForGoods(scan, at)) ? 'storage' : kind,
+      kind: pulled ? 'other' : kind === 'rack' && (isOfDumbbells(scan, at) || isForGoods(scan, at)) ? 'storage' : kind,
       count: times > 1 ? times * (count ?? 2) : count,
       plural: token.term?.plural === true || mass || scan.tokens[at - 1]?.term?.sense === 'every',
       weak: token.term?.weak === true,

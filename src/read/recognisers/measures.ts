@@ -196,8 +196,8 @@ export function readMeasures(scan: Scan): Fact[] {
   // A bare length behind a bar in a list of its measures: "20 kg, 28 mm, 2.2 m".
   near(ALONE, 'bar-measure', (mm, from, to) => {
     let i = from - 1;
-    while (i >= 0 && from - i < 30 && scan.plain[i] !== 'k') i -= 1;
-    const bar = scan.plain[i] === 'k' && BARS.includes(kindAt(i) ?? 'other');
+    while (i >= 0 && from - i < 30 && scan.plain[i] !== 'k' && scan.tokens[i]?.term?.sense !== 'lifter') i -= 1;
+    const bar = scan.tokens[i]?.term?.sense === 'lifter' || (scan.plain[i] === 'k' && BARS.includes(kindAt(i) ?? 'other'));
     // "Mixed 28 and 29 mm": which of them is not said.
     if (/n[c/-]$/.test(scan.plain.slice(Math.max(0, from - 2), from)) && mm < 50) return null;
     if (!bar || scan.plain[to + 1] === 'x' || scan.plain[from - 1] === 'x') return null;

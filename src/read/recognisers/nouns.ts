@@ -104,7 +104,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   if (near.includes('Q') && /Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
   if (/[XW]/.test(near) && /X[amCXBndfGS/"']{0,5}$|W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", "takes 5 bars", "takes 2 inch plates", but "$50 takes the rack".
-  const takes = near.includes('A') ? /(?<![$nM_])A[mCndf"]{0,4}$/.exec(near) : null;
+  const takes = near.includes('A') ? /(?<![$nM_])A(?:[mCndf"]|\/|(?<=m)z(?=m|$)){0,5}$/.exec(near) : null;
   if (takes && says(scan, start + takes.index, 'take')) return true;
   if (ASIDE_KINDS.includes(scan.tokens[at]?.term?.kind ?? 'other') && isAbout(scan, at, fitted)) return true;
   if (after.includes('Q') && (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isJoinedToLeftOut(scan, at, after))) return true;

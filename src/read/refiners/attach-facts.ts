@@ -105,6 +105,9 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
   const called = calledBefore(scan, bars, fact.from);
   if (called.length > 0) return called;
   for (let i = fact.from - 1; i >= 0 && fact.from - i < 40; i -= 1) {
+    // Bars told by who lifts them have no noun of their own.
+    const nameless = scan.senses.has('lifter') ? bars.filter((item) => item.places.some(({ to }) => to === i)) : [];
+    if (nameless.length > 0) return nameless;
     if (scan.plain[i] !== 'k') continue;
     const found = holding(i);
     if (found.length > 0) return found;

@@ -99,7 +99,7 @@ function isOfOtherThings(scan: Scan, at: number): boolean {
   const before = scan.tokens[at - 1];
   // "Some metal, some plastic": nobody knows which.
   if (before?.term?.sense === 'some' && scan.clause[at - 1] === clause && scan.plain[at + 1] !== 'k') return true;
-  if (isThing(scan, at)) return true;
+  if (isOneOfTwo(scan, at) || isThing(scan, at)) return true;
   if (/N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at)) && scan.clause[at - 1] === clause) return true;
   for (let i = at - 1; i >= Math.max(0, at - 3) && scan.clause[i] === clause; i -= 1) {
     if (scan.tokens[i]?.term?.sense === 'upon') return true;
@@ -121,6 +121,18 @@ function isThingOrPart(scan: Scan, at: number): boolean {
   const term = scan.tokens[at]?.term;
   return !!term?.part || term?.sense?.startsWith('thing') === true || (term?.sense === 'handle' && scan.plain[at] === 'z');
 }
+
+/** "Everything steel or iron": nobody knows which. */
+const isOneOfTwo = (scan: Scan, at: number): boolean =>
+  [1, -1].some((way) => {
+    const other = scan.tokens[at + 2 * way]?.term?.material;
+    return (
+      scan.tokens[at + way]?.term?.sense === 'or' &&
+      other !== undefined &&
+      other !== scan.tokens[at]?.term?.material &&
+      scan.clause[at] === scan.clause[at + 2 * way]
+    );
+  });
 
 /** "Moving the old iron", "now the iron can go": the goods as a thing, whatever they are made of. */
 function isThing(scan: Scan, at: number): boolean {

@@ -9,6 +9,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'so-too': 'auch|ebenfalls|ebenso|genauso|sind es auch|ist es auch|auch nicht|haben auch welchen|hat auch welchen|sind genauso',
   except: 'außer|bis auf|ausgenommen|mit ausnahme von|mit ausnahme der|nur nicht|abgesehen von',
   'belongs-to': 'für|von|vom|aus|für den|für einen|zum|passend für|passend zu',
+  'pulled-bar': 'latzugstange|latstange|lat stange|latziehstange|trizepsstange|trizeps stange|ruderstange',
+  'shape-of-bar': 'kurze|kurzer|lange|breite|gerade|kleine|große',
   'both-goods': 'beide|beides|beiden',
   insert:
     'stahlring|metallring|innenring|edelstahlring|buchse|stahlbuchse|metallbuchse|stahleinsatz|metalleinsatz|einsatz|ring|stahlkern|metallkern',

@@ -80,7 +80,7 @@ export const NOUNS: readonly Entry[] = spelt([
   ...nouns('hex-bar', 'hex/-', weak),
   ...nouns(
     'dumbbell',
-    `kurzhantel/kurzhanteln|kurz hantel/kurz hanteln|dumbbell/dumbbells|dumbell/dumbells|hexhantel/hexhanteln|hex hantel/hex hanteln|hex kurzhantel/hex kurzhanteln|hex dumbbell/hex dumbbells|${compounds('kompakt|rund|sechskant|gymnastik|chrom|gummi|vinyl|neopren|verstell|studio|gewichts|handhantel|aerobic|fitness|hexagon|eisen|guss|stahl', 'hantel/hanteln|kurzhantel/kurzhanteln')}|handgewicht/handgewichte`,
+    `kurzhantel hex/kurzhanteln hex|hantel hex/hanteln hex|kurzhantel hexagon/kurzhanteln hexagon|dumbbell hex/dumbbells hex|kurzhantel/kurzhanteln|kurz hantel/kurz hanteln|dumbbell/dumbbells|dumbell/dumbells|hexhantel/hexhanteln|hex hantel/hex hanteln|hex kurzhantel/hex kurzhanteln|hex dumbbell/hex dumbbells|${compounds('kompakt|rund|sechskant|gymnastik|chrom|gummi|vinyl|neopren|verstell|studio|gewichts|handhantel|aerobic|fitness|hexagon|eisen|guss|stahl', 'hantel/hanteln|kurzhantel/kurzhanteln')}|handgewicht/handgewichte`,
   ),
   ...nouns(
     'dumbbell',
