@@ -12,6 +12,8 @@ export type CueName =
   /** "All rusty except the bar". */
   | 'except'
   | 'both-goods'
+  /** Racks and trees that dumbbells stand on. */
+  | 'of-dumbbells'
   /** Bars that are pulled on a cable, and what the others beside them are called. */
   | 'pulled-bar'
   | 'shape-of-bar'

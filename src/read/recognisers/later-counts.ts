@@ -8,7 +8,8 @@ import { countBefore, isAside } from './nouns.ts';
 const LATER =
   /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()|(?<=[z_],)a?(p)(?=[,.l]|$)|(?<=[_:,(])[yU]a?([nd])(?=[,.;l)]|$)/dg;
 /** "25 lb $25, 35 lb $35, two of each": for all weights of the clause that have no count. */
-const OF_EACH = /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&jx](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)/dg;
+const OF_EACH =
+  /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&jx](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)|(z)z?(p)(?=[.,;!)l$]|M|$)/dg;
 /** How far back the weight may stand, in tokens. */
 const REACH = 30;
 /** How far back goods without a weight may stand. */
@@ -40,8 +41,11 @@ const isOfOwn = (scan: Scan, from: number, to: number): boolean =>
 export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
   const counted = [...quantities];
   findAll(scan, OF_EACH, ({ from, to, group }) => {
-    const pieces = valueAt(scan, (group(1) ?? group(3) ?? group(5))?.[0] ?? from);
-    const count = pieces !== null && (group(2) || group(4) || group(6)) ? pieces * 2 : pieces;
+    // "5s, 10s, 15s, all pairs".
+    const all = group(7) !== null;
+    if (all && !/^(?:whole|definite|every)$/.test(scan.tokens[from]?.term?.sense ?? '')) return false;
+    const pieces = all ? 1 : valueAt(scan, (group(1) ?? group(3) ?? group(5))?.[0] ?? from);
+    const count = pieces !== null && (group(2) || group(4) || group(6) || all) ? pieces * 2 : pieces;
     // In its own clause, or in the last that names any: "45s $50, 25s $30. I have 4 of each."
     const last = counted.findLast((quantity) => quantity.to < from);
     const near = last !== undefined && (scan.clause[from] ?? 0) - (scan.clause[last.to] ?? 0) <= 2;

@@ -195,8 +195,15 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
   if (behind !== undefined) return { count: behind, from: at };
   let from = at;
   let count: number | null = null;
+  // "2 sets of clips": collars come in pairs.
+  const couples = scan.tokens[at]?.term?.kind === 'collars' && scan.tokens[at]?.term?.plural === true;
+  let each = 1;
   for (let i = at - 1; i >= Math.max(0, at - 6); i -= 1) {
     const letter = scan.letters[i] ?? '_';
+    if (couples && says(scan, i, 'sets')) {
+      each = 2;
+      continue;
+    }
     if ('mCxoa_()t'.includes(letter) || isPieceMark(scan, i)) continue;
     if (letter === 'p') {
       count = 2 * (count ?? 1);
@@ -210,7 +217,7 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
       // "One of the collars is cracked": of goods whose number it does not tell.
       if (value === 1 && scan.tokens[i + 1]?.text === 'of the' && isFaulted(scan, at)) return { count: null, from: i };
       if (isCount(value) && value <= 24) {
-        count = (count ?? 1) * value;
+        count = (count ?? 1) * value * each;
         from = i;
       }
       // "One of my three bars" is one.

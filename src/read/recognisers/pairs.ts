@@ -99,6 +99,9 @@ export function readPairs(scan: Scan): Quantity[] {
     const noun = group(2)?.[0] ?? null;
     const told = group(3) ?? group(5);
     const times = told ? valueAt(scan, told[0]) : 1;
+    // "5s, 10s, 15s, all pairs": of each of them (later-counts.ts).
+    const whole = scan.tokens.slice(end + 1, to).some(({ term }) => term?.sense === 'definite' || term?.sense === 'whole');
+    if (whole && group(3) === null) return false;
     const bare = end === start && scan.plain[start] === 'n' && noun === null;
     // "Holds 10 pairs" is what goes on it; "I have 5 pair" counts pairs of what was told before.
     if (bare && /[XK][Uazm]{0,2}$/.test(scan.plain.slice(Math.max(0, start - 3), start))) return true;

@@ -68,8 +68,12 @@ export function readSideBySide(scan: Scan): Quantity[] {
     if (!weight || !isCount(count) || count > 48 || !isSize(weight.value, weight.unit)) return false;
     const partitive = scan.tokens[at + 1]?.text === 'of the';
     const named = group(3)?.[0] ?? null;
-    // "2 2.5s clips" are plates, then clips.
-    const apart = named !== null && 'sv'.includes(scan.plain[end] ?? '_') && scan.tokens[named]?.term?.kind === 'collars';
+    // "2 2.5s clips" are plates, then clips; "4 10's olympic bar" are plates, then the bar.
+    const noun = named === null ? undefined : scan.tokens[named]?.term;
+    const apart =
+      'sv'.includes(scan.plain[end] ?? '_') &&
+      (noun?.kind === 'collars' ||
+        (noun?.plural !== true && ['bar', 'curl-bar', 'hex-bar', 'rack', 'bench'].includes(noun?.kind ?? '')));
     found.push({
       partitive,
       rule: 'count-weight',

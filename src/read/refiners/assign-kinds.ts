@@ -66,6 +66,13 @@ function dominantKind(scan: Scan): Kind {
     const count = seen.get(kind) ?? 0;
     if (count > 0 && count >= plates * 2 && !(set && kind !== 'bumper')) return kind;
   }
+  // "Dumbbell tree with 5 pairs: 3, 5, 8": what stands on it.
+  if (
+    seen.size === 0 &&
+    !set &&
+    scan.tokens.some(({ text, term }) => term?.kind === 'storage' && scan.language.cues['of-dumbbells'].is(text))
+  )
+    return 'dumbbell';
   return 'plate';
 }
 

@@ -2,6 +2,7 @@
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Fact, Measure } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
+import { isPronoun } from '../recognisers/pronouns.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
 import { calledAlike, clauseAround, subjectOf } from './subject.ts';
@@ -85,6 +86,34 @@ function calledBefore(scan: Scan, bars: readonly Draft[], at: number): Draft[] {
   return [];
 }
 
+/** "Two bars: one olympic 7 ft 45 lb, one standard 5 ft 15 lb": the one whose weight stands in the part of the same pronoun. */
+function inPartOf(scan: Scan, bars: readonly Draft[], at: number): Draft[] {
+  let start = at;
+  while (start >= 0 && at - start < 12 && !isPronoun(scan, start)) {
+    if (scan.plain[start] === 'k' || scan.clause[start] !== scan.clause[at]) return [];
+    start -= 1;
+  }
+  if (start < 0 || !isPronoun(scan, start)) return [];
+  let end = at + 1;
+  while (end - at < 16 && scan.clause[end] === scan.clause[at] && !isPronoun(scan, end)) end += 1;
+  const mine = bars.filter((item) => isBar(item.kind) && item.places.some(({ from }) => from > start && from < end));
+  return mine.length === 1 ? mine : [];
+}
+
+/** Of bars that pronouns tell apart ("one is 7 ft, the other 5 ft") the one whose pronoun stands last before a place, in its clause or the one before. */
+function toldApartBy(scan: Scan, bars: readonly Draft[], at: number): Draft[] {
+  let last: Draft | null = null;
+  let since = -1;
+  for (const item of bars)
+    for (const { rule, from } of item.label === undefined ? [] : item.places)
+      if (rule === 'told-apart' && from < at && from > since && (scan.clause[at] ?? 0) - (scan.clause[from] ?? 0) <= 1) {
+        last = item;
+        since = from;
+      }
+  if (last !== null) return scan.plain.slice(since, at).includes('k') ? [] : [last];
+  return inPartOf(scan, bars, at);
+}
+
 /** Bars that a measure speaks of: the noun right behind it, else the last noun before it; the only bar when no noun is near. */
 function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
   const bars = drafts.filter((item) => isBar(item.kind) || (item.kind === 'bench' && fact.rule === 'length'));
@@ -102,6 +131,8 @@ function barsOf(scan: Scan, drafts: readonly Draft[], fact: Fact): Draft[] {
   // "None are bent, all have 2 inch sleeves".
   if (/^(?:whole|definite)$/.test(scan.tokens[fact.from - 2]?.term?.sense ?? '') && scan.plain[fact.from - 1] === '%')
     return bars;
+  const apart = toldApartBy(scan, bars, fact.from);
+  if (apart.length > 0) return apart;
   const called = calledBefore(scan, bars, fact.from);
   if (called.length > 0) return called;
   for (let i = fact.from - 1; i >= 0 && fact.from - i < 40; i -= 1) {
@@ -161,6 +192,9 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   for (const item of taken) item.fits ??= known;
   if (taken.length > 0) return;
   const own = nounOf(scan, at) ?? barBefore(scan, drafts, at);
+  const apart = own === null ? toldApartBy(scan, drafts, at) : [];
+  for (const item of apart) item.fits ??= known;
+  if (apart.length > 0) return;
   // "all fit an Olympic bar" speaks of the plates.
   const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other') && !isAside(scan, own);
   const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind));

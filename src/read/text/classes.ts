@@ -42,6 +42,9 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
     if (code === 'x') return token.text === 'x' || (previous?.type === 'number' && next?.type === 'number') ? 'x' : 'z';
     // "4 no. 25 lb discs": no. is number there.
     if (token.text === 'no' && previous?.type === 'number' && next?.text === '.') return 'j';
+    // "4 off 20 kg", of builders' lists.
+    if (token.text === 'off' && (previous?.type === 'number' || previous?.term?.code === 'd') && next?.type === 'number')
+      return 'j';
     // "bench and stands", but "it stands 7 ft tall".
     if (
       token.term.sense === 'verb-too' &&
@@ -57,7 +60,9 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
       return previous?.type === 'number' && next?.term?.code !== 'a' ? 'f' : 'z';
     return code;
   }
-  if (token.text === '*') return previous?.type === 'number' && next?.type === 'number' ? 'x' : '•';
+  // "4*45", "45 lb*4".
+  if (token.text === '*')
+    return (previous?.type === 'number' || (token.glued && previous?.term?.unit)) && next?.type === 'number' ? 'x' : '•';
   if (token.text === '~') return 'U';
   if (/^[.,] ?-/.test(token.text)) return '¤';
   // "45 lb ...... $40" is a line of dots, "sold... or not" the end of a clause.

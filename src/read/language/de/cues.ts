@@ -11,6 +11,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'belongs-to': 'für|von|vom|aus|für den|für einen|zum|passend für|passend zu',
   'pulled-bar': 'latzugstange|latstange|lat stange|latziehstange|trizepsstange|trizeps stange|ruderstange',
   'shape-of-bar': 'kurze|kurzer|lange|breite|gerade|kleine|große',
+  'of-dumbbells': 'kurzhantel*',
   'both-goods': 'beide|beides|beiden',
   insert:
     'stahlring|metallring|innenring|edelstahlring|buchse|stahlbuchse|metallbuchse|stahleinsatz|metalleinsatz|einsatz|ring|stahlkern|metallkern',

@@ -13,6 +13,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'belongs-to': 'off|off of|off a|off an|off my|from|out of|to fit|fits|fit|used on|used in|used for',
   'pulled-bar': 'lat bar|lat pulldown bar|pull down bar|pulldown bar|row bar|tricep bar|triceps bar|tricep rope|cable handle',
   'shape-of-bar': 'short|long|wide|v|small|straight|low row|row|rowing|curl|angled|the short|the long',
+  'of-dumbbells': 'dumbbell*|dumbell*|db rack',
   'both-goods': 'both|both of them|both of these|both of those|the two of them|the pair of them',
   insert: 'insert|inserts|ring|rings|hub ring|center ring|centre ring|collar ring|sleeve insert|bushing|bushings',
   for: 'for',

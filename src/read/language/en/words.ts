@@ -19,7 +19,11 @@ const weightWords: Entry[] = (
     ['hundreds', 100],
     ['two and a halfs|two and halfs|two and a half s', 2.5],
   ] as const
-).map(([words, value]): Entry => [words, { code: 'v', value }]);
+).map(([words, value]): Entry => {
+  // "Forty-five's" as well.
+  const marked = words.split('|').map((word) => word.replace(/(?:ies|s)$/, (end) => (end === 'ies' ? "y's" : "'s")));
+  return [`${words}|${marked.join('|')}`, { code: 'v', value }];
+});
 
 const TEENS = 'thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ');
 const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
@@ -125,7 +129,7 @@ export const COUNTS: readonly Entry[] = [
   ['also|i also have', { code: 'c', sense: 'also' }],
   ['at', { code: '@' }],
   ['and|plus|along with|&|as well as|including|includes|include|incl|comes with|with|w', { code: 'c' }],
-  ['qty|quantity|count|pcs|pieces|piece|pc|ct|cts|count of|qty of|how many|no of', { code: 'j' }],
+  ['nr|qty|quantity|count|pcs|pieces|piece|pc|ct|cts|count of|qty of|how many|no of', { code: 'j' }],
   [
     'per side|each side|a side|on each side|on both sides|both sides|on each end|each end|per end|on either side|either side|on either end|both ends',
     { code: 'g' },
