@@ -2,7 +2,7 @@
 import { composeText } from '../listing/compose.ts';
 import type { PageListing } from '../listing/page-listing.ts';
 import type { Reading } from '../listing/reading.ts';
-import { chooseLanguage, languageOf, secondLanguage } from './language/choose.ts';
+import { chooseLanguages } from './language/choose.ts';
 import type { Price, Quantity } from './mention.ts';
 import { readBarSizes } from './recognisers/bar-sizes.ts';
 import { readBrackets } from './recognisers/brackets.ts';
@@ -104,9 +104,8 @@ const most = <T>(list: readonly T[]): T[] => list.slice(0, MOST_MENTIONS);
 /** Reads a listing, in the language that it seems to be in or that `readAs` names. Never throws; linear in the length of the text. Spans index `reading.text`. */
 export function read(listing: PageListing, readAs: Reading['language'] | null = null): Reading {
   const { text, shift } = composeText(listing);
-  const language = readAs === null ? chooseLanguage(listing.language, text) : languageOf(readAs);
-  const own = text.slice(0, Math.min(LONGEST_AD, lengthOfAd(text)));
-  const scan = scanText(own, language, secondLanguage(language, own));
+  const { first: language, second } = chooseLanguages(listing.language, text, readAs);
+  const scan = scanText(text.slice(0, Math.min(LONGEST_AD, lengthOfAd(text))), language, second);
   const struck = listing.struck.map(({ start, end }) => ({ start: start + shift, end: end + shift }));
 
   claimNoise(scan);

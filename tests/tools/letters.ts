@@ -2,13 +2,14 @@
 import { composeText } from '../../src/listing/compose.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Fact, Item, Reading } from '../../src/listing/reading.ts';
-import { chooseLanguage } from '../../src/read/language/choose.ts';
+import { chooseLanguages } from '../../src/read/language/choose.ts';
 import { scanText } from '../../src/read/text/scan.ts';
 
 /** One line for each line of the ad that has words: its letters, then the tokens that they stand for, parted by "·". */
 export function lettersOf(listing: PageListing): string[] {
   const { text } = composeText(listing);
-  const scan = scanText(text, chooseLanguage(listing.language, text));
+  const { first, second } = chooseLanguages(listing.language, text);
+  const scan = scanText(text, first, second);
   const lines: { letters: string; tokens: string[] }[] = [];
   scan.tokens.forEach(({ type, line, start, end }, at) => {
     if (type === 'line') return;

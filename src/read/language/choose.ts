@@ -14,16 +14,18 @@ const ENGLISH_TRADE =
 const GERMAN_SENTENCES =
   'der die das den dem des ein eine einen einem einer und oder mit für fuer von vom zu zum zur auf aus bei ist sind im am an ab nur noch nicht kein keine auch sehr wie aber alle alles war wegen ohne wird werden wir ich es er sie uns mein meine über ueber unter nach bis je pro jeweils stück stk paar verkaufe verkaufen verkauft suche gesucht biete abholung abzuholen selbstabholung versand vb vhb festpreis neupreis preis euro gewicht gewichte scheiben scheibe stange stangen hantel hanteln langhantel kurzhantel guss gusseisen eisen gummi gebraucht zustand neu gut guter guten leichter rost bohrung loch zusammen komplett insgesamt gesamt privat privatverkauf garantie rücknahme nichtraucherhaushalt bitte melden gegen hier dazu beide jetzt etwas abgabe abzugeben verschenke statt franken mal';
 /** German words that are English ones too, or stand in English names. */
-const SHARED = new Set(
-  'die an am war den des er es im ab je pro mal bis von hier alle per neu an gut gesamt privat garantie mein'.split(' '),
-);
+const SHARED = 'die an am war den des er es im ab je pro mal bis von hier alle per neu gut gesamt privat garantie mein';
 
-/** Common words and words of the trade, folded by hand to lower case; those that both languages know ("in", "also", "bar") are left out. */
+/**
+ * Common words and words of the trade, folded by hand to lower case; those that both languages know ("in", "also", "bar") are left out. English
+ * above 0, German below; by 2 those that show a sentence of the other language.
+ */
 const COMMON: ReadonlyMap<string, number> = new Map([
-  ...marks(1, `${ENGLISH_SENTENCES} ${ENGLISH_TRADE}`),
-  ...marks(-1, GERMAN_SENTENCES),
+  ...marks(2, ENGLISH_SENTENCES),
+  ...marks(1, ENGLISH_TRADE),
+  ...marks(-2, GERMAN_SENTENCES),
+  ...marks(-1, SHARED),
 ]);
-const SPEAKS_ENGLISH: ReadonlySet<string> = new Set(ENGLISH_SENTENCES.split(' '));
 
 function marks(weight: number, words: string): [string, number][] {
   return words.split(' ').map((word) => [word, weight]);
@@ -43,43 +45,64 @@ export const languageOf = (code: Language['code']): Language => (code === 'de' ?
 
 /** Ends of sentences and lines. */
 const SENTENCE = /[.!?;]+(?=\s|$)|\n+/u;
+/** How many words more of one language the sentences of the other may outweigh, each. */
+const MINDS = 4;
+/** So many English words show that a German ad turns to English. */
+const MIXED = 4;
 
-const balanceOf = (text: string): number => {
+/** How many words show a sentence of either language. */
+interface Shown {
+  english: number;
+  german: number;
+}
+
+/** Balance of a sentence, English above 0 and German below. */
+function weigh(sentence: string, shown: Shown): number {
   let balance = 0;
-  for (const [word] of text.matchAll(WORD)) balance += COMMON.get(word) ?? (word.length > 5 && COMPOUND.test(word) ? -2 : 0);
-  return balance - (text.match(NUMBERS)?.length ?? 0);
-};
+  for (const [word] of sentence.matchAll(WORD)) {
+    const known = COMMON.get(word);
+    if (known === undefined) {
+      if (word.length <= 5 || !COMPOUND.test(word)) continue;
+      balance -= 2;
+      if (!/(?:ung|lich)$/u.test(word)) shown.german += 2;
+    } else if (known > 0) {
+      balance += 1;
+      if (known === 2) shown.english += 1;
+    } else {
+      balance -= 1;
+      if (known === -2) shown.german += 1;
+    }
+  }
+  return balance - (sentence.match(NUMBERS)?.length ?? 0);
+}
 
-const headOf = (text: string): string => text.slice(0, LOOKED_AT).replace(INVISIBLE, '').normalize('NFC').toLowerCase();
+export interface Languages {
+  readonly first: Language;
+  /** The other one, where the ad turns to it ("selling my Langhantel", "everything together 550 €, Abholung"): its words are read too. */
+  readonly second: Language | null;
+}
 
 /**
- * Language of an ad: that of most of its sentences, by common words of its first few thousand characters. Where as many speak for either, all
- * words together decide, then the page's own tag ("de-AT"); English when nothing tells. Linear in the characters looked at.
+ * Language of an ad: that of most of its sentences, by common words of its first few thousand characters. Where all words together speak
+ * clearly for the other they decide, then the page's own tag ("de-AT"); English when nothing tells. `readAs` names it instead. Linear in the
+ * characters looked at.
  */
-export function chooseLanguage(tag: string | null, text: string): Language {
-  const head = headOf(text);
+export function chooseLanguages(tag: string | null, text: string, readAs: Language['code'] | null = null): Languages {
+  const head = text.slice(0, LOOKED_AT).replace(INVISIBLE, '').normalize('NFC').toLowerCase();
+  const shown: Shown = { english: 0, german: 0 };
   // The tag speaks for the page, not for the ad: two words outweigh it.
-  const tagged = tag === null ? 0 : /^de\b/i.test(tag) ? -1.5 : /^en\b/i.test(tag) ? 1.5 : 0;
-  const balance = balanceOf(head) + tagged;
-  const votes = head.split(SENTENCE).reduce((sum, sentence) => sum + Math.sign(balanceOf(sentence)), 0);
-  // Sentences decide where the words of the whole are of two minds.
-  const close = Math.abs(balance) <= MINDS * Math.abs(votes);
-  return (close ? votes : balance) < 0 ? GERMAN : ENGLISH;
-}
-
-/** How many words the sentence of one language may outweigh those of the other by. */
-const MINDS = 4;
-
-/** The other language, where an ad in one turns to it ("selling my Langhantel", "everything together 550 €, Abholung"): its words are read too. */
-export function secondLanguage(language: Language, text: string): Language | null {
-  let marks = 0;
-  const seen = new Set<string>();
-  for (const [word] of headOf(text).matchAll(WORD)) {
-    if (seen.has(word)) continue;
-    seen.add(word);
-    if (language.code === 'de') marks += SPEAKS_ENGLISH.has(word) ? 1 : 0;
-    else if (word.length > 5 && COMPOUND.test(word) && !/(?:ung|lich)$/u.test(word)) marks += 2;
-    else if ((COMMON.get(word) ?? 0) < 0 && !SHARED.has(word)) marks += 1;
+  let balance = tag === null ? 0 : /^de\b/i.test(tag) ? -1.5 : /^en\b/i.test(tag) ? 1.5 : 0;
+  let votes = 0;
+  for (const sentence of head.split(SENTENCE)) {
+    const one = weigh(sentence, shown);
+    balance += one;
+    votes += Math.sign(one);
   }
-  return marks < (language.code === 'de' ? 3 : 2) ? null : language.code === 'de' ? ENGLISH : GERMAN;
+  const clear = Math.abs(balance) > MINDS * Math.abs(votes);
+  const first = readAs === null ? ((clear ? balance : votes) < 0 ? GERMAN : ENGLISH) : languageOf(readAs);
+  const second = first.code === 'de' ? (shown.english >= MIXED ? ENGLISH : null) : shown.german >= 2 ? GERMAN : null;
+  return { first, second };
 }
+
+/** The language by itself, for callers that read nothing. */
+export const chooseLanguage = (tag: string | null, text: string): Language => chooseLanguages(tag, text).first;

@@ -141,10 +141,10 @@ function likened(scan: Scan, at: number): 'not-so' | 'is-so' | 'so-too' | null {
 /** "Bar has light rust, plates don't", "no rust on the bar but the plates have some": said of other goods by how they differ from the last. */
 function readEchoes(scan: Scan, found: readonly Finding[]): Finding[] {
   const echoes: Finding[] = [];
-  for (const last of found) {
+  for (const [index, last] of found.entries()) {
     const term = scan.tokens[last.to]?.term;
     if (!term?.condition) continue;
-    const next = found.find(({ from }) => from > last.to)?.from ?? scan.tokens.length;
+    const next = found[index + 1]?.from ?? scan.tokens.length;
     let parted = false;
     for (let at = last.to + 1; at < Math.min(next, last.to + ECHO); at += 1) {
       const letter = scan.plain[at] ?? '_';

@@ -14,15 +14,14 @@ const FOR_BARS = new RegExp(`[Xw][azmC]{0,3}(${SIZE}|ns)[mC]{0,2}k`, 'dg');
 const WORD_BEHIND = new RegExp(`${SIZE}[mazoCD]{0,2}([TS])`, 'dg');
 const WORD_FIRST = new RegExp(`([TS])[azmCocyU:=.(-]{0,4}${SIZE}`, 'dg');
 /** "2 inch steel insert", "Stahlring 50,4 mm": the hole by the ring around it. */
-const INSERT_BEHIND = /((?:n\/)?n[-.]?[f"])[mC]{0,3}([zm])/dg;
-const INSERT_FIRST = /([zm])[azmU:=(-]{0,3}((?:n\/)?n[-.]?[f"])/dg;
+const SIZED = /(?:n\/)?n[-.]?[f"]/dg;
 const METRES = /(nfn)(?![uhqfx$s¤])/dg;
 /** "... 1 inch. Clips included": a size that is a sentence of its own. */
 const INCHES_ALONE = /(?<=^|[.;l()]z?|[,c]z)(n)(?:-?f|")(?=[.;l)]|$)/dg;
-/** "All 2 inch: …", "everything is 1 inch", "the plates are all 2 inch". */
-const INCHES_OF_ALL = /([zLk])([zL]{0,2})(n)(?:-?f|")(?=[.:;,l)]|$)/dg;
+/** Sizes of one or two inches that end what is said. */
+const INCHES = /n(?:-?f|")(?=[.:;,l)cM$]|$)/dg;
 /** "4 25s, 4 10s, 2 inch", "4x45 2 inch and 4x10 1 inch": behind plates told by their weights. */
-const INCHES_BEHIND = /(?<=ns,?|v,?|nu,?|xn,?|uk,?|sk,?|k\(?)(n)(?:-?f|")(?=[.;:,l)cM$]|$)/dg;
+const BEHIND_WEIGHTS = /(?:ns,?|v,?|nu,?|xn,?|uk,?|sk,?|k\(?)$/;
 /** "10 kg plates cast iron 1in": a size that ends a line of plates. */
 const INCHES_LAST = /(?<=[kms_])(n)(?:-?f|")(?=[.;l)]|$)/dg;
 const BARE = new RegExp(`${SIZE}(?=[,.;:l)(c|C•m/]|$)|(?<=[uk)])${SIZE}(?![xn])(?=[LMA$z])`, 'dg');
@@ -50,6 +49,19 @@ function kindBefore(scan: Scan, at: number, reach = 20, stop = 'l'): Kind | unde
   for (let i = at - 1; i >= 0 && at - i < reach && scan.plain[i] !== stop; i -= 1)
     if (scan.plain[i] === 'k') return scan.tokens[i]?.term?.kind;
   return undefined;
+}
+
+/** "All 2 inch: …", "everything is 1 inch", "the plates are all 2 inch": words for the whole before a size. */
+function isOfAll(scan: Scan, at: number): boolean {
+  let whole = false;
+  for (let i = at - 1; i >= 0 && at - i < 5 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    const term = scan.tokens[i]?.term;
+    const sense = term?.sense;
+    if (scan.plain[i] === 'k') return term?.plural === true && (isPlate(term.kind ?? 'other') || term.kind === 'bar');
+    if (sense === 'whole' || (sense === 'definite' && scan.plain[i] === 'z') || scan.plain[i] === 'L') whole = true;
+    else if (sense !== 'is') break;
+  }
+  return whole;
 }
 
 export function readNamedSizes(scan: Scan): Fact[] {
@@ -97,8 +109,14 @@ export function readNamedSizes(scan: Scan): Fact[] {
     // A whole size names the sleeve, a part of a millimetre was measured.
     return push(Number.isInteger(value) && mm !== 51 ? system : 'boreMm', mm, 'insert-size', from, to);
   };
-  findAll(scan, INSERT_BEHIND, ({ from, to, group }) => inserted(group(1), group(2)?.[0], from, to));
-  findAll(scan, INSERT_FIRST, ({ from, to, group }) => inserted(group(2), group(1)?.[0], from, to));
+  findAll(scan, SIZED, ({ from, to }) => {
+    let word = to + 1;
+    while (word - to < 4 && 'mC'.includes(scan.plain[word] ?? '_') && !says(scan, word, 'insert')) word += 1;
+    if (inserted([from, to], word, from, word)) return true;
+    word = from - 1;
+    while (from - word < 4 && 'azmU:=(-'.includes(scan.plain[word] ?? '_') && !says(scan, word, 'insert')) word -= 1;
+    return inserted([from, to], word, word, to);
+  });
   findAll(scan, METRES, ({ from, to }) => {
     const metres = valueAt(scan, from) ?? 0;
     const rest = valueAt(scan, to) ?? 0;
@@ -149,25 +167,15 @@ export function readBareSizes(scan: Scan, facts: readonly Fact[]): Fact[] {
     found.push({ measure: value === 2 ? 'fits50' : 'fits25', value: value * 25.4, rule: 'inches-last', from: start, to });
     return true;
   });
-  const take = (start: number, to: number, rule: string): boolean => {
-    const value = valueAt(scan, start);
+  findAll(scan, INCHES, ({ from, to }) => {
+    const value = valueAt(scan, from);
     if ((value !== 1 && value !== 2) || scan.tokens[to]?.term?.length === 'ft') return false;
-    found.push({ measure: value === 2 ? 'fits50' : 'fits25', value: value * INCH_IN_MILLIMETRES, rule, from: start, to });
-    return true;
-  };
-  findAll(scan, INCHES_OF_ALL, ({ from, to, group }) => {
-    const term = scan.tokens[from]?.term;
-    const goods = term?.plural === true && (isPlate(term.kind ?? 'other') || term.kind === 'bar');
-    const words = scan.tokens.slice(from, group(3)?.[0] ?? to);
-    const whole = words.some(
-      ({ term: word, text }) => word?.sense === 'whole' || word?.sense === 'definite' || text === 'everything',
-    );
-    const linked = words.slice(1).every(({ term: word }) => ['is', 'whole', 'definite'].includes(word?.sense ?? ''));
-    return (goods || whole) && linked && take(group(3)?.[0] ?? from, to, 'inches-of-all');
-  });
-  findAll(scan, INCHES_BEHIND, ({ from, to }) => {
     const kind = kindBefore(scan, from);
-    return (kind === undefined || isPlate(kind)) && take(from, to, 'inches-behind');
+    const behind = BEHIND_WEIGHTS.test(scan.plain.slice(Math.max(0, from - 4), from)) && (kind === undefined || isPlate(kind));
+    if (!behind && !isOfAll(scan, from)) return false;
+    const rule = behind ? 'inches-behind' : 'inches-of-all';
+    found.push({ measure: value === 2 ? 'fits50' : 'fits25', value: value * INCH_IN_MILLIMETRES, rule, from, to });
+    return true;
   });
   if (scan.language.code !== 'de') return found;
   for (const fact of facts)

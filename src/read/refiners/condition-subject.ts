@@ -105,10 +105,19 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   return { drafts: lotOf(drafts, lot, apt), told: false };
 }
 
+const exceptions = new WeakMap<Scan, readonly number[]>();
+
+/** Tokens that leave goods out of what is said, looked for once in each ad. */
+function exceptionsOf(scan: Scan): readonly number[] {
+  const known = exceptions.get(scan) ?? scan.tokens.flatMap((_, at) => (says(scan, at, 'except') ? [at] : []));
+  exceptions.set(scan, known);
+  return known;
+}
+
 /** "Everything rusty except the bar", "all but the bar are rusty": the goods that are left out of what is said of all. */
 function excepted(scan: Scan, drafts: readonly Draft[], from: number, to: number): Draft[] {
-  for (let i = from; i <= to; i += 1) {
-    if (!says(scan, i, 'except')) continue;
+  for (const i of exceptionsOf(scan)) {
+    if (i < from || i > to) continue;
     const left: Draft[] = [];
     for (let at = i + 1; at <= to && at - i < 8; at += 1) {
       const part = scan.tokens[at]?.term?.part;
@@ -138,6 +147,7 @@ function groupedBefore(
 ): Draft[] {
   for (let i = at - 1; i >= start; i -= 1) {
     if (scan.plain[i] === 'k' || scan.plain[i + 1] === 'k') return [];
+    if (!'dz'.includes(scan.plain[i] ?? '_')) continue;
     const both = says(scan, i, 'both-goods');
     const sense = scan.plain[i] === 'z' ? scan.tokens[i]?.term?.sense : undefined;
     if (!both && sense !== 'whole' && sense !== 'definite') continue;

@@ -19,14 +19,14 @@ const LATER = 8;
 function guessedNumbers(scan: Scan): number[] {
   const found: number[] = [];
   const isNumber = (at: number): boolean => 'nd'.includes(scan.plain[at] ?? '_');
-  scan.tokens.forEach(({ term }, at) => {
-    const letter = scan.plain[at] ?? '_';
+  for (const { index: at, 0: letter } of scan.plain.matchAll(/[Uy?]/g)) {
+    const term = scan.tokens[at]?.term;
     // "Over 40 lb", "they say 45".
-    if ((letter !== 'U' && letter !== 'y' && letter !== '?') || term?.sense === 'bound' || term?.sense === 'marking') return;
+    if (term?.sense === 'bound' || term?.sense === 'marking') continue;
     const next = 'azo%'.includes(scan.plain[at + 1] ?? '_') ? at + 2 : at + 1;
     if (letter !== '?' && isNumber(next) && scan.clause[next] === scan.clause[at]) {
       found.push(next);
-      return;
+      continue;
     }
     // "15 kg I think", "x 6?": back over the unit, the noun and a mark.
     let back = at - 1;
@@ -34,7 +34,7 @@ function guessedNumbers(scan: Scan): number[] {
     // Of "4x45" it is the count that is guessed.
     if (letter !== 'U' && isNumber(back) && scan.clause[back] === scan.clause[at - 1])
       found.push(scan.plain[back - 1] === 'x' && !'uhs'.includes(scan.plain[back - 2] ?? 'u') ? back - 2 : back);
-  });
+  }
   return found;
 }
 

@@ -113,14 +113,10 @@ export function isOfTrade(scan: Scan, quantities: readonly Quantity[], totals: r
       const points = worth[term?.sense ?? ''];
       return points === undefined ? [] : [{ word: text.replace(/s$/, ''), points, start }];
     });
-  const abroad = new Set(
-    [scan.tokens, words].flatMap((tokens) =>
-      tokens.flatMap(({ term, start }) => (/foreign$/.test(term?.sense ?? '') ? [start] : [])),
-    ),
-  );
   const strangers = new Set(words.filter(isStranger).map(({ start }) => start));
-  const goods = [...goodsOf(scan, strangers, wanted, abroad), ...evidence({ 'weights-set': 3 })];
   const others = evidence({ foreign: 1, 'very-foreign': 4 });
+  const abroad = new Set(others.map(({ start }) => start));
+  const goods = [...goodsOf(scan, strangers, wanted, abroad), ...evidence({ 'weights-set': 3 })];
   const sizes = quantities.flatMap(({ weight, count, rule, from, to }): Evidence[] => {
     if (weight === null || !PLATE_SIZES.includes(weight)) return [];
     return [

@@ -83,6 +83,7 @@ export function classify(tokens: readonly Token[]): string {
     const token = tokens[i];
     if (token) letters += classOf(token, tokens[i - 1], tokens[i + 1]);
   }
+  if (!letters.includes('zk') && !letters.includes('znu')) return letters;
   return letters.replace(NAMED, (words, at: number) =>
     [...words].every((_, index) => isUnknown(tokens[at + index])) ? 'm'.repeat(words.length) : words,
   );
