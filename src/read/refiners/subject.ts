@@ -38,6 +38,10 @@ export function calledAlike(scan: Scan, list: readonly Draft[], at: number): rea
 /** Drafts named by a noun: its own, and with a plural noun all of its kind. */
 export function namedBy(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
   const term = scan.tokens[at]?.term;
+  // "The curl bar": its first words tell of the bar.
+  const part = scan.tokens[at - 1]?.term?.part;
+  const called = part?.endsWith('-bar') ? drafts.filter((item) => item.kind === part) : [];
+  if (called.length > 0) return called;
   const kind = term?.kind;
   if (!kind) return [];
   const own = drafts.filter((item) => holds(item, at));
