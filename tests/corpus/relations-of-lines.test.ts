@@ -11,19 +11,26 @@ const without = (text: string, line: { start: number; end: number }): string =>
 
 describe('lines that speak for themselves', { timeout: 120_000 }, () => {
   it('may stand in any order', () =>
-    holds(({ listing, reading }) => {
-      const runs = simpleRuns(listing.text);
-      if (runs.length === 0 || reading.items.length === 0) return null;
-      const lines = linesOf(listing.text).map(({ text }) => text);
-      const starts = linesOf(listing.text).map(({ start }) => start);
-      for (const run of runs) {
-        const turned = [...run].reverse();
-        for (const [index, line] of run.entries()) lines[starts.indexOf(line.start)] = turned[index]?.text ?? '';
-      }
-      const after = read({ ...listing, text: lines.join('\n') });
-      const same = JSON.stringify(keys(reading)) === JSON.stringify(keys(after));
-      return same && moneyOf(after)[0] === moneyOf(reading)[0] ? [] : [`${keys(reading)} became ${keys(after)}`];
-    }, 40));
+    holds(
+      ({ listing, reading }) => {
+        const runs = simpleRuns(listing.text);
+        if (runs.length === 0 || reading.items.length === 0) return null;
+        const lines = linesOf(listing.text).map(({ text }) => text);
+        const starts = linesOf(listing.text).map(({ start }) => start);
+        for (const run of runs) {
+          const turned = [...run].reverse();
+          for (const [index, line] of run.entries()) lines[starts.indexOf(line.start)] = turned[index]?.text ?? '';
+        }
+        const after = read({ ...listing, text: lines.join('\n') });
+        const same = JSON.stringify(keys(reading)) === JSON.stringify(keys(after));
+        return same && moneyOf(after)[0] === moneyOf(reading)[0] ? [] : [`${keys(reading)} became ${keys(after)}`];
+      },
+      40,
+      {
+        's5/box-closing-everything-must-go.txt':
+          'DEFECT: of prices that headings give for their lines the first alone is taken for all',
+      },
+    ));
 
   const lost = ({ listing, reading }: Ad, line: { start: number; end: number }): string[] => {
     const shift = reading.text.length - listing.text.length;

@@ -38,7 +38,7 @@ const WORD = /\p{L}+/gu;
 /** Marks without width that stand inside words: soft hyphen, zero-width ones, directions. */
 const INVISIBLE = /\u00ad|[\u200b-\u200f\u202a-\u202e\u2060-\u2064\ufeff]/g;
 /** Numbers as only German writes them: "2,5 kg", "1.200 €", "120,-". */
-const NUMBERS = /\d,\d{1,2} ?(?:kg|€|eur)|\d\.\d{3} ?(?:€|eur)|\d,-|\d'\d{3}/gi;
+const NUMBERS = /\d,\d{1,2} ?(?:kg|lb|€|eur)|\d\.\d{3} ?(?:€|eur)|\d,-|\d'\d{3}/gi;
 
 /** The language by its code. */
 export const languageOf = (code: Language['code']): Language => (code === 'de' ? GERMAN : ENGLISH);
