@@ -10,7 +10,7 @@ const ENGLISH_SENTENCES =
   'the a of to is and are for with you your i my it this that these those have has from or at be will can not no all on by each both but as only they them was were set everything together there alone without would could should because if when then any more than';
 /** Words that both kinds of sentences use of goods and prices: they tell the language of an ad, and not that two are mixed. */
 const ENGLISH_TRADE =
-  'new used good condition asking obo firm price sale selling sell sold pick pickup cash great works pair weight weights plate plates lb lbs pounds inch inches bench barbell iron cast rust holes bars needs each take trade shipping local interested call text message please need want looking wanted per piece pieces standard size sized black located';
+  'new used good condition asking obo firm price sale selling sell sold pick pickup cash great works pair weight weights plate plates pounds inch inches bench barbell iron cast rust holes bars needs each take trade shipping local interested call text message please need want looking wanted per piece pieces standard size sized black located';
 const GERMAN_SENTENCES =
   'der die das den dem des ein eine einen einem einer und oder mit für fuer von vom zu zum zur auf aus bei ist sind im am an ab nur noch nicht kein keine auch sehr wie aber alle alles war wegen ohne wird werden wir ich es er sie uns mein meine über ueber unter nach bis je pro jeweils stück stk paar verkaufe verkaufen verkauft suche gesucht biete abholung abzuholen selbstabholung versand vb vhb festpreis neupreis preis euro gewicht gewichte scheiben scheibe stange stangen hantel hanteln langhantel kurzhantel guss gusseisen eisen gummi gebraucht zustand neu gut guter guten leichter rost bohrung loch zusammen komplett insgesamt gesamt privat privatverkauf garantie rücknahme nichtraucherhaushalt bitte melden gegen hier dazu beide jetzt etwas abgabe abzugeben verschenke statt franken mal';
 /** German words that are English ones too, or stand in English names. */
@@ -38,7 +38,7 @@ const WORD = /\p{L}+/gu;
 /** Marks without width that stand inside words: soft hyphen, zero-width ones, directions. */
 const INVISIBLE = /\u00ad|[\u200b-\u200f\u202a-\u202e\u2060-\u2064\ufeff]/g;
 /** Numbers as only German writes them: "2,5 kg", "1.200 €", "120,-". */
-const NUMBERS = /\d,\d{1,2} ?(?:kg|lb|€|eur)|\d\.\d{3} ?(?:€|eur)|\d,-|\d'\d{3}/gi;
+const NUMBERS = /\d,\d{1,2} ?(?:kg|€|eur)|\d\.\d{3} ?(?:€|eur)|\d,-|\d'\d{3}/gi;
 
 /** The language by its code. */
 export const languageOf = (code: Language['code']): Language => (code === 'de' ? GERMAN : ENGLISH);
