@@ -203,7 +203,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery cracked|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|vinyl split|vinyl is split|vinyl cracked|vinyl is cracked|padding is torn|hole in the cushion|hole in the pad|hole in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|got eat by mice|mice ate|chewed up|seam is split|split seam|vinyl is ripped|upholstery is ripped|upholstery is torn|pad is ripped|seat is ripped|seat is torn",
+    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|padding is torn|hole in the cushion|hole in the pad|hole in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|got eat by mice|mice ate|chewed up|seam is split|split seam|upholstery is torn|pad is ripped|seat is torn",
     'torn',
   ),
   [
@@ -211,12 +211,12 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|has no pair|has no twin|has no match|have no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|has no pair|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing|lost the other|lost one in a move|lost one of them",
+    "one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|has no pair|has no twin|has no match|have no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing|lost the other|lost one in a move|lost one of them",
     'odd',
   ),
   [
     `${each(UNLIKE, KINDS)}|no full sets|no two alike|no two the same|no two match|` +
-      "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed makers|mixed maker|mixed brands|mixed brand|mixed manufacturers|different brands|different brand plates|different manufacturers|various brands|various makers|various manufacturers|several brands|assorted brands|assorted makers|mix of brands|mixture of brands|mixed makes|random brands|don't match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different brands|all different|all different makes|different sizes|different styles|different makes|various makes|mix and match|don't all look alike|nine different foundries|different foundries|mixed styles|mixed lot of plates|hodgepodge|hodge podge|none of them match|none match",
+      "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed maker|different brand plates|mix of brands|mixture of brands|don't match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different|different sizes|mix and match|don't all look alike|nine different foundries|mixed lot of plates|hodgepodge|hodge podge|none match",
     { code: 'm', condition: 'mismatched' },
   ],
 ];
