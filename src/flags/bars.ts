@@ -6,9 +6,11 @@ import { cellOf } from '../price/rates.ts';
 import { convert, inKilograms } from '../units/mass.ts';
 import { inMajor, money } from '../units/money.ts';
 import { held, LIMITS } from './limits.ts';
+import { isOfCatches } from './rack-words.ts';
 import { type ItemRule, onCondition, sourceOf, stated } from './rule.ts';
 
 const BAR = ['bar'] as const;
+const ALL_BARS = ['bar', 'curl-bar', 'hex-bar'] as const;
 
 /** IWF TCRR 2025, 3.3.3: the shaft of the men's bar. */
 const MENS_SHAFT_MM = 28;
@@ -56,7 +58,7 @@ const isOneInch = (item: Parameters<ItemRule['test']>[0]): boolean =>
 
 const oneInchBar: ItemRule = {
   id: 'one-inch-bar',
-  kinds: ['bar', 'curl-bar', 'hex-bar'],
+  kinds: ALL_BARS,
   weight: 'deal-breaker',
   source: 'common-practice',
   test(item, { settings }) {
@@ -90,7 +92,7 @@ const shortBar: ItemRule = {
 
 const bent: ItemRule = {
   id: 'bent',
-  kinds: ['bar', 'curl-bar'],
+  kinds: ALL_BARS,
   weight: 'deal-breaker',
   source: 'common-practice',
   test: onCondition('bent'),
@@ -113,6 +115,19 @@ const frozenSleeves: ItemRule = {
   weight: 'caution',
   source: 'common-practice',
   test: onCondition('seized-sleeves'),
+};
+
+/** End caps, rings, bolts: what keeps a sleeve on its shaft. */
+const barPartsMissing: ItemRule = {
+  id: 'bar-parts-missing',
+  kinds: ALL_BARS,
+  weight: 'caution',
+  source: 'common-practice',
+  test(item, { reading }) {
+    const missing = stated(item, 'missing-parts');
+    // "No hooks, the bar sits in notches" is said of a rack.
+    return missing === null || isOfCatches(reading, missing.evidence) ? null : { evidence: missing.evidence };
+  },
 };
 
 const barTooCheap: ItemRule = {
@@ -192,6 +207,7 @@ export const barRules: readonly ItemRule[] = [
   contradiction,
   offItsSteel,
   frozenSleeves,
+  barPartsMissing,
   barTooCheap,
   straightnessUnknown,
   shaftThin,

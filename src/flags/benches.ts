@@ -1,3 +1,5 @@
+import type { Span } from '../listing/page-listing.ts';
+import type { Item, Reading } from '../listing/reading.ts';
 import { LIMITS, type LimitName } from './limits.ts';
 import { type ItemRule, onCondition } from './rule.ts';
 
@@ -7,21 +9,27 @@ const UPRIGHTS = /\b(?:uprights?|bar (?:holders?|catch(?:es)?)|attached rack|bui
 /** How far from the bench the words may stand, on the same line. */
 const REACH = 200;
 
+/** Where the ad says that a bench has uprights, or null. */
+export function uprightsOf(item: Item, { text }: Pick<Reading, 'text'>): Span | null {
+  for (const span of item.evidence) {
+    const from = Math.max(0, span.start - REACH);
+    const before = text.slice(from, span.start);
+    const start = from + before.lastIndexOf('\n') + 1;
+    const [line = ''] = text.slice(start, span.end + REACH).split('\n', 1);
+    const found = UPRIGHTS.exec(line);
+    if (found !== null) return { start: start + found.index, end: start + found.index + found[0].length };
+  }
+  return null;
+}
+
 const uprights: ItemRule = {
   id: 'bench-with-uprights',
   kinds: BENCH,
   weight: 'note',
   source: 'common-practice',
   test(item, { reading }) {
-    for (const span of item.evidence) {
-      const from = Math.max(0, span.start - REACH);
-      const before = reading.text.slice(from, span.start);
-      const start = from + before.lastIndexOf('\n') + 1;
-      const [line = ''] = reading.text.slice(start, span.end + REACH).split('\n', 1);
-      const found = UPRIGHTS.exec(line);
-      if (found !== null) return { evidence: [{ start: start + found.index, end: start + found.index + found[0].length }] };
-    }
-    return null;
+    const span = uprightsOf(item, reading);
+    return span === null ? null : { evidence: [span] };
   },
 };
 

@@ -6,6 +6,7 @@ import type { PlateWeight } from '../price/usable.ts';
 import { adRules, rust } from './ad.ts';
 import { barRules } from './bars.ts';
 import { benchRules } from './benches.ts';
+import { breakRules } from './breaks.ts';
 import { bumperRules } from './bumpers.ts';
 import { claimRules } from './claims.ts';
 import { plateValueRules } from './plate-values.ts';
@@ -19,6 +20,7 @@ export const itemRules: readonly ItemRule[] = [
   ...barRules,
   ...rackRules,
   ...benchRules,
+  ...breakRules,
   ...claimRules,
   ...plateValueRules,
   rust,

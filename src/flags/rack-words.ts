@@ -31,11 +31,13 @@ const OTHER_GOODS =
   /\b(?:racks?|rigs?|cages?|shel(?:f|ves)|stands?|storage|holders?|pull-?\s?up bars?|chin-?\s?up bars?|hangers?|mirrors?|tv|fan|bench(?:es)?|bags?|trees?)\b/i;
 
 const SENTENCE_END = /[.!?;](?=\s)|\n/g;
+/** Where something else is said. */
+const CLAUSE_END = /[.!?;,:](?=\s)|\n|\(|\)|\b(?:but|aber)\b/gi;
 
-/** Where the sentence around a place of the text begins and ends. */
-function sentenceAt(text: string, place: number): Span {
+/** Where the sentence around a place of the text begins and ends, or whatever else `ends` parts. */
+function sentenceAt(text: string, place: number, ends = SENTENCE_END): Span {
   let start = 0;
-  for (const { index } of text.matchAll(SENTENCE_END)) {
+  for (const { index } of text.matchAll(ends)) {
     if (index >= place) return { start, end: index };
     start = index + 1;
   }
@@ -85,4 +87,49 @@ export function isOfCatches(reading: Reading, evidence: readonly Span[]): boolea
     const sentence = sentenceAt(reading.text, start);
     return CATCHES.test(reading.text.slice(sentence.start, sentence.end));
   });
+}
+
+/** What carries: where such a word stands beside "cracked" or "bent", the frame itself is meant. */
+const CARRIES =
+  /\b(?:frames?|uprights?|posts?|welds?|welded|members?|cross-?\s?members?|braces?|beams?|legs?|bases?|feet|foot|steel|metal|tub(?:e|es|ing)|gussets?|spine|rahmen|pfosten|holme?|streben?|(?:schwei(?:ß|ss))?n(?:a|ä)hte?|rohre?|träger|beine?|füße|stahl)\b/i;
+
+/** What hangs on a frame or covers it, and carries no barbell. */
+const ATTACHED =
+  /\b(?:pull-?\s?ups?|chin-?\s?ups?|dips?|lat|handles?|grips?|pegs?|horns?|landmines?|caps?|covers?|liners?|plastic|rubber|paint|powder-?\s?coat|stickers?|decals?|wheels?|casters?|rollers?|cables?|pulleys?|leg (?:curls?|extensions?|developers?)|preachers?|attachments?|klimmzug\w*|griffe?|kappen?|gummi\w*|kunststoff\w*|plastik\w*|lack|farbe|rollen?|bein(?:curler|strecker)\w*)\b/i;
+
+/** Leg curls and extensions are no legs. */
+const LEG_WORK = /\bleg (?:curls?|extensions?|developers?|attachments?)\b/gi;
+
+const clauseAt = (text: string, place: number): string => {
+  const { start, end } = sentenceAt(text, place, CLAUSE_END);
+  return text.slice(start, end);
+};
+
+/** What a dumbbell lies in or is coated with, and what of it is gripped or falls. */
+const CASING =
+  /\b(?:trays?|stands?|racks?|cradles?|docks?|cases?|boxes|box|dials?|plastic|rubber|coatings?|paint|stickers?|schale|ablage|kunststoff\w*|gummi\w*|lack)\b/i;
+const HELD = /\b(?:handles?|heads?|shafts?|welds?|iron|griffe?|köpfe?|kopf|naht)\b/i;
+
+/** Whether the words of a condition speak of what a weight lies in or is coated with, and not of the weight. */
+export const isOfCasing = ({ text }: Reading, evidence: readonly Span[]): boolean =>
+  evidence.length > 0 &&
+  evidence.every(({ start }) => {
+    const clause = clauseAt(text, start);
+    return CASING.test(clause) && !HELD.test(clause);
+  });
+
+export type FramePart = 'frame' | 'catches' | 'attachment';
+
+/**
+ * Which part of a frame the words of a condition speak of, by the clause that they stand in. The frame itself where it says nothing, or
+ * nobody's words stand behind it: what is not known to be an attachment is taken for what carries.
+ */
+export function framePart(reading: Reading, evidence: readonly Span[]): FramePart {
+  const parts = evidence.map(({ start }): FramePart => {
+    const clause = clauseAt(reading.text, start);
+    if (CARRIES.test(clause.replace(LEG_WORK, ''))) return 'frame';
+    if (CATCHES.test(clause)) return 'catches';
+    return ATTACHED.test(clause) ? 'attachment' : 'frame';
+  });
+  return parts.find((part) => part === 'frame') ?? parts[0] ?? 'frame';
 }

@@ -2,7 +2,7 @@
 import type { Span } from '../listing/page-listing.ts';
 import type { Condition, Item, Kind, Reading } from '../listing/reading.ts';
 import { held } from './limits.ts';
-import { BOLTED_DOWN, CATCHES, CATCHES_MISSING, isOfCatches, NO_FLOOR, saidOf } from './rack-words.ts';
+import { BOLTED_DOWN, CATCHES, CATCHES_MISSING, framePart, isOfCatches, NO_FLOOR, saidOf } from './rack-words.ts';
 import { type ItemRule, onCondition, sourceOf, stated } from './rule.ts';
 
 const FRAMES: readonly Kind[] = ['rack', 'stands'];
@@ -10,6 +10,7 @@ const FRAMES: readonly Kind[] = ['rack', 'stands'];
 /** Flags that a word of the ad raises by itself. */
 const BY_WORD: readonly (readonly [id: string, condition: Condition, kinds: readonly Kind[], weight: ItemRule['weight']])[] = [
   ['rack-wobbly', 'wobbly', FRAMES, 'caution'],
+  ['storage-wobbly', 'wobbly', ['storage'], 'caution'],
   ['home-made', 'home-made', [...FRAMES, 'bench', 'bar', 'plate'], 'caution'],
   ['welded', 'welded', ['rack'], 'note'],
   ['bolted', 'bolted', ['rack'], 'note'],
@@ -26,8 +27,21 @@ const singleStands: ItemRule = {
   test: (item) => ({ evidence: item.kind.evidence }),
 };
 
-/** What catches or holds the bar is said to be missing: by the condition, in a sentence that names it, or in so many words. */
+const CATCHING: readonly Kind[] = [...FRAMES, 'bench'];
+const BROKEN: readonly Condition[] = ['bent', 'cracked'];
+
+/**
+ * What catches or holds the bar is missing, bent or broken: as the buyer found it, by the condition in a sentence that names it, or in so
+ * many words.
+ */
 function missingCatches(item: Item, reading: Reading): readonly Span[] | null {
+  const found = stated(item, 'missing-catches');
+  // Of a bench a pin may be the one that sets its back.
+  if (found !== null || item.kind.value === 'bench') return found?.evidence ?? null;
+  for (const condition of BROKEN) {
+    const broken = stated(item, condition);
+    if (broken !== null && framePart(reading, broken.evidence) === 'catches') return broken.evidence;
+  }
   const missing = stated(item, 'missing-parts');
   if (missing !== null && isOfCatches(reading, missing.evidence)) return missing.evidence;
   const said = saidOf(item, CATCHES_MISSING, reading);
@@ -36,7 +50,7 @@ function missingCatches(item: Item, reading: Reading): readonly Span[] | null {
 
 const pinsMissing: ItemRule = {
   id: 'rack-pins-missing',
-  kinds: FRAMES,
+  kinds: CATCHING,
   weight: 'caution',
   source: 'common-practice',
   test(item, { reading }) {
@@ -47,7 +61,7 @@ const pinsMissing: ItemRule = {
 
 const partsMissing: ItemRule = {
   id: 'rack-parts-missing',
-  kinds: FRAMES,
+  kinds: CATCHING,
   weight: 'caution',
   source: 'common-practice',
   test(item, { reading }) {

@@ -58,6 +58,7 @@ export const CONDITIONS = [
   'cracked',
   'chipped',
   'missing-parts',
+  'missing-catches',
   'repainted',
   'home-made',
   'stored-outdoors',

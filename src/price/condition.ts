@@ -9,6 +9,7 @@ const FACTORS: Readonly<Partial<Record<Condition, number>>> = {
   repainted: 0.92,
   'stored-outdoors': 0.9,
   'missing-parts': 0.7,
+  'missing-catches': 0.7,
   wobbly: 0.6,
   'home-made': 0.4,
   mismatched: 0.95,

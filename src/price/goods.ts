@@ -1,6 +1,6 @@
 /** What each item on offer is worth to the buyer, in minor units of the buyer's currency. */
 import type { Flag } from '../listing/evaluation.ts';
-import { type Item, isKept, type Reading } from '../listing/reading.ts';
+import { type Item, isKept, OF_ONE_PIECE, type Reading } from '../listing/reading.ts';
 import type { RateCategory, Settings } from '../listing/settings.ts';
 import { inPounds } from '../units/mass.ts';
 import { exactly, type Range, scale, sumShared, times } from '../units/range.ts';
@@ -54,14 +54,22 @@ const looseFactor = (plate: PlateWeight | null, settings: Settings): number => {
 /** A bar too short for a rack is worth a part of a full one; an assumption. */
 const SHORT_BAR_FACTOR = 0.4;
 
+/** What is left of several where the ad says that one of them is cracked. Plates are counted by usable.ts. */
+function soundShare({ count, conditions }: Item): number {
+  const pieces = count?.value ?? 1;
+  const cracked = conditions.some(({ value, rule }) => value === 'cracked' && rule === OF_ONE_PIECE);
+  return cracked && pieces > 1 ? (pieces - 1) / pieces : 1;
+}
+
 /** What is on offer of an item, in pounds or pieces; null where the ad doesn't say enough. Of plates, what is usable. */
 function quantityOf(item: Item, category: RateCategory | null, plate: PlateWeight | null): Pounds | null {
   if (plate !== null) return plate.unknown ? null : plate.pounds.usable;
+  const sound = soundShare(item);
   if (category !== null && isByWeight(category)) {
-    if (item.totalWeight !== null) return guessed(exactly(inPounds(item.totalWeight.value)));
-    return item.unitWeight === null ? null : guessed(exactly(inPounds(item.unitWeight.value) * (item.count?.value ?? 1)));
+    if (item.totalWeight !== null) return guessed(exactly(inPounds(item.totalWeight.value) * sound));
+    return item.unitWeight === null ? null : guessed(exactly(inPounds(item.unitWeight.value) * (item.count?.value ?? 1) * sound));
   }
-  return guessed(exactly(item.count?.value ?? 1));
+  return guessed(exactly((item.count?.value ?? 1) * sound));
 }
 
 /** A bar that the ad shows to be a good one: a useful shaft, and said to be straight. Common practice, no source. */

@@ -1,6 +1,6 @@
 /** The answer: go, haggle, ask or leave, with its number and its reasons. */
 import type { Call, Flag, Prospect, Trip } from '../listing/evaluation.ts';
-import type { Reading } from '../listing/reading.ts';
+import { isKept, type Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import type { Appraisal } from '../price/index.ts';
 import { MILE_IN_KILOMETRES } from '../units/length.ts';
@@ -75,11 +75,21 @@ function go({ reading, appraisal, trip, prospect, settings }: Facts, price: numb
   return call('go', message(far ? 'call_go_far' : 'call_go_up_to', distance), ...because);
 }
 
+/** Pins or hooks of something that the buyer means to keep are known to be missing or broken: what is to be said of it. */
+function missingCatches({ flags, reading }: Facts): Message | null {
+  const flag = flags.find(({ id }) => id === 'rack-pins-missing');
+  const item = flag && reading.items.find(({ id }) => id === flag.item);
+  return item && isKept(item) ? flag.says : null;
+}
+
 /** The price is right on paper: ask first what may turn that, go if the chances bear it, else talk the price down until they do. */
 function atThePrice(facts: Facts, price: number, walkAway: Money, because: readonly Message[]): Call {
   const { decisive, prospect } = facts;
   const open = decisive.map((unknown) => message(`because_unknown_${unknown.id}`));
   if (open.length > 0) return call('ask', message('call_ask'), ...open, ...because);
+  // Without what catches the bar a rack is no place to lift in: whether it can still be had comes before the drive.
+  const catches = missingCatches(facts);
+  if (catches !== null) return call('ask', message('call_ask_catches'), catches, ...because);
   const most = (money: Money): Message => message('call_haggle', { most: { money } });
   if ((prospect?.afterDrive?.minor ?? 0) >= 0) return go(facts, price, because) ?? call('haggle', most(walkAway), ...because);
   const bearable = prospect?.breakEvenPrice ?? null;

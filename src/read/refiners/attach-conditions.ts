@@ -2,7 +2,7 @@
 import { OF_ONE_PIECE } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
-import { PIECES, STRONGER, vie } from './condition-scopes.ts';
+import { BARS, PIECES, STRONGER, vie } from './condition-scopes.ts';
 import { type Subject, subjectOfCondition } from './condition-subject.ts';
 import type { Draft } from './draft.ts';
 
@@ -68,11 +68,45 @@ function isOfOne(scan: Scan, { from, to }: Finding): boolean {
   return false;
 }
 
+const STEEL =
+  /\b(?:frames?|weld(?:s|ed)?|legs?|steel|metal|uprights?|posts?|braces?|bases?|spine|beams?|ladder|hinge|rahmen|schweißn[aä]hte?|beine?|rohre?|streben?)\b/i;
+const PAD =
+  /\b(?:pads?|seats?|vinyl|upholstery|covers?|cushions?|foam|leather|padding|polster\w*|bezug|kunstleder|leder|sitz\w*)\b/i;
+const BROKEN = /\b(?:broken?|snapped|fractur\w*|\w*(?:ge|zer)brochen\w*|\w*bruch\w*)\b/i;
+/** How many tokens away the word for the part may stand. */
+const PART = 6;
+
+/** Of a bench "cracked" speaks of the cover, unless steel is named nearer to it than any cover, or it is broken and no cover is named. */
+function isOfCover(scan: Scan, { from, to }: Finding): boolean {
+  for (let away = 0; away <= PART; away += 1)
+    for (const at of [from - away, to + away]) {
+      const text = scan.clause[at] === scan.clause[from] ? (scan.tokens[at]?.text ?? '') : '';
+      if (PAD.test(text)) return true;
+      if (STEEL.test(text)) return false;
+    }
+  return !BROKEN.test(scan.tokens[to]?.text ?? '');
+}
+
+/**
+ * "Bar is bent so I'm chucking it": of a bar that is not on offer, and so of no frame beside it. "A bend that you'd only notice in the
+ * rack": a bend is a bar's, unless a part of the frame is named.
+ */
+function isOfBar(scan: Scan, { from, to }: Finding): boolean {
+  const near = scan.tokens
+    .slice(Math.max(0, from - PART), to + PART)
+    .filter((_, index) => scan.clause[Math.max(0, from - PART) + index] === scan.clause[from]);
+  if (near.some(({ text }) => STEEL.test(text))) return false;
+  const fault = scan.tokens[to]?.term?.sense?.startsWith('fault') === true;
+  return fault || near.some(({ term }) => BARS.includes(term?.kind ?? 'other'));
+}
+
 function put(scan: Scan, item: Draft, finding: Finding): void {
+  if (finding.condition === 'bent' && !BARS.includes(item.kind) && isOfBar(scan, finding)) return;
   const { from, to, hearsay } = finding;
   const several = (item.count?.value ?? 0) > 1;
   const rule = several && finding.condition === 'cracked' && isOfOne(scan, finding) ? OF_ONE_PIECE : finding.rule;
-  const value = item.kind === 'bench' && finding.condition === 'cracked' ? 'torn' : finding.condition;
+  const torn = finding.condition === 'cracked' && item.kind === 'bench' && isOfCover(scan, finding);
+  const value = torn ? 'torn' : finding.condition;
   if (item.conditions.some((known) => known.value === value) || (item.material?.value === 'wood' && vie('rust', value))) return;
   item.conditions.push({ value, rule, from, to, ...(hearsay ? { hearsay } : {}) });
 }

@@ -6,7 +6,7 @@ import type { Kind } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
-import { SCOPES } from './condition-scopes.ts';
+import { PIECES, SCOPES } from './condition-scopes.ts';
 import type { Draft } from './draft.ts';
 import { clauseAround, holds, namedBy } from './subject.ts';
 import {
@@ -34,7 +34,10 @@ export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding
   const fault = scan.tokens[to]?.term?.sense?.startsWith('fault') === true;
   const near = condition === 'odd' || condition === 'split-hub';
   const { told, lot } = SCOPES[condition];
-  return subjectOfWord(scan, drafts, { told, lot, from, to, joined: !fault && rule !== 'kept-at', near }, goodsLines);
+  const subject = subjectOfWord(scan, drafts, { told, lot, from, to, joined: !fault && rule !== 'kept-at', near }, goodsLines);
+  const pieces = condition === 'cracked' ? subject.drafts.filter(({ kind }) => PIECES.includes(kind)) : [];
+  // "A bar and a pair of 45s, cracked": of a list the iron, for that is what cracks.
+  return pieces.length > 0 ? { ...subject, drafts: pieces } : subject;
 }
 
 export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Speech, goodsLines: number): Subject {

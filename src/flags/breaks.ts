@@ -1,0 +1,73 @@
+/**
+ * Cracks and bends in what must hold: frames, bars, dumbbells, kettlebells. What is cracked there gives way under load and without
+ * warning, so nothing of it is worth paying for. Common practice, no source.
+ */
+import { type Condition, type Item, type Kind, OF_ONE_PIECE } from '../listing/reading.ts';
+import { framePart, isOfCasing } from './rack-words.ts';
+import { type Context, type Finding, type ItemRule, onCondition, stated } from './rule.ts';
+
+/** A frame that is cracked or bent. Where the ad says it of an attachment, that is a reason to look; pins and hooks have a flag of their own. */
+const onFrame =
+  (condition: Condition, id: string) =>
+  (item: Item, { reading }: Pick<Context, 'reading'>): Finding | null => {
+    const fact = stated(item, condition);
+    if (fact === null) return null;
+    const { evidence } = fact;
+    const part = framePart(reading, evidence);
+    if (part === 'catches') return null;
+    if (part === 'attachment') return { weight: 'caution', says: `flag_${id}_attachment`, evidence };
+    if (item.kind.value !== 'storage') return { evidence };
+    return { weight: condition === 'bent' ? 'caution' : 'deal-breaker', says: `flag_${id}_storage`, evidence };
+  };
+
+const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
+
+const crackedFrame: ItemRule = {
+  id: 'cracked-frame',
+  kinds: FRAMES,
+  weight: 'deal-breaker',
+  source: 'common-practice',
+  test: onFrame('cracked', 'cracked_frame'),
+};
+
+const bentFrame: ItemRule = {
+  id: 'bent-frame',
+  kinds: FRAMES,
+  weight: 'deal-breaker',
+  source: 'common-practice',
+  test: onFrame('bent', 'bent_frame'),
+};
+
+const crackedBar: ItemRule = {
+  id: 'cracked-bar',
+  kinds: ['bar', 'curl-bar', 'hex-bar'],
+  weight: 'deal-breaker',
+  source: 'common-practice',
+  test: onCondition('cracked'),
+};
+
+/** Of several the ad may speak of one: that one is scrap, the others are not. */
+const crackedWeight: ItemRule = {
+  id: 'cracked-weight',
+  kinds: ['dumbbell', 'kettlebell'],
+  weight: 'deal-breaker',
+  source: 'common-practice',
+  test(item, { reading }) {
+    const fact = stated(item, 'cracked');
+    if (fact === null) return null;
+    const { evidence } = fact;
+    if (isOfCasing(reading, evidence)) return { weight: 'caution', says: 'flag_cracked_weight_casing', evidence };
+    return fact.rule === OF_ONE_PIECE ? { weight: 'caution', says: 'flag_cracked_weight_piece', evidence } : { evidence };
+  },
+};
+
+/** A handle that is bent has been dropped or overloaded, and what it holds may come off. */
+const bentHandle: ItemRule = {
+  id: 'bent-handle',
+  kinds: ['dumbbell', 'kettlebell'],
+  weight: 'deal-breaker',
+  source: 'common-practice',
+  test: onCondition('bent'),
+};
+
+export const breakRules: readonly ItemRule[] = [crackedFrame, bentFrame, crackedBar, crackedWeight, bentHandle];
