@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../../src/evaluate.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
+import type { Correction } from '../../../src/listing/reading.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import { MESSAGE_PARTS, MOST_QUESTIONS, sellerMessage, written } from '../../../src/message/compose.ts';
 import { ENGLISH } from '../../../src/message/english.ts';
 import { GERMAN, sellerSpeaker } from '../../../src/message/german.ts';
-import { refusalMessage, refusals } from '../../../src/message/refusal.ts';
+import { refusalMessage, refusals, stillOpen } from '../../../src/message/refusal.ts';
 import { message } from '../../../src/words/message.ts';
 import { speaker } from '../../../src/words/say.ts';
 import { readStrings } from '../../tools/evaluate/strings.ts';
@@ -82,7 +83,38 @@ describe('refusing', () => {
     const keys = refusals(evaluation).map(({ key }) => key);
     expect(keys).toContain('message_refuse_bent');
     expect(new Set(keys).size).toBe(keys.length);
-    expect(written(english, refusalMessage(evaluation) ?? [])).toMatch(/^Thank you .*\n\nOtherwise/s);
+    expect(written(english, refusalMessage(evaluation) ?? [])).toMatch(/^Thank you .*\n\nSo I would/s);
+  });
+
+  it('offers for what is left of a lot, and says “otherwise” only behind an offer', () => {
+    const lot = judge('4 x 45 lb olympic plates, hole 50.6 mm, and a bent olympic bar, $300 for both');
+    const said = written(english, refusalMessage(lot) ?? []);
+    expect(said).toMatch(
+      /The bar is not straight any more.* For the rest I could pay \$\d+ and take it along now\.\n\nOtherwise/,
+    );
+    expect(written(english, refusalMessage(judge('4 x 45 lb olympic plates, hole 50.6 mm, $300')) ?? [])).toMatch(
+      /As it is I could pay \$\d+.*\n\nOtherwise/,
+    );
+    expect(written(english, refusalMessage(judge('Bent olympic bar, $20')) ?? [])).toMatch(/\n\nSo I would rather leave it/);
+  });
+
+  it('knows cautions as well, and what was measured', () => {
+    const keys = (text: string, ...corrections: Correction[]) =>
+      refusals(evaluate(listingFromText(text), DEFAULT_SETTINGS, corrections)).map(({ key }) => key);
+    expect(keys('Squat stands, a pair, $20')).toEqual(['message_refuse_stands']);
+    expect(keys('Power rack with pins and hooks, wobbles, $100')).toEqual(['message_refuse_wobbly']);
+    expect(keys('Olympic bar, 7 ft, 28 mm, straight, sleeves are seized, $120')).toContain('message_refuse_sleeves');
+    // A height out of the ad is nothing that was found.
+    const bench = 'Flat bench, 20 inches high, $20';
+    expect(keys(bench)).toEqual([]);
+    expect(keys(bench, { path: 'bench-1.heightMm', value: 508, unit: 'mm', basis: 'measured' })).toEqual([
+      'message_refuse_bench_size',
+    ]);
+  });
+
+  it('what gives no reason is still open', () => {
+    expect(stillOpen(judge('Power rack, $100').flags).map(({ id }) => id)).toContain('rack-pins-unsaid');
+    expect(stillOpen(judge('4 x 45 lb olympic plates, hole 50.6 mm, $90').flags)).toEqual([]);
   });
 
   it('has nothing to say against a good lot', () => {
