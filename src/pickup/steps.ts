@@ -1,4 +1,5 @@
 /** What to check on a seller's driveway, in the order in which one does it: quick looks that may end the visit first, lifting last. */
+import { uprightsOf } from '../flags/benches.ts';
 import { type Item, isKept, isPlate, type Kind, type Reading } from '../listing/reading.ts';
 
 /** In the order in which they are done. */
@@ -11,6 +12,7 @@ export const STEP_IDS = [
   'cracks',
   'frame',
   'pins',
+  'hooks',
   'bench',
   'collars',
   'weigh',
@@ -30,25 +32,29 @@ const isKind =
 
 const plates = ({ kind }: Item): boolean => isPlate(kind.value);
 
-const DONE_TO: Readonly<Record<PickupStepId, (item: Item) => boolean>> = {
+type Goods = Pick<Reading, 'items' | 'text'>;
+
+const DONE_TO: Readonly<Record<PickupStepId, (item: Item, reading: Goods) => boolean>> = {
   count: () => true,
   straight: isKind('bar'),
-  spin: isKind('bar', 'curl-bar', 'hex-bar'),
+  // A hex bar's sleeves are fixed to its frame as a rule.
+  spin: isKind('bar', 'curl-bar'),
   shaft: isKind('bar'),
   bore: plates,
-  cracks: (item) => plates(item) || isKind('dumbbell', 'kettlebell')(item),
+  cracks: (item) => plates(item) || isKind('dumbbell', 'kettlebell', 'bar', 'curl-bar', 'hex-bar')(item),
   frame: isKind('rack', 'stands', 'storage'),
-  pins: isKind('rack', 'stands', 'bench'),
+  pins: isKind('rack'),
+  hooks: (item, reading) => isKind('stands')(item) || (isKind('bench')(item) && uprightsOf(item, reading) !== null),
   bench: isKind('bench'),
   collars: isKind('collars'),
   weigh: plates,
 };
 
 /** The steps that the goods of an ad call for. What the buyer counts for nothing is not looked at. */
-export function pickupSteps({ items }: Pick<Reading, 'items'>): PickupStep[] {
-  const wanted = items.filter((item) => isKept(item) || item.plan?.value === 'sell');
+export function pickupSteps(reading: Goods): PickupStep[] {
+  const wanted = reading.items.filter((item) => isKept(item) || item.plan?.value === 'sell');
   return STEP_IDS.flatMap((id) => {
-    const done = wanted.filter(DONE_TO[id]);
+    const done = wanted.filter((item) => DONE_TO[id](item, reading));
     return done.length > 0 ? [{ id, items: done }] : [];
   });
 }

@@ -1,5 +1,6 @@
 /** Fields for what was measured: in any unit, straight into the find, and empty until something was measured. */
 import type { Condition, Fact, Item } from '../../../src/listing/reading.ts';
+import { faultOn } from '../../../src/pickup/faults.ts';
 import { NumberField } from '../../components/number-field.tsx';
 import { parseCount, parseMillimetres } from '../../components/parse-input.ts';
 import { useWords } from '../../components/speech.ts';
@@ -86,6 +87,10 @@ export function Faults({ item, name, faults }: FaultsProps) {
   const { asRead, set, putBack } = useEdits();
   const said = (of: Item | undefined, fault: Condition) => of?.conditions.some(({ value }) => value === fault) ?? false;
   const before = asRead?.items.find(({ id }) => id === item.id);
+  const words = (fault: Condition) => {
+    const on = faultOn(fault, item.kind.value);
+    return t(on === null ? `panel_condition_${keyTail(fault)}` : `pickup_fault_${keyTail(fault)}_${on}`);
+  };
   return (
     <fieldset class="ticks">
       <legend>{name}</legend>
@@ -103,7 +108,7 @@ export function Faults({ item, name, faults }: FaultsProps) {
                 else set({ path, value: on, basis: 'measured' });
               }}
             />
-            {t(`panel_condition_${keyTail(fault)}`)}
+            {words(fault)}
           </label>
         );
       })}

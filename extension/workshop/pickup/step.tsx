@@ -1,10 +1,11 @@
 /** One step on the driveway: what to do, its picture, and the fields for what was found. */
 import { useId } from 'preact/hooks';
-import type { Condition, Item } from '../../../src/listing/reading.ts';
+import type { Item } from '../../../src/listing/reading.ts';
+import { faultsOf } from '../../../src/pickup/faults.ts';
 import type { PickupStep, PickupStepId } from '../../../src/pickup/steps.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
 import { useWords } from '../../components/speech.ts';
-import { itemName, keyTail } from '../../panel/item-words.ts';
+import { itemName } from '../../panel/item-words.ts';
 import type { OpenFind } from '../finds/use-find.ts';
 import { addressOf } from '../route.ts';
 import { STEP_DRAWINGS } from './drawings/index.ts';
@@ -19,15 +20,6 @@ export interface StepProps {
   readonly unit: MassUnit;
   readonly record: OpenFind['record'];
 }
-
-/** Faults that are looked for in a step, in the order in which they weigh. */
-const FAULTS: Readonly<Partial<Record<PickupStepId, readonly Condition[]>>> = {
-  spin: ['rust-heavy', 'missing-parts'],
-  cracks: ['cracked', 'split-hub', 'chipped', 'rust-heavy'],
-  frame: ['cracked', 'wobbly', 'home-made', 'rust-heavy'],
-  pins: ['missing-parts'],
-  bench: ['wobbly', 'torn', 'cracked'],
-};
 
 export function Step({ step: { id, items }, find, unit, record }: StepProps) {
   const words = useWords();
@@ -60,9 +52,8 @@ interface FoundProps {
 }
 
 function Found({ id, item, name, unit, record }: FoundProps) {
-  const faults = FAULTS[id];
-  const ticks = faults && <Faults item={item} name={name} faults={faults} />;
-  const kind = keyTail(item.kind.value);
+  const faults = faultsOf(id, item.kind.value);
+  const ticks = faults.length > 0 && <Faults item={item} name={name} faults={faults} />;
   switch (id) {
     case 'count':
       return <MeasuredCount item={item} name={name} />;
@@ -84,7 +75,7 @@ function Found({ id, item, name, unit, record }: FoundProps) {
     case 'frame':
       return (
         <>
-          {kind === 'rack' && <MeasuredLength item={item} field="heightMm" name={name} />}
+          {item.kind.value === 'rack' && <MeasuredLength item={item} field="heightMm" name={name} />}
           {ticks}
         </>
       );
@@ -97,6 +88,6 @@ function Found({ id, item, name, unit, record }: FoundProps) {
         </>
       );
     default:
-      return ticks ?? null;
+      return ticks || null;
   }
 }

@@ -52,7 +52,7 @@ describe('the sheet', () => {
   it('brings, asks and checks in order, with a named picture for each measurement', async () => {
     await sheet();
     expect([...document.querySelectorAll('[data-step]')].map((step) => step.getAttribute('data-step'))).toEqual(
-      STEP_IDS.filter((id) => id !== 'collars'),
+      STEP_IDS.filter((id) => id !== 'collars' && id !== 'hooks'),
     );
     expect(document.querySelector('[data-tool=string]')).not.toBeNull();
     for (const picture of document.querySelectorAll('svg.picture')) {
@@ -145,6 +145,39 @@ describe('the sheet', () => {
     await shown('.leave blockquote', says('There is a crack in it'));
     await clickOn(await field('plate-1.condition.cracked'));
     await stored(made, (edits) => !edits.includes('cracked'));
+  });
+
+  it('a cracked weld and missing pins turn the answer, and are told to the seller', async () => {
+    await sheet(ad('A power rack with safety pins and hooks, $150', null, 'Rack'));
+    const tick = (words: string) => shown('label', says(words));
+    await tick('a crack or break in steel or a weld');
+    await clickOn(await field('rack-1.condition.missing-catches'));
+    await shown('.price-now', says('Ask for its pins and hooks first'));
+    await shown('.leave blockquote', says('What catches the bar is not all there'));
+    await clickOn(await field('rack-1.condition.missing-catches'));
+    await shown('.price-now', says('Worth'));
+    await clickOn(await field('rack-1.condition.cracked'));
+    await shown('.price-now', says('Leave it'));
+    await shown('.leave blockquote', says('There is a crack in the frame'));
+  });
+
+  it('what nobody has looked at yet does not pass for good', async () => {
+    await sheet(ad('A power rack, $150', null, 'Rack'));
+    await shown('.leave li', says('The ad names neither safety pins nor hooks'));
+    await go('#pickup');
+    await sheet(PLATES);
+    await shown('.leave p', says('Nothing that you have found speaks against it'));
+  });
+
+  it('pins are looked at on a rack, hooks on stands and on a bench with uprights, neither on a plain bench', async () => {
+    const steps = async (text: string) => {
+      await sheet(ad(text, null, text));
+      return ['pins', 'hooks'].filter((id) => document.querySelector(`[data-step=${id}]`) !== null);
+    };
+    expect(await steps('A flat bench, $40')).toEqual([]);
+    expect(await steps('A bench with uprights, $40')).toEqual(['hooks']);
+    expect(await steps('Squat stands, $40')).toEqual(['hooks']);
+    expect(await steps('A power rack, $40')).toEqual(['pins']);
   });
 
   it('says the most at the door only where a drive is counted', async () => {

@@ -20,10 +20,20 @@ const bar = reading.items.find(({ kind }) => kind.value === 'bar')?.id ?? '';
 describe('steps', () => {
   it('come in the order of a driveway, each with what it is done to', () => {
     const steps = pickupSteps(reading);
-    expect(steps.map(({ id }) => id)).toEqual(STEP_IDS.filter((id) => id !== 'collars'));
+    expect(steps.map(({ id }) => id)).toEqual(STEP_IDS.filter((id) => id !== 'collars' && id !== 'hooks'));
     expect(steps.every(({ items }) => items.length > 0)).toBe(true);
     expect(steps.find(({ id }) => id === 'straight')?.items.map(({ id }) => id)).toEqual([bar]);
-    expect(pickupSteps({ items: [] })).toEqual([]);
+    expect(pickupSteps({ items: [], text: '' })).toEqual([]);
+  });
+
+  it('look at pins on a rack alone, at hooks on stands and on a bench with uprights', () => {
+    const held = (text: string) =>
+      pickupSteps(evaluate(listingFromText(text), DEFAULT_SETTINGS).reading)
+        .filter(({ id }) => id === 'pins' || id === 'hooks')
+        .map(({ id, items }) => [id, ...items.map(({ kind }) => kind.value)]);
+    expect(held('A power rack and a flat bench, $200')).toEqual([['pins', 'rack']]);
+    expect(held('Squat stands and a bench with uprights, $100')).toEqual([['hooks', 'stands', 'bench']]);
+    expect(held('A flat bench, $40')).toEqual([]);
   });
 
   it('pass over what counts for nothing', () => {
