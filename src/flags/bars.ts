@@ -1,4 +1,4 @@
-import type { Item } from '../listing/reading.ts';
+import { doubtfulBow, type Item } from '../listing/reading.ts';
 import { stiffnessAgainst } from '../mechanics/beam.ts';
 import { barWeightBounds } from '../mechanics/steel.ts';
 import { isWideSleeve, sleevesOf } from '../price/fit.ts';
@@ -98,6 +98,23 @@ const bent: ItemRule = {
   test: onCondition('bent'),
 };
 
+/** Measured, and neither: it may be within what can be used, or turn under load. */
+const bowDoubtful: ItemRule = {
+  id: 'bow-doubtful',
+  kinds: BAR,
+  weight: 'caution',
+  source: 'common-practice',
+  test(item) {
+    const bow = doubtfulBow(item);
+    if (bow === null) return null;
+    return {
+      found: { bow: { mm: bow.value } },
+      limit: { usable: { mm: LIMITS.bowUsable.value }, bent: { mm: LIMITS.bowBent.value } },
+      evidence: bow.evidence,
+    };
+  },
+};
+
 const straightnessUnknown: ItemRule = {
   id: 'straightness-unknown',
   kinds: BAR,
@@ -105,7 +122,7 @@ const straightnessUnknown: ItemRule = {
   source: 'common-practice',
   test(item) {
     const known = ['bent', 'straight', 'new'] as const;
-    return known.some((word) => stated(item, word) !== null) ? null : { evidence: item.evidence };
+    return item.bowMm !== null || known.some((word) => stated(item, word) !== null) ? null : { evidence: item.evidence };
   },
 };
 
@@ -201,6 +218,7 @@ const offItsSteel: ItemRule = {
 
 export const barRules: readonly ItemRule[] = [
   bent,
+  bowDoubtful,
   shaftThick,
   oneInchBar,
   shortBar,

@@ -40,7 +40,7 @@ const isKind =
 const isHeavy = (item: Item): boolean => item.unitWeight !== null && inPounds(item.unitWeight.value) > LIMITS.liftFromBoot.value;
 
 const CAUSES: Readonly<Record<CautionKind, Cause>> = {
-  straighten: { flags: ['bent'] },
+  straighten: { flags: ['bent', 'bow-doubtful'] },
   stands: { flags: ['single-stands'] },
   collars: { flags: ['bore-oversized'] },
   pins: { items: isKind('rack', 'stands', 'bench') },

@@ -108,6 +108,8 @@ export interface Item {
   readonly heightMm: Fact<number> | null;
   /** Of a bench: of what one lies on. */
   readonly widthMm: Fact<number> | null;
+  /** Of a bar: how far it is out of true, as the buyer measured it. No ad is read for it. */
+  readonly bowMm: Fact<number> | null;
   readonly material: Fact<Material> | null;
   readonly grade: Fact<Grade> | null;
   readonly conditions: readonly Fact<Condition>[];
@@ -126,6 +128,10 @@ export interface Item {
 /** Hole of a plate as far as somebody measured it, or null. */
 export const measuredBore = ({ boreMm }: Pick<Item, 'boreMm'>): Fact<number> | null =>
   boreMm?.rule === NOMINAL_BORE ? null : boreMm;
+
+/** Bow of a bar that was measured and shown neither to be straight nor to be bent, or null. */
+export const doubtfulBow = ({ bowMm, conditions }: Pick<Item, 'bowMm' | 'conditions'>): Fact<number> | null =>
+  conditions.some(({ value }) => value === 'bent' || value === 'straight') ? null : bowMm;
 
 /** Whether the buyer means to keep it, as far as they said. */
 export const isKept = (item: Item): boolean => (item.plan?.value ?? 'keep') === 'keep';
@@ -147,6 +153,7 @@ export const NO_FACTS = {
   diameterMm: null,
   heightMm: null,
   widthMm: null,
+  bowMm: null,
   material: null,
   grade: null,
   ownPrice: null,

@@ -1,5 +1,5 @@
 /** A bar measured on a driveway, by whichever way was at hand, as a bow and what follows from it. All lengths in millimetres. */
-import type { Correction } from '../listing/reading.ts';
+import type { Correction, Item } from '../listing/reading.ts';
 import { type BowVerdict, bowFromCircle, bowFromString, bowFromWobble, bowVerdict } from '../mechanics/bow.ts';
 import { exactly, type Range } from '../units/range.ts';
 
@@ -23,6 +23,7 @@ export type BarMeasure =
 
 export interface Straightness {
   readonly bowMm: Range;
+  /** Never usable while the measure leaves more open: what is not known to be straight is doubtful. */
   readonly verdict: BowVerdict;
   /** The verdict is not the same over the whole range: a reading at the widest place would settle it. */
   readonly open: boolean;
@@ -32,7 +33,9 @@ export interface Straightness {
 export function straightnessOf(measure: BarMeasure): Straightness | null {
   const bowMm = bowOf(measure);
   if (bowMm === null) return null;
-  return { bowMm, verdict: bowVerdict(bowMm.likely), open: bowVerdict(bowMm.low) !== bowVerdict(bowMm.high) };
+  const likely = bowVerdict(bowMm.likely);
+  const open = bowVerdict(bowMm.low) !== bowVerdict(bowMm.high);
+  return { bowMm, verdict: open && likely === 'usable' ? 'doubtful' : likely, open };
 }
 
 function bowOf(measure: BarMeasure): Range | null {
@@ -47,14 +50,30 @@ function bowOf(measure: BarMeasure): Range | null {
   }
 }
 
-/** Paths that a verdict sets. */
-export const straightnessPaths = (bar: string): readonly string[] => [`${bar}.condition.bent`, `${bar}.condition.straight`];
+/** Paths that a measure sets. */
+export const straightnessPaths = (bar: string): readonly string[] => [
+  `${bar}.condition.bent`,
+  `${bar}.condition.straight`,
+  `${bar}.bowMm`,
+];
 
-/** What a verdict says of a bar. A doubtful one is neither straight, whatever the ad says, nor bent. */
-export function straightnessCorrections(bar: string, verdict: BowVerdict): Correction[] {
-  const [bent = '', straight = ''] = straightnessPaths(bar);
+/** What a measure says of a bar: its likely bow, and straight or bent. A doubtful one is neither straight, whatever the ad says, nor bent. */
+export function straightnessCorrections(bar: string, { bowMm, verdict }: Straightness): Correction[] {
+  const [bent = '', straight = '', bow = ''] = straightnessPaths(bar);
   const measured = (path: string, value: boolean): Correction => ({ path, value, basis: 'measured' });
-  if (verdict === 'usable') return [measured(straight, true)];
-  if (verdict === 'bent') return [measured(bent, true)];
-  return [measured(bent, false), measured(straight, false)];
+  const found: Correction = { path: bow, value: Math.round(bowMm.likely * 10) / 10, unit: 'mm', basis: 'measured' };
+  if (verdict === 'usable') return [measured(straight, true), found];
+  if (verdict === 'bent') return [measured(bent, true), found];
+  return [measured(bent, false), measured(straight, false), found];
+}
+
+/** What was measured of a bar before; null where it never was. */
+export function straightnessBefore({
+  bowMm,
+  conditions,
+}: Item): { readonly verdict: BowVerdict; readonly bowMm: number | null } | null {
+  const known = conditions.find(({ value, basis }) => basis === 'measured' && (value === 'bent' || value === 'straight'));
+  if (known === undefined && bowMm?.basis !== 'measured') return null;
+  const verdict = known === undefined ? 'doubtful' : known.value === 'bent' ? 'bent' : 'usable';
+  return { verdict, bowMm: bowMm?.basis === 'measured' ? bowMm.value : null };
 }

@@ -1,4 +1,4 @@
-import type { Condition, Item } from '../listing/reading.ts';
+import { type Condition, doubtfulBow, type Item } from '../listing/reading.ts';
 
 /** What a fault takes off the worth of a sound piece, as a factor. Assumptions; faults that make a piece useless are deal-breaker flags. */
 const FACTORS: Readonly<Partial<Record<Condition, number>>> = {
@@ -18,6 +18,12 @@ const FACTORS: Readonly<Partial<Record<Condition, number>>> = {
   'split-hub': 0.5,
 };
 
-/** Product of the factors of all stated faults: 1 for a sound piece, never above 1. */
+/** A bar of which nobody can say that it is straight: good for pulls and squats at most. An assumption. */
+const DOUBTFUL_BOW = 0.5;
+
+/** Product of the factors of all stated faults and of a doubtful bow: 1 for a sound piece, never above 1. */
 export const conditionFactor = (item: Item): number =>
-  [...new Set(item.conditions.map((fact) => fact.value))].reduce((factor, word) => factor * (FACTORS[word] ?? 1), 1);
+  [...new Set(item.conditions.map((fact) => fact.value))].reduce(
+    (factor, word) => factor * (FACTORS[word] ?? 1),
+    doubtfulBow(item) === null ? 1 : DOUBTFUL_BOW,
+  );

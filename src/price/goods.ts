@@ -1,6 +1,6 @@
 /** What each item on offer is worth to the buyer, in minor units of the buyer's currency. */
 import type { Flag } from '../listing/evaluation.ts';
-import { type Item, isKept, OF_ONE_PIECE, type Reading } from '../listing/reading.ts';
+import { doubtfulBow, type Item, isKept, OF_ONE_PIECE, type Reading } from '../listing/reading.ts';
 import type { RateCategory, Settings } from '../listing/settings.ts';
 import { inPounds } from '../units/mass.ts';
 import { exactly, type Range, scale, sumShared, times } from '../units/range.ts';
@@ -76,7 +76,7 @@ function quantityOf(item: Item, category: RateCategory | null, plate: PlateWeigh
 const isProvenBar = (item: Item): boolean => {
   const shaft = item.shaftMm?.value ?? 0;
   const straight = item.conditions.some(({ value }) => value === 'straight' || value === 'new' || value === 'like-new');
-  return straight && shaft >= 27.5 && shaft < 30.5;
+  return straight && doubtfulBow(item) === null && shaft >= 27.5 && shaft < 30.5;
 };
 
 /**

@@ -53,7 +53,7 @@ function set<K extends keyof Item>(item: Item, key: K, correction: Correction, v
   return value === null ? null : { ...item, [key]: fact(value, correction) };
 }
 
-const LENGTHS = ['boreMm', 'shaftMm', 'sleeveMm', 'lengthMm', 'diameterMm', 'heightMm', 'widthMm'] as const;
+const LENGTHS = ['boreMm', 'shaftMm', 'sleeveMm', 'lengthMm', 'diameterMm', 'heightMm', 'widthMm', 'bowMm'] as const;
 
 /** Pieces on a scale are there, whatever the ad says of their number; what they weigh is measured unless said otherwise. */
 function setWeighed(item: Item, correction: Correction): Item | null {

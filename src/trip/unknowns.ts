@@ -36,7 +36,7 @@ const FEWER = 0.3;
 const said = (item: Item, words: readonly string[]): boolean => item.conditions.some((fact) => words.includes(fact.value));
 
 function straightness(bar: Item): Unknown<UnknownId> | null {
-  if (said(bar, ['bent', 'straight', 'new'])) return null;
+  if (bar.bowMm !== null || said(bar, ['bent', 'straight', 'new'])) return null;
   return {
     id: 'straightness',
     part: 'bars',

@@ -4,6 +4,7 @@ import type { Item } from '../../../src/listing/reading.ts';
 import {
   type BarMeasure,
   type Straightness,
+  straightnessBefore,
   straightnessCorrections,
   straightnessOf,
   straightnessPaths,
@@ -17,12 +18,15 @@ import { WAY_DRAWINGS } from './drawings/index.ts';
 
 type Way = BarMeasure['way'];
 
-/** What is measured in each way, with the figure that stands there until it is: those of a 2.2 m bar on supports 1.2 m apart. Those that stand by themselves have none. */
+/**
+ * What is measured in each way. The length of a shaft stands there until it is measured: that of a full bar, and a shorter one has less bow
+ * by the same reading. Everything else must be measured, for a guess could make a bent bar straight.
+ */
 const FIELDS: Readonly<Record<Way, Readonly<Record<string, number | null>>>> = {
   wobble: { readingMm: null },
   string: { offsetMm: null },
-  stringAt: { offsetMm: null, atMm: 655, lengthMm: 1310 },
-  circle: { circleMm: null, spanMm: 1200, overhangMm: 500, bendMm: 600, shaftMm: 1310 },
+  stringAt: { offsetMm: null, atMm: null, lengthMm: 1310 },
+  circle: { circleMm: null, spanMm: null, overhangMm: null, bendMm: null, shaftMm: 1310 },
 };
 const WAYS = ['wobble', 'string', 'stringAt', 'circle'] as const;
 const MOST = 3000;
@@ -50,7 +54,7 @@ export function Straight({ item, name, record }: StraightProps) {
     const measure = measureOf(way, next);
     const result = measure && straightnessOf(measure);
     setFound(measure && !result ? 'impossible' : result);
-    record(straightnessPaths(item.id), result ? straightnessCorrections(item.id, result.verdict) : []);
+    record(straightnessPaths(item.id), result ? straightnessCorrections(item.id, result) : []);
   };
   return (
     <div class="bar-check" data-bar={item.id}>
@@ -88,6 +92,9 @@ export function Straight({ item, name, record }: StraightProps) {
           <span class="unit">{t('pickup_mm_or_any')}</span>
         </NumberField>
       ))}
+      {way === 'circle' && typeof figures.circleMm === 'number' && measureOf(way, figures) === null && (
+        <p class="quiet">{t('pickup_bow_all_figures')}</p>
+      )}
       <Verdict item={item} found={found} />
     </div>
   );
@@ -97,8 +104,14 @@ function Verdict({ item, found }: { readonly item: Item; readonly found: Straigh
   const { t } = useWords();
   if (found === 'impossible') return <p role="alert">{t('pickup_bow_impossible')}</p>;
   if (found === null) {
-    const known = item.conditions.find(({ value, basis }) => basis === 'measured' && (value === 'bent' || value === 'straight'));
-    return known ? <p class="verdict-line">{t(`pickup_bow_known_${known.value}`)}</p> : null;
+    const before = straightnessBefore(item);
+    if (before === null) return null;
+    return (
+      <p class="verdict-line" data-before={before.verdict}>
+        {before.bowMm === null ? t('pickup_bow_before_unmeasured') : t('pickup_bow_before', { bow: { mm: before.bowMm } })}{' '}
+        {t(`pickup_bow_${before.verdict}`)}
+      </p>
+    );
   }
   const { low, likely, high } = found.bowMm;
   const bow =

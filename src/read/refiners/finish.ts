@@ -84,6 +84,7 @@ export function finishItem(scan: Scan, id: string, item: Draft, currency: string
     diameterMm: measure('diameterMm'),
     heightMm: measure('heightMm'),
     widthMm: measure('widthMm'),
+    bowMm: null,
     material: item.material ? factOf(scan, item.material) : null,
     grade: item.grade ? factOf(scan, item.grade) : null,
     ownPrice: own

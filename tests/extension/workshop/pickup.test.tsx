@@ -110,14 +110,28 @@ describe('the sheet', () => {
     await setTo(await field('bar-1.readingMm'), '12');
     await shown('[data-verdict=bent]', says('Out of true by 6 mm'));
     await shown('.leave blockquote', says('The bar is not straight any more'));
-    expect(await conditions((edits) => edits.includes('bent'))).toHaveLength(1);
+    expect(await conditions((edits) => edits.includes('bent'))).toHaveLength(2);
     await setTo(await field('bar-1.readingMm'), '8');
     await shown('[data-verdict=doubtful]');
+    await shown('.leave blockquote', says('The bar is not quite true'));
     await setTo(await field('bar-1.readingMm'), '1/8 in');
     await shown('[data-verdict=usable]');
     const last = await conditions((edits) => edits.includes('"path":"bar-1.condition.straight","value":true'));
-    expect(last).toEqual([{ by: 'hand', correction: { path: 'bar-1.condition.straight', value: true, basis: 'measured' } }]);
+    expect(last).toEqual([
+      { by: 'hand', correction: { path: 'bar-1.condition.straight', value: true, basis: 'measured' } },
+      { by: 'hand', correction: { path: 'bar-1.bowMm', value: 1.6, unit: 'mm', basis: 'measured' } },
+    ]);
     expect(document.querySelector('.leave blockquote')?.textContent ?? '').not.toContain('not straight');
+  });
+
+  it('what was measured of a bar is there again when the sheet is opened anew', async () => {
+    const made = await sheet();
+    await setTo(await field('bar-1.readingMm'), '8');
+    await stored(made, (edits) => edits.includes('bowMm'));
+    await go('#pickup');
+    await shown('[data-pickup]');
+    await go(`#pickup/${made.id}`);
+    await shown('[data-before=doubtful]', says(/4 mm \(0\.16 in\) out of true\. That is doubtful/));
   });
 
   it('a bar measured by string or by circle', async () => {
@@ -127,11 +141,18 @@ describe('the sheet', () => {
     await shown('[data-verdict=usable]', says(/Out of true by 2 mm.*usable as a straight bar. $/));
     await setTo(await shown<HTMLSelectElement>('[data-path="bar-1.way"]'), 'stringAt');
     await setTo(await field('bar-1.offsetMm'), '2');
-    await shown('[data-verdict=usable]', says('Measure at the widest place'));
+    await setTo(await field('bar-1.atMm'), '655');
+    await shown('[data-verdict=doubtful]', says('Measure at the widest place'));
     await setTo(await field('bar-1.atMm'), '2000');
     await shown('.bar-check [role=alert]');
     await setTo(await shown<HTMLSelectElement>('[data-path="bar-1.way"]'), 'circle');
     await setTo(await field('bar-1.circleMm'), '1 in');
+    await setTo(await field('bar-1.spanMm'), '1200');
+    await setTo(await field('bar-1.overhangMm'), '500');
+    // What is not measured is not guessed.
+    await shown('.bar-check .quiet', says('All of these figures are needed'));
+    expect(document.querySelector('[data-verdict]')).toBeNull();
+    await setTo(await field('bar-1.bendMm'), '600');
     await shown('[data-verdict=bent]');
   });
 

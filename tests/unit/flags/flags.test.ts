@@ -64,6 +64,7 @@ const CASES: Readonly<Record<string, Case>> = {
     weight: 'caution',
   },
   bent: { up: bar({}, ['bent']), down: bar({}, ['straight']), weight: 'deal-breaker' },
+  'bow-doubtful': { up: bar({ bowMm: 4 }), down: bar({ bowMm: 2 }, ['straight']), weight: 'caution' },
   'straightness-unknown': { up: bar(), down: bar({}, ['straight']), weight: 'note' },
   'shaft-thick': { up: bar({ shaftMm: 32 }), down: bar({ shaftMm: 30 }), weight: 'deal-breaker' },
   'shaft-thin': { up: bar({ shaftMm: 25 }), down: bar({ shaftMm: 28 }), weight: 'note' },

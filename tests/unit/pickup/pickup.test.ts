@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../../src/evaluate.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
+import type { Correction } from '../../../src/listing/reading.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
+import { refusals } from '../../../src/message/refusal.ts';
 import { loadingCautions, pickupSteps, STEP_IDS, toolsFor } from '../../../src/pickup/steps.ts';
-import { straightnessCorrections, straightnessOf } from '../../../src/pickup/straightness.ts';
+import {
+  type Straightness,
+  straightnessBefore,
+  straightnessCorrections,
+  straightnessOf,
+  straightnessPaths,
+} from '../../../src/pickup/straightness.ts';
 
 const LOT = listingFromText(
   '4 x 45 lb olympic plates, an olympic bar, 7 ft, straight, a power rack and a flat bench, $600 for all',
@@ -81,11 +89,61 @@ describe('straightness', () => {
     expect(straightnessOf({ way: 'wobble', readingMm: -1 })).toBeNull();
   });
 
+  /** The bar of the lot, measured by wobble. */
+  const measuredBar = (verdict: Straightness['verdict']) => {
+    const measure = straightnessOf({ way: 'wobble', readingMm: { usable: 4, doubtful: 8, bent: 14 }[verdict] });
+    expect(measure?.verdict).toBe(verdict);
+    const evaluation = judge(measure ? straightnessCorrections(bar, measure) : []);
+    return { ...evaluation, item: evaluation.reading.items.find(({ id }) => id === bar) };
+  };
+
+  it('is not known while a measure leaves more open', () => {
+    // 2.5 mm there may be 5 mm elsewhere: no bar to go under.
+    const open = straightnessOf({ way: 'stringAt', offsetMm: 2.5, atMm: 655, lengthMm: 1310 });
+    expect([open?.verdict, open?.open]).toEqual(['doubtful', true]);
+    // The same circle, with the bend in the middle and near the far support.
+    const circle = { way: 'circle', circleMm: 4.5, spanMm: 1200, overhangMm: 500, shaftMm: 1310 } as const;
+    expect(straightnessOf({ ...circle, bendMm: 600 })?.verdict).toBe('usable');
+    expect(straightnessOf({ ...circle, bendMm: 200 })?.verdict).toBe('bent');
+  });
+
+  it('stays with the bar as a length, and is told when it comes back', () => {
+    for (const [verdict, mm] of [
+      ['usable', 2],
+      ['doubtful', 4],
+      ['bent', 7],
+    ] as const) {
+      const { item } = measuredBar(verdict);
+      expect(item?.bowMm).toMatchObject({ value: mm, basis: 'measured' });
+      expect(item && straightnessBefore(item)).toEqual({ verdict, bowMm: mm });
+    }
+    expect(reading.items.map(straightnessBefore).filter((before) => before !== null)).toEqual([]);
+  });
+
+  it('a doubtful one is a caution, costs worth, is a reason, and is asked no more', () => {
+    const lone = (...corrections: Correction[]) =>
+      evaluate(
+        listingFromText('Olympic barbell, 7 ft, $200'),
+        { ...DEFAULT_SETTINGS, distance: { value: 30, unit: 'mi' } },
+        corrections,
+      );
+    const unsaid = lone();
+    const [path = ''] = straightnessPaths('bar-1').slice(-1);
+    const doubtful = lone({ path, value: 4, unit: 'mm', basis: 'measured' });
+    const ids = (list: readonly { readonly id: string }[]) => list.map(({ id }) => id);
+    expect(ids(unsaid.flags)).toContain('straightness-unknown');
+    expect(ids(unsaid.questions)).toContain('straightness');
+    expect(ids(doubtful.flags)).toContain('bow-doubtful');
+    expect(ids(doubtful.flags)).not.toContain('straightness-unknown');
+    expect(ids(doubtful.questions)).not.toContain('straightness');
+    expect(doubtful.worth.walkAway?.minor).toBeLessThan(unsaid.worth.walkAway?.minor ?? 0);
+    expect(refusals(doubtful).map(({ key }) => key)).toContain('message_refuse_bow');
+    for (const verdict of ['usable', 'bent'] as const)
+      expect(measuredBar(verdict).flags.map(({ id }) => id)).not.toContain('bow-doubtful');
+  });
+
   it('turns the reading: bent, straight, or neither whatever the ad says', () => {
-    const words = (verdict: Parameters<typeof straightnessCorrections>[1]) =>
-      judge(straightnessCorrections(bar, verdict))
-        .reading.items.find(({ id }) => id === bar)
-        ?.conditions.map(({ value }) => value);
+    const words = (verdict: Straightness['verdict']) => measuredBar(verdict).item?.conditions.map(({ value }) => value);
     expect(words('usable')).toContain('straight');
     expect(words('bent')).toContain('bent');
     expect(words('bent')).not.toContain('straight');
