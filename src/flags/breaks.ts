@@ -38,12 +38,22 @@ const bentFrame: ItemRule = {
   test: onFrame('bent', 'bent_frame'),
 };
 
+/** A bar or a weight that is cracked, and not only what it is coated with or lies in. */
+const onPiece =
+  (id: string) =>
+  (item: Item, { reading }: Pick<Context, 'reading'>): Finding | null => {
+    const fact = stated(item, 'cracked');
+    if (fact === null) return null;
+    const { evidence } = fact;
+    return isOfCasing(reading, evidence) ? { weight: 'caution', says: `flag_${id}_casing`, evidence } : { evidence };
+  };
+
 const crackedBar: ItemRule = {
   id: 'cracked-bar',
   kinds: ['bar', 'curl-bar', 'hex-bar'],
   weight: 'deal-breaker',
   source: 'common-practice',
-  test: onCondition('cracked'),
+  test: onPiece('cracked_bar'),
 };
 
 /** Of several the ad may speak of one: that one is scrap, the others are not. */
@@ -52,13 +62,30 @@ const crackedWeight: ItemRule = {
   kinds: ['dumbbell', 'kettlebell'],
   weight: 'deal-breaker',
   source: 'common-practice',
-  test(item, { reading }) {
-    const fact = stated(item, 'cracked');
-    if (fact === null) return null;
-    const { evidence } = fact;
-    if (isOfCasing(reading, evidence)) return { weight: 'caution', says: 'flag_cracked_weight_casing', evidence };
-    return fact.rule === OF_ONE_PIECE ? { weight: 'caution', says: 'flag_cracked_weight_piece', evidence } : { evidence };
+  test(item, context) {
+    const found = onPiece('cracked_weight')(item, context);
+    const ofOne = stated(item, 'cracked')?.rule === OF_ONE_PIECE;
+    return found === null || found.weight !== undefined || !ofOne
+      ? found
+      : { ...found, weight: 'caution', says: 'flag_cracked_weight_piece' };
   },
+};
+
+/** What a buyer finds at the door: the head moves on the handle. */
+const looseHead: ItemRule = {
+  id: 'loose-head',
+  kinds: ['dumbbell'],
+  weight: 'caution',
+  source: 'common-practice',
+  test: onCondition('wobbly'),
+};
+
+const brokenCollars: ItemRule = {
+  id: 'broken-collars',
+  kinds: ['collars'],
+  weight: 'deal-breaker',
+  source: 'common-practice',
+  test: onCondition('cracked'),
 };
 
 /** A handle that is bent has been dropped or overloaded, and what it holds may come off. */
@@ -70,4 +97,12 @@ const bentHandle: ItemRule = {
   test: onCondition('bent'),
 };
 
-export const breakRules: readonly ItemRule[] = [crackedFrame, bentFrame, crackedBar, crackedWeight, bentHandle];
+export const breakRules: readonly ItemRule[] = [
+  crackedFrame,
+  bentFrame,
+  crackedBar,
+  crackedWeight,
+  bentHandle,
+  looseHead,
+  brokenCollars,
+];

@@ -105,12 +105,12 @@ const clauseAt = (text: string, place: number): string => {
   return text.slice(start, end);
 };
 
-/** What a dumbbell lies in or is coated with, and what of it is gripped or falls. */
+/** What a weight lies in, what a bar is capped with, and what both are coated with; and what of them is gripped or loaded. */
 const CASING =
-  /\b(?:trays?|stands?|racks?|cradles?|docks?|cases?|boxes|box|dials?|plastic|rubber|coatings?|paint|stickers?|schale|ablage|kunststoff\w*|gummi\w*|lack)\b/i;
-const HELD = /\b(?:handles?|heads?|shafts?|welds?|iron|griffe?|köpfe?|kopf|naht)\b/i;
+  /\b(?:trays?|stands?|racks?|cradles?|docks?|cases?|boxes|box|dials?|plastic|rubber|coatings?|paint|chrome|plating|finish|stickers?|caps?|end-?caps?|schale|endkappen?|kappen?|chrom|ablage|kunststoff\w*|gummi\w*|lack)\b/i;
+const HELD = /\b(?:handles?|heads?|shafts?|sleeves?|welds?|iron|steel|schaft|hülsen?|griffe?|köpfe?|kopf|naht)\b/i;
 
-/** Whether the words of a condition speak of what a weight lies in or is coated with, and not of the weight. */
+/** Whether the words of a condition speak of what a weight or a bar lies in or is coated with, and not of itself. */
 export const isOfCasing = ({ text }: Reading, evidence: readonly Span[]): boolean =>
   evidence.length > 0 &&
   evidence.every(({ start }) => {

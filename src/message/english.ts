@@ -33,6 +33,8 @@ export const ENGLISH: Strings = {
   message_refuse_bar_cracked: "There is a crack in the bar, and I can't train safely with that.",
   message_refuse_handle_bent: 'The handle is bent, and I would rather not lift that.',
   message_refuse_hub: 'The hub has come loose, and I would rather not load that.',
+  message_refuse_head: 'A head is loose on its handle, and I would rather not lift that.',
+  message_refuse_collars: 'The collars do not hold.',
   message_refuse_catches: "What catches the bar is not all there or not sound, and I can't train safely without it.",
   message_refuse_parts: 'Parts of it are missing.',
   message_refuse_part_broken: 'Something on it is bent or broken.',

@@ -38,6 +38,8 @@ export const GERMAN: Strings = {
   message_refuse_bar_cracked: 'In der Stange ist leider ein Riss, und damit kann ich nicht sicher trainieren.',
   message_refuse_handle_bent: 'Der Griff ist leider verbogen, und das möchte ich nicht heben.',
   message_refuse_hub: 'Die Nabe ist leider lose, und das möchte ich nicht belasten.',
+  message_refuse_head: 'Ein Kopf sitzt leider lose auf dem Griff, und das möchte ich nicht heben.',
+  message_refuse_collars: 'Die Verschlüsse halten leider nicht.',
   message_refuse_catches:
     'Was die Stange fängt, ist leider nicht vollständig oder nicht heil, und ohne kann ich nicht sicher trainieren.',
   message_refuse_parts: 'Es fehlen leider Teile.',

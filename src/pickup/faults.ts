@@ -14,7 +14,7 @@ const FAULTS: Readonly<Partial<Record<PickupStepId, Readonly<Partial<Record<Kind
     plate: ['cracked', 'split-hub', 'chipped', 'rust-heavy'],
     bumper: ['cracked', 'split-hub', 'chipped'],
     micro: ['cracked', 'chipped', 'rust-heavy'],
-    dumbbell: HANDLE,
+    dumbbell: ['cracked', 'bent', 'wobbly', 'rust-heavy'],
     kettlebell: ['cracked', 'chipped', 'rust-heavy'],
     bar: ['cracked', 'rust-heavy'],
     'curl-bar': HANDLE,
@@ -23,13 +23,16 @@ const FAULTS: Readonly<Partial<Record<PickupStepId, Readonly<Partial<Record<Kind
   frame: { rack: FRAME, stands: FRAME, storage: ['cracked', 'bent', 'wobbly'] },
   pins: { rack: CATCHES },
   hooks: { stands: CATCHES, bench: CATCHES },
+  collars: { collars: ['cracked'] },
   bench: { bench: ['cracked', 'bent', 'wobbly', 'missing-parts', 'torn', 'home-made'] },
 };
 
 export const faultsOf = (step: PickupStepId, kind: Kind): readonly Condition[] => FAULTS[step]?.[kind] ?? [];
 
 /** Said by the same word elsewhere, but of another part: "cracked" is a weld here, a plate there. Null where the plain word will do. */
-export function faultOn(fault: Condition, kind: Kind): 'frame' | 'bar' | null {
+export function faultOn(fault: Condition, kind: Kind): 'frame' | 'bar' | 'dumbbell' | 'collars' | null {
+  if (kind === 'collars') return 'collars';
+  if (kind === 'dumbbell') return fault === 'wobbly' ? kind : null;
   const frame = kind === 'rack' || kind === 'stands' || kind === 'bench' || kind === 'storage';
   const bar = kind === 'bar' || kind === 'curl-bar' || kind === 'hex-bar';
   if (frame && (fault === 'cracked' || fault === 'bent')) return 'frame';

@@ -29,7 +29,7 @@ export const SCOPES: Readonly<Record<Condition, Scope>> = {
   'stored-outdoors': whole,
   repainted: { told: ANY, lot: PIECES },
   chipped: { told: ANY, lot: PIECES },
-  cracked: { told: ANY, lot: PIECES },
+  cracked: { told: [...ANY, 'collars'], lot: PIECES },
   bent: { ...bars, told: [...bars.told, ...FRAMES] },
   straight: bars,
   spins: bars,

@@ -120,6 +120,8 @@ const CASES: Readonly<Record<string, Case>> = {
   'bent-frame': { up: one('stands', {}, ['bent']), down: one('stands', {}, ['straight']), weight: 'deal-breaker' },
   'cracked-bar': { up: bar({}, ['cracked']), down: bar({}, ['chipped']), weight: 'deal-breaker' },
   'cracked-weight': { up: one('kettlebell', {}, ['cracked']), down: one('kettlebell', {}, ['chipped']), weight: 'deal-breaker' },
+  'loose-head': { up: one('dumbbell', {}, ['wobbly']), down: one('dumbbell', {}, ['chipped']), weight: 'caution' },
+  'broken-collars': { up: one('collars', {}, ['cracked']), down: one('collars', {}, ['new']), weight: 'deal-breaker' },
   'bent-handle': { up: one('dumbbell', {}, ['bent']), down: one('dumbbell', {}, ['rust']), weight: 'deal-breaker' },
   'bar-parts-missing': { up: bar({}, ['missing-parts']), down: bar({}, ['spins']), weight: 'caution' },
   'storage-wobbly': { up: one('storage', {}, ['wobbly']), down: one('storage', {}, ['rust']), weight: 'caution' },

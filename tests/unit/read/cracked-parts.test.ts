@@ -4,7 +4,7 @@ import { evaluate } from '../../../src/evaluate.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
 
-const GRAVE = /^(?:cracked|bent|rack-pins-missing|split-hub)/;
+const GRAVE = /^(?:cracked|bent|broken|rack-pins-missing|split-hub)/;
 /** Grave flags of an ad: kind, flag, and its sentence where it is another than the flag's own. */
 const told = (text: string): string[] => {
   const { flags, reading } = evaluate(listingFromText(text), DEFAULT_SETTINGS);
@@ -30,6 +30,10 @@ describe('a crack or a bend is told of what it is in', () => {
     ['Olympic bar 7 ft, straight, shaft cracked, $50', 'bar cracked-bar deal-breaker'],
     ['Olympic bar 7 ft, the sleeve has a crack, $50', 'bar cracked-bar deal-breaker'],
     ['EZ curl bar, cracked weld, $20', 'curl-bar cracked-bar deal-breaker'],
+    ['Olympic bar 7 ft, straight, cracked end cap, $100', 'bar cracked-bar caution'],
+    ['Olympic bar 7 ft, straight, hairline cracks in the chrome, $100', 'bar cracked-bar caution'],
+    ['Squat rack, a weld broke, $50', 'rack cracked-frame deal-breaker'],
+    ['Olympic bar 7 ft, straight, and broken spring collars, $100', 'collars broken-collars deal-breaker'],
     ['Hex bar, bent, $50', 'hex-bar bent deal-breaker'],
     ['Kettlebell 24 kg, handle cracked, $30', 'kettlebell cracked-weight deal-breaker'],
     ['Pair of 50 lb dumbbells, one handle is cracked, $60', 'dumbbell cracked-weight caution'],

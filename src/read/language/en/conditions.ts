@@ -115,7 +115,7 @@ export const CONDITIONS: readonly Entry[] = [
     'cracked',
   ),
   condition(
-    'cracked|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking|sand leaking|leaks a bit of sand|leaking some sand',
+    'cracked|weld broke|welds broke|weld failed|weld has failed|welds failed|weld let go|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking|sand leaking|leaks a bit of sand|leaking some sand',
     'cracked',
   ),
   [
