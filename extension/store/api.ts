@@ -60,6 +60,23 @@ export interface Removal {
   readonly token: string;
   readonly find: Find;
   readonly removedAt: number;
+  /** How many things of the kit came with it and went with it. */
+  readonly goods: number;
+}
+
+/** The latest removals, and how many there are in all. */
+export interface RemovalPage {
+  readonly rows: readonly Removal[];
+  readonly total: number;
+}
+
+/** What a find was before its status was changed: `putBack` makes it so again. */
+export interface Before {
+  readonly id: string;
+  readonly status: Status;
+  readonly paid: Money | null;
+  /** What had come with it to the kit and left it. */
+  readonly goods: readonly Owned[];
 }
 
 /** A kept find that the ad in front is again. */
@@ -85,19 +102,38 @@ export interface Finds {
     change: { readonly notes?: string; readonly paid?: Money | null; readonly onList?: Find['onList'] },
     now: number,
   ): Promise<Outcome<Find>>;
+  /** As `setStatusOf` for one find. */
   setStatus(id: string, status: Status, now: number): Promise<Outcome<Find>>;
+  /**
+   * Sets the status of many in one write, all or none; those that are gone are passed over. Of a find that is no longer bought the goods
+   * leave the kit, and what was paid is forgotten. Gives what each was before.
+   */
+  setStatusOf(ids: readonly string[], status: Status, now: number): Promise<Outcome<readonly Before[]>>;
+  /** Bought: what was paid, the goods in the kit (in place of any that came with it before), and the status, in one write. Gives what it was before. */
+  buy(id: string, paid: Money, goods: readonly Omit<Owned, 'changedAt'>[], now: number): Promise<Outcome<Before>>;
+  /** Finds as they were before: status, what was paid, and what came with them to the kit. All or none; those that are gone are passed over. */
+  putBack(before: readonly Before[], now: number): Promise<Outcome<null>>;
+  /** As `removeMany` for one find; `not-found` where there is none. */
   remove(id: string, now: number): Promise<Outcome<Removal>>;
+  /** Removes many in one write, all or none, and with what was bought its goods from the kit. Those that are gone are passed over. */
+  removeMany(ids: readonly string[], now: number): Promise<Outcome<readonly Removal[]>>;
   undo(token: string): Promise<Outcome<Find>>;
+  /** Brings back many, all or none. What was purged is passed over; gives how many are back. */
+  undoMany(tokens: readonly string[]): Promise<Outcome<number>>;
   /** Finds kept before there was a word of what they offer, in no order. */
   withoutOffers(): Promise<Outcome<readonly string[]>>;
   /** Adds what finds offer, all at once. It does not make them newer, for the ad is the same. Those that are gone are passed over. */
   putOffers(offers: ReadonlyMap<string, readonly Offer[]>): Promise<Outcome<null>>;
   /** What can be undone, the latest removal first. */
   removals(): Promise<Outcome<readonly Removal[]>>;
+  /** The latest `most` of them, live. */
+  watchRemovals(most: number, seen: Seen<RemovalPage>): Stop;
   /** Deletes for good what was removed before a time; gives how many. */
   purge(before: number): Promise<Outcome<number>>;
   get(id: string): Promise<Outcome<KeptAd>>;
   list(query: ListQuery): Promise<Outcome<FindPage>>;
+  /** Ids of all that match, whatever stretch is asked for, in no order. */
+  matching(query: ListQuery): Promise<Outcome<readonly string[]>>;
   watchList(query: ListQuery, seen: Seen<FindPage>): Stop;
   /** Follows one find; `not-found` once it is removed. */
   watch(id: string, seen: Seen<Find>): Stop;

@@ -77,6 +77,10 @@ function fits({ words, statuses, calls, kinds, fills }: ListQuery): (row: FindRo
     beginnings.every((beginning) => row.words.includes(beginning));
 }
 
+/** Ids of all that match. */
+export const idsOf = (rows: readonly FindRow[], query: ListQuery): readonly string[] =>
+  rows.filter(fits(query)).map(({ id }) => id);
+
 export function pageOf(rows: readonly FindRow[], query: ListQuery, damage: Damage[]): FindPage {
   const matching = rows.filter(fits(query)).map((row) => placed(row, query.order));
   const from = Math.max(0, query.from);

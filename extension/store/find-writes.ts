@@ -1,29 +1,25 @@
-/** Everything that changes a find. Row, bulk and mark change together or not at all. */
+/** Everything that changes a find. Row, bulk and mark change together or not at all. What became of it is in outcome-writes.ts. */
 
 import { adAddress } from '../../src/again/index.ts';
 import { askingOf, withEditedPrice, withPrice } from '../../src/finds/history.ts';
 import { type Find, findSchema } from '../../src/finds/record.ts';
 import { summarise } from '../../src/finds/summary.ts';
-import type { AdToKeep, Finds, Removal } from './api.ts';
-import { type Damage, sound, soundAd, soundFind, taken } from './checked.ts';
+import type { AdToKeep, Finds } from './api.ts';
+import { type Damage, soundAd, soundFind, taken } from './checked.ts';
 import { type Context, present, writing } from './context.ts';
 import type { Database } from './database.ts';
 import { StoreFailure } from './failure.ts';
-import { type Ad, adSchema, type Removed, removedSchema } from './records.ts';
+import { type Ad, adSchema } from './records.ts';
 import { nextRevision } from './row-cache.ts';
 import { markRowOf, rowOf } from './rows.ts';
 
-const PARTS = ['finds', 'ads', 'marks', 'counters'] as const;
+export const PARTS = ['finds', 'ads', 'marks', 'counters'] as const;
 
 const putRow = async (db: Database, find: Find): Promise<unknown> => db.finds.put(rowOf(find, await nextRevision(db)));
 
 /** Puts a find with its bulk and its mark: inside a transaction over the three tables. */
 export async function putFind(db: Database, find: Find, ad: Ad): Promise<void> {
   await Promise.all([putRow(db, find), db.ads.put(ad), db.marks.put(markRowOf(ad))]);
-}
-
-export async function dropFind(db: Database, id: string): Promise<void> {
-  await Promise.all([db.finds.delete(id), db.ads.delete(id), db.marks.delete(id)]);
 }
 
 /** The find and its bulk; throws `not-found`, or `unreadable` with the damage noted. */
@@ -47,11 +43,9 @@ function fromAd({ listing, evaluation }: AdToKeep): Pick<Find, 'title' | 'addres
 }
 
 /** A clock that was set back must not make a change look older than what it changes. */
-const later = (find: Find, now: number): number => Math.max(now, find.changedAt + 1);
+export const later = (find: Find, now: number): number => Math.max(now, find.changedAt + 1);
 
-export function findWrites(
-  context: Context,
-): Pick<Finds, 'keep' | 'refresh' | 'putOffers' | 'update' | 'setStatus' | 'remove' | 'undo' | 'purge'> {
+export function findWrites(context: Context): Pick<Finds, 'keep' | 'refresh' | 'putOffers' | 'update' | 'purge'> {
   const { db } = context;
 
   const change = (id: string, now: number, step: (find: Find) => Find) =>
@@ -94,33 +88,11 @@ export function findWrites(
       }),
 
     update: (id, given, now) => change(id, now, (find) => ({ ...find, ...given })),
-    setStatus: (id, status, now) => change(id, now, (find) => ({ ...find, status })),
-
-    remove: (id, now) =>
-      writing(context, [...PARTS, 'removed'], async (damage): Promise<Removal> => {
-        const { find, ad } = await loadFind(db, id, damage);
-        const removed: Removed = { id, token: crypto.randomUUID(), removedAt: later(find, now), find, ad };
-        await db.removed.put(removed);
-        await dropFind(db, id);
-        return { token: removed.token, find, removedAt: removed.removedAt };
-      }),
-
-    undo: (token) =>
-      writing(context, [...PARTS, 'removed'], async (damage) => {
-        const stored = present(await db.removed.where('token').equals(token).first());
-        const removed = sound(removedSchema, stored, { table: 'removed', key: stored.id }, damage);
-        if (!removed) throw new StoreFailure('unreadable');
-        const { id, find, ad, removedAt } = removed;
-        // Newer than the removal, also for a file that was exported in between.
-        const back = { ...find, changedAt: removedAt + 1 };
-        await putFind(db, back, ad);
-        await db.removed.delete(id);
-        return back;
-      }),
 
     purge: (before) =>
       writing(context, ['removed', 'tombs'], async () => {
         const gone = await db.removed.where('removedAt').below(before).toArray();
+        if (gone.length === 0) return 0;
         await db.tombs.bulkPut(gone.map(({ id, removedAt }) => ({ id: `finds/${id}`, at: removedAt })));
         await db.removed.bulkDelete(gone.map(({ id }) => id));
         return gone.length;

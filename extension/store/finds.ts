@@ -1,14 +1,15 @@
-/** The finds: reading, following, and knowing an ad again. Writing is in find-writes.ts. */
+/** The finds: reading, following, and knowing an ad again. Writing is in find-writes.ts and outcome-writes.ts. */
 import { keysOf, knownAmong, type Mark, markOf, markSchema } from '../../src/again/index.ts';
 import { type Find, STATUSES, type Status } from '../../src/finds/record.ts';
-import type { FindPage, Finds, ListQuery, MetAgain } from './api.ts';
+import type { FindPage, Finds, ListQuery, MetAgain, Removal } from './api.ts';
 import { type Damage, sound, soundFind } from './checked.ts';
 import { type Context, following, present, reading } from './context.ts';
 import type { Database, MarkRow } from './database.ts';
 import { StoreFailure } from './failure.ts';
-import { openingPage, pageOf } from './find-list.ts';
+import { idsOf, openingPage, pageOf } from './find-list.ts';
 import { findWrites, loadFind } from './find-writes.ts';
-import { removedSchema } from './records.ts';
+import { asRemoval, outcomeWrites } from './outcome-writes.ts';
+import { type Removed, removedSchema } from './records.ts';
 import { rowCache } from './row-cache.ts';
 
 async function counts(db: Database): Promise<Record<Status, number>> {
@@ -31,6 +32,14 @@ const soundMarks = (rows: readonly MarkRow[]): (readonly [string, Mark])[] =>
     return parsed.success ? [[id, parsed.data] as const] : [];
   });
 
+const latestRemoved = (db: Database) => db.removed.orderBy('removedAt').reverse();
+
+const soundRemovals = (stored: readonly Removed[], damage: Damage[]): Removal[] =>
+  stored.flatMap((one) => {
+    const removed = sound(removedSchema, one, { table: 'removed', key: one.id }, damage);
+    return removed ? [asRemoval(removed)] : [];
+  });
+
 export function findsOf(context: Context): Finds {
   const { db } = context;
   const { rows, isFilled } = rowCache(db);
@@ -38,20 +47,24 @@ export function findsOf(context: Context): Finds {
     (isFilled() ? null : await openingPage(db, query, damage)) ?? pageOf(await rows(), query, damage);
   return {
     ...findWrites(context),
-    removals: () =>
-      reading(context, async (damage) => {
-        const stored = await db.removed.orderBy('removedAt').reverse().toArray();
-        return stored.flatMap((one) => {
-          const removed = sound(removedSchema, one, { table: 'removed', key: one.id }, damage);
-          return removed ? [{ token: removed.token, find: removed.find, removedAt: removed.removedAt }] : [];
-        });
-      }),
+    ...outcomeWrites(context),
+    removals: () => reading(context, async (damage) => soundRemovals(await latestRemoved(db).toArray(), damage)),
+    watchRemovals: (most, seen) =>
+      following(
+        context,
+        async (damage) => {
+          const [stored, total] = await Promise.all([latestRemoved(db).limit(most).toArray(), db.removed.count()]);
+          return { rows: soundRemovals(stored, damage), total };
+        },
+        seen,
+      ),
     get: (id) =>
       reading(context, async (damage) => {
         const { find, ad } = await loadFind(db, id, damage);
         return { find, listing: ad.listing, edits: ad.edits };
       }),
     list: (query) => reading(context, (damage) => listed(query, damage)),
+    matching: (query) => reading(context, async () => idsOf(await rows(), query)),
     withoutOffers: () =>
       reading(context, async () => (await rows()).flatMap(({ id, find }) => (find?.summary?.offers ? [] : [id]))),
     watchList: (query, seen) => following(context, (damage) => listed(query, damage), seen),

@@ -4,6 +4,7 @@ export { type Find, type Offer, type PricePoint, STATUSES, type Status, type Sum
 export type {
   AdToKeep,
   BadFile,
+  Before,
   FindPage,
   Finds,
   Imported,
@@ -16,6 +17,7 @@ export type {
   Preview,
   Rates,
   Removal,
+  RemovalPage,
   Seen,
   SettingsStore,
   Shelf,

@@ -16,10 +16,6 @@ const atLeastZero = z.number().check(z.nonnegative());
 export const adSchema = z.object({ id: recordId, listing: pageListingSchema, edits: storedEditsSchema });
 export type Ad = z.infer<typeof adSchema>;
 
-/** A find taken off the lists, whole, until it is purged. */
-export const removedSchema = z.object({ id: recordId, token: recordId, removedAt: moment, find: findSchema, ad: adSchema });
-export type Removed = z.infer<typeof removedSchema>;
-
 /** Equipment that the buyer has. */
 export const ownedSchema = z.object({
   id: recordId,
@@ -41,6 +37,17 @@ export const ownedSchema = z.object({
   changedAt: moment,
 });
 export type Owned = z.infer<typeof ownedSchema>;
+
+/** A find taken off the lists, whole, until it is purged; `goods`: what had come with it to the kit. */
+export const removedSchema = z.object({
+  id: recordId,
+  token: recordId,
+  removedAt: moment,
+  find: findSchema,
+  ad: adSchema,
+  goods: z.optional(z.array(ownedSchema)),
+});
+export type Removed = z.infer<typeof removedSchema>;
 
 export const needSchema = z.object({
   id: recordId,

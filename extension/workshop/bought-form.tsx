@@ -1,11 +1,13 @@
 /** "I bought it": asks what was paid, says what goes to the kit, and takes it all back on request. */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { type Sorted, sortGoods } from '../../src/kit/fills.ts';
 import { inMajor, type Money, money } from '../../src/units/money.ts';
 import { NumberField } from '../components/number-field.tsx';
 import { parseAmount } from '../components/parse-input.ts';
-import { useWords } from '../components/speech.ts';
-import { nameAll } from '../panel/item-words.ts';
-import { type Before, buy, ownedFrom, takeBack } from './bought.ts';
+import { useWords, type Words } from '../components/speech.ts';
+import { itemName, nameAll } from '../panel/item-words.ts';
+import type { Before } from '../store/index.ts';
+import { ownedFrom } from './bought.ts';
 import type { OpenFind } from './finds/use-find.ts';
 import type { WorkshopHost } from './host.ts';
 import { useComplaint, useStore } from './use-store.tsx';
@@ -35,15 +37,17 @@ export function Bought({ host, open, asked = false, onDone }: BoughtProps) {
     onDone?.();
   };
   const paidFor = async (paid: Money) => {
-    const was = { status: find.status, paid: find.paid };
-    const moved = checked(await buy(store, find, evaluation.reading, paid, host.now()));
-    if (moved === null) return;
+    const was = checked(await store.finds.buy(find.id, paid, ownedFrom(find, evaluation), host.now()));
+    if (was === null) return;
     setBefore(was);
     done();
   };
   const undo = async () => {
-    const was = before && before.status !== 'bought' ? before : { status: 'going' as const, paid: null };
-    if (checked(await takeBack(store, find.id, was, host.now())) !== null) setBefore(null);
+    const { finds } = store;
+    const known = before !== null && before.status !== 'bought';
+    const back = known ? await finds.putBack([before], host.now()) : await finds.setStatusOf([find.id], 'going', host.now());
+    if (back.ok) setBefore(null);
+    checked<unknown>(back);
   };
   return (
     <div class="bought" ref={place} data-stage={stage}>
@@ -80,6 +84,12 @@ function useFocusOn(place: { readonly current: HTMLElement | null }, stage: stri
 
 const MOST = 1_000_000;
 
+/** "Straight bar", or "1 of 4: Plates, 45 lb" where the others are sound. */
+function unfitName(words: Words, { item, sound, unfit }: Sorted): string {
+  const name = itemName(words, item);
+  return sound === 0 ? name : words.t('bought_some_unfit', { unfit, all: sound + unfit, name });
+}
+
 interface PaidProps {
   readonly open: OpenFind;
   readonly onPaid: (paid: Money) => void;
@@ -89,12 +99,14 @@ interface PaidProps {
 function Paid({ open, onPaid, onLeave }: PaidProps) {
   const words = useWords();
   const { say, t } = words;
-  const { reading, worth } = open.evaluation;
+  const { evaluation } = open;
+  const { reading, worth } = evaluation;
   const { amount, currency, placeholder } = reading.asking;
   const unit = currency?.value ?? worth.currency;
   const [paid, setPaid] = useState<number | null>(amount && !placeholder ? inMajor(amount.value) : null);
-  const goods = ownedFrom(open.find, reading);
-  const kept = reading.items.filter(({ id }) => goods.some((one) => one.id.endsWith(`/${id}`)));
+  const sorted = sortGoods(evaluation);
+  const kept = sorted.flatMap(({ item, sound }) => (sound > 0 ? [item] : []));
+  const unfit = sorted.filter((one) => one.unfit > 0).map((one) => unfitName(words, one));
   return (
     <form
       onSubmit={(event) => {
@@ -119,7 +131,10 @@ function Paid({ open, onPaid, onLeave }: PaidProps) {
         onEmpty={() => setPaid(null)}
         width={8}
       />
-      <p>{kept.length > 0 ? t('bought_goes_to_kit', { goods: nameAll(words, kept) }) : t('bought_nothing_for_kit')}</p>
+      <p data-for-kit>
+        {kept.length > 0 ? t('bought_goes_to_kit', { goods: nameAll(words, kept) }) : t('bought_nothing_for_kit')}
+      </p>
+      {unfit.length > 0 && <p data-not-counted>{t('bought_not_counted', { goods: unfit.join('; ') })}</p>}
       <p class="bought-buttons">
         <button type="submit" class="strong" disabled={paid === null} data-buy>
           {t('bought_buy')}

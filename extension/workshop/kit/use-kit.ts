@@ -16,6 +16,8 @@ export interface OpenKit {
   /** Null while no kit was set up. */
   readonly figures: KitFigures | null;
   readonly needs: readonly NamedNeed[];
+  /** As they are kept, with what was taken off the list. */
+  readonly storedNeeds: readonly Need[];
   readonly owned: readonly Owned[];
   /** Finds that were bought. */
   readonly bought: readonly Find[];
@@ -66,5 +68,16 @@ export function useKit(host: WorkshopHost): OpenKit | null {
   // A tab that was closed between the figures and what follows from them.
   useEffect(() => void write(followFigures), [store]);
   if (!own || !stored || !owned || !page) return null;
-  return { settings: own, figures, needs, owned: things, bought, status, write, save, failed };
+  return {
+    settings: own,
+    figures,
+    needs,
+    storedNeeds: stored.ok ? stored.value : [],
+    owned: things,
+    bought,
+    status,
+    write,
+    save,
+    failed,
+  };
 }

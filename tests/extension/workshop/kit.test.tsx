@@ -114,12 +114,44 @@ describe('needs and owned', () => {
   it('counts what was paid for a find once', async () => {
     const made = await setUp([ad(PLATES)]);
     const find = made.finds[0];
-    const { buy } = await import('../../../extension/workshop/bought.ts');
-    const reading = ad(PLATES).evaluation.reading;
-    if (find) value(await buy(made.store, find, reading, { minor: 14_000, currency: 'USD' }, 9e11));
+    const { ownedFrom } = await import('../../../extension/workshop/bought.ts');
+    const goods = find ? ownedFrom(find, ad(PLATES).evaluation) : [];
+    value(await made.store.finds.buy(find?.id ?? '', { minor: 14_000, currency: 'USD' }, goods, 9e11));
     await lacking(2);
     await shown('[data-money=spent]', says('$140'));
     await shown('[data-owned]', says('paid $140 in all'));
+  });
+
+  it('goes back to the default list, and from there to the buyer’s own', async () => {
+    const made = await setUp();
+    await setTo(await field('default/plate/45lb.pieces'), '10');
+    await lacking(10);
+    await clickOn(await shown('[data-remove="default/bench"]'));
+    await gone('[data-need="default/bench"]');
+    const own = value(await made.store.kit.needs.all()).map(({ changedAt: _, ...need }) => need);
+    await clickOn(await shown('[data-reset]'));
+    await lacking(6);
+    await shown('[data-need="default/bench"]');
+    await clickOn(await shown('.kit-removed [data-undo]'));
+    await lacking(10);
+    await gone('[data-need="default/bench"]');
+    expect(value(await made.store.kit.needs.all()).map(({ changedAt: _, ...need }) => need)).toEqual(own);
+  });
+
+  it('forgets the kit, and gives it back as it was', async () => {
+    const made = await setUp();
+    await setTo(await field('budget'), '900');
+    await setTo(await field('default/plate/45lb.pieces'), '10');
+    await lacking(10);
+    await needOnce(made, (need) => need?.[0]?.pieces === 10);
+    await clickOn(await shown('[data-forget]'));
+    await shown('[data-set-up]');
+    const back = await shown('.kit-removed [data-undo]');
+    expect(document.activeElement).toBe(back);
+    await clickOn(back);
+    await lacking(10);
+    expect((await field('budget')).value).toBe('900');
+    await needOnce(made, (need) => need?.[0]?.pieces === 10);
   });
 
   it('forgets the kit: no limit again, what is owned stays', async () => {
