@@ -1,28 +1,33 @@
-/** What was taken off, and the way back. */
+/** What was done last, and the way back. */
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { useWords } from '../../components/speech.ts';
+import { useWords } from '../components/speech.ts';
 
 export interface Undo {
   readonly removed: (name: string, back: () => void) => void;
+  /** In words of its own. The focus stays where it is unless `focus`. */
+  readonly done: (words: string, back: () => void, focus?: boolean) => void;
+  readonly forget: () => void;
   readonly line: ComponentChildren;
 }
 
 export function useUndo(): Undo {
   const { t } = useWords();
-  const [last, setLast] = useState<{ readonly name: string; readonly back: () => void } | null>(null);
+  const [last, setLast] = useState<{ readonly words: string; readonly back: () => void; readonly focus: boolean } | null>(null);
   const button = useRef<HTMLButtonElement>(null);
   // The button that was pressed is gone with its line: the focus goes where the next step is.
   useEffect(() => {
-    if (last) button.current?.focus();
+    if (last?.focus) button.current?.focus();
   }, [last]);
   return {
-    removed: (name, back) => setLast({ name, back }),
+    removed: (name, back) => setLast({ words: t('kit_removed', { name }), back, focus: true }),
+    done: (words, back, focus = false) => setLast({ words, back, focus }),
+    forget: () => setLast(null),
     line: (
       <p role="status" class={last ? 'kit-removed' : undefined}>
         {last && (
           <>
-            {t('kit_removed', { name: last.name })}{' '}
+            {last.words}{' '}
             <button
               type="button"
               ref={button}

@@ -4,6 +4,7 @@ import { useContext, useEffect, useState } from 'preact/hooks';
 import { useWords } from '../components/speech.ts';
 import { applyTheme } from '../components/theme.ts';
 import { failureMessage, type OpenStore, type Outcome, type Stop, type Store } from '../store/index.ts';
+import { purgeOld } from './finds/purge.ts';
 import type { WorkshopHost } from './host.ts';
 
 const Opened = createContext<Store | null>(null);
@@ -37,11 +38,12 @@ export function WithStore({ host, children }: { readonly host: WorkshopHost; rea
   );
 }
 
-/** The going rate follows the finds, and what is lacking the kit, while a screen is open. */
+/** The going rate follows the finds, and what is lacking the kit, while a screen is open; what was removed long ago is deleted. */
 function following(store: Store, host: WorkshopHost): Stop {
   const stops: Stop[] = [];
   let wanted = true;
   const start = (follow: (store: Store, clock: () => number) => Stop) => void (wanted && stops.push(follow(store, host.now)));
+  void purgeOld(store, host.now());
   import('../store/learning.ts').then(({ keepLearning }) => start(keepLearning));
   import('../store/kit-need.ts').then(({ keepFollowingKit }) => start(keepFollowingKit));
   return () => {

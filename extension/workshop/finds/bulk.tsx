@@ -1,10 +1,12 @@
-/** What can be done with the finds that are chosen, and taking back what was removed. */
-import { useState } from 'preact/hooks';
+/** What can be done with the finds that are chosen, and taking it back. Each is one write, however many there are. */
+import { useRef, useState } from 'preact/hooks';
 import { ChoiceField } from '../../components/choice-field.tsx';
 import { useWords } from '../../components/speech.ts';
 import { STATUSES } from '../../store/index.ts';
 import type { WorkshopHost } from '../host.ts';
 import { addressOf } from '../route.ts';
+import { Sure } from '../sure.tsx';
+import { useUndo } from '../undo.tsx';
 import { useComplaint, useStore } from '../use-store.tsx';
 
 export interface BulkProps {
@@ -18,37 +20,59 @@ export interface BulkProps {
 /** Side by side has room for so many columns. */
 export const MOST_COLUMNS = 5;
 
+/** Bought is none of them: for that each is asked what was paid. */
+const FOR_MANY = STATUSES.filter((status) => status !== 'bought');
+
 export function Bulk({ host, chosen, total, onChooseAll, onDone }: BulkProps) {
   const { t } = useWords();
   const { finds } = useStore();
   const { complaint, checked } = useComplaint();
-  const [removed, setRemoved] = useState<readonly string[]>([]);
+  const undo = useUndo();
+  const [busy, setBusy] = useState(false);
+  const [bought, setBought] = useState(0);
+  const writing = useRef(false);
   const ids = [...chosen];
-  /** Does it to one after the other, and stops at the first that fails. */
-  const each = async <T,>(work: (id: string) => Promise<T | null>): Promise<readonly T[]> => {
-    const done: T[] = [];
-    for (const id of ids) {
-      const result = await work(id);
-      if (result === null) break;
-      done.push(result);
-    }
-    return done;
+  /** One after the other; what is pressed meanwhile is not heard. */
+  const work = async (write: () => Promise<void>) => {
+    if (writing.current) return;
+    writing.current = true;
+    setBusy(true);
+    await write().finally(() => {
+      writing.current = false;
+      setBusy(false);
+    });
   };
   const setStatus = async (value: string) => {
-    const status = STATUSES.find((one) => one === value);
-    if (status) await each(async (id) => checked(await finds.setStatus(id, status, host.now())));
+    const status = FOR_MANY.find((one) => one === value);
+    const before = status && checked(await finds.setStatusOf(ids, status, host.now()));
+    if (!status || !before) return;
+    const left = before.filter((one) => one.status === 'bought').length;
+    const words = [
+      t('finds_status_set', { n: before.length, status: t(`finds_status_${status}`) }),
+      left > 0 ? t('finds_unbought', { n: left }) : '',
+    ];
+    undo.done(words.join(' ').trim(), () => void work(async () => void checked(await finds.putBack(before, host.now()))));
   };
   const remove = async () => {
-    const removals = await each(async (id) => checked(await finds.remove(id, host.now())));
-    setRemoved(removals.map(({ token }) => token));
+    setBought(0);
+    const removals = checked(await finds.removeMany(ids, host.now()));
+    if (removals === null) return;
+    const tokens = removals.map(({ token }) => token);
+    undo.done(
+      t('finds_removed', { n: tokens.length }),
+      () => void work(async () => void checked(await finds.undoMany(tokens))),
+      true,
+    );
     onDone();
   };
-  const undo = async () => {
-    for (const token of removed) if (checked(await finds.undo(token)) === null) return;
-    setRemoved([]);
+  const askToRemove = async () => {
+    const ofThem = checked(await finds.matching({ order: 'kept', descending: false, statuses: ['bought'], from: 0, count: 0 }));
+    const count = ofThem?.filter((id) => chosen.has(id)).length ?? 0;
+    if (count > 0) setBought(count);
+    else if (ofThem) await remove();
   };
   return (
-    <div class="bulk">
+    <div class="bulk" aria-busy={busy}>
       {total > 0 && (
         <button type="button" data-all onClick={ids.length > 0 ? onDone : onChooseAll}>
           {t(ids.length > 0 ? 'finds_choose_none' : 'finds_choose_all')}
@@ -64,28 +88,30 @@ export function Bulk({ host, chosen, total, onChooseAll, onDone }: BulkProps) {
             value=""
             options={[
               { value: '', words: t('finds_set_status_to') },
-              ...STATUSES.map((status) => ({ value: status, words: t(`finds_status_${status}`) })),
+              ...FOR_MANY.map((status) => ({ value: status, words: t(`finds_status_${status}`) })),
             ]}
-            onChoice={(value) => void setStatus(value)}
+            onChoice={(value) => void work(() => setStatus(value))}
           />
           {ids.length >= 2 && ids.length <= MOST_COLUMNS ? (
             <a href={addressOf('side-by-side', ids.join(','))}>{t('finds_compare')}</a>
           ) : (
             <span class="quiet">{t('finds_compare_how', { most: MOST_COLUMNS })}</span>
           )}
-          <button type="button" data-remove onClick={() => void remove()}>
+          <button type="button" data-remove onClick={() => void work(askToRemove)}>
             {t('finds_remove')}
           </button>
         </>
       )}
-      {removed.length > 0 && (
-        <span role="status">
-          {t('finds_removed', { n: removed.length })}{' '}
-          <button type="button" data-undo onClick={() => void undo()}>
-            {t('finds_undo')}
-          </button>
-        </span>
+      {bought > 0 && ids.length > 0 && (
+        <Sure
+          words={t('finds_remove_bought', { n: bought })}
+          yes={t('finds_remove_sure')}
+          onYes={() => void work(remove)}
+          onNo={() => setBought(0)}
+        />
       )}
+      {busy && <span role="status">{t('finds_working')}</span>}
+      {undo.line}
       {complaint && <p role="alert">{complaint}</p>}
     </div>
   );

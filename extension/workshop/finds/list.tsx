@@ -1,5 +1,5 @@
 /** The list of finds: what is looked for, the rows, and what can be done with those that are chosen. */
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import { useWords } from '../../components/speech.ts';
 import { type FindPage, failureMessage } from '../../store/index.ts';
@@ -11,6 +11,7 @@ import { useStore } from '../use-store.tsx';
 import { Bulk } from './bulk.tsx';
 import { FillsKit, useLacking } from './fills-kit.tsx';
 import { isFiltered, queryOf, type Wanted } from './query.ts';
+import { RemovedLink } from './removed.tsx';
 import { Rows } from './rows.tsx';
 import { Toolbar, type ToolbarProps } from './toolbar.tsx';
 import type { Stretch } from './window.ts';
@@ -50,9 +51,22 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
     setChosen(next);
   };
   const chooseAll = async () => {
-    const all = await store.finds.list(queryOf(wanted, lacking ?? [], 0, Number.MAX_SAFE_INTEGER));
-    if (all.ok) setChosen(new Set(all.value.rows.map(({ id }) => id)));
+    const all = await store.finds.matching(query);
+    if (all.ok) setChosen(new Set(all.value));
   };
+  useEffect(() => {
+    if (chosen.size === 0) return;
+    let here = true;
+    // What is no longer listed is no longer chosen: nobody changes what they do not see.
+    store.finds.matching(query).then((all) => {
+      if (!here || !all.ok) return;
+      const listed = new Set(all.value);
+      setChosen((now) => ([...now].every((id) => listed.has(id)) ? now : new Set([...now].filter((id) => listed.has(id)))));
+    });
+    return () => {
+      here = false;
+    };
+  }, [outcome]);
   const change = (next: Wanted) => {
     setStretch(FIRST);
     onWanted(next);
@@ -81,6 +95,7 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
           onStretch={(next) => (next.from === from && next.count === count) || setStretch(next)}
         />
       )}
+      <RemovedLink />
     </>
   );
 }

@@ -1,13 +1,14 @@
 /** One find: what became of it, the ad's history, and the whole answer as the panel gives it. */
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { ChoiceField } from '../../components/choice-field.tsx';
 import { useWords } from '../../components/speech.ts';
 import { Answer } from '../../panel/answer.tsx';
 import { Editing } from '../../panel/edits.ts';
-import { STATUSES } from '../../store/index.ts';
+import { STATUSES, type Status } from '../../store/index.ts';
 import { Bought } from '../bought-form.tsx';
 import type { WorkshopHost } from '../host.ts';
 import { addressOf } from '../route.ts';
+import { useUndo } from '../undo.tsx';
 import { useComplaint, useStore } from '../use-store.tsx';
 import { History } from './history.tsx';
 import { Notes } from './notes.tsx';
@@ -41,6 +42,17 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
   const { complaint, checked } = useComplaint();
   const { find, session, settings, evaluation, edits } = open;
   const [buying, setBuying] = useState(false);
+  const undo = useUndo();
+  const setStatus = async (status: Status) => {
+    const before = checked(await finds.setStatusOf([find.id], status, host.now()));
+    const left = before?.filter((one) => one.status === 'bought') ?? [];
+    if (left.length === 0) return;
+    undo.done(t('finds_unbought_this'), async () => void checked(await finds.putBack(left, host.now())));
+  };
+  // Bought again: what was before is no way back any more.
+  useEffect(() => {
+    if (find.status === 'bought') undo.forget();
+  }, [find.status]);
   const [unit, setUnit] = useState(session.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi'));
   return (
     <div class="one-find">
@@ -65,9 +77,10 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
             const status = STATUSES.find((one) => one === value);
             // Bought asks what was paid first; the status follows when that is said.
             setBuying(status === 'bought');
-            if (status && status !== 'bought') checked(await finds.setStatus(find.id, status, host.now()));
+            if (status && status !== 'bought') await setStatus(status);
           }}
         />
+        {undo.line}
         {complaint && <p role="alert">{complaint}</p>}
         <Bought host={host} open={open} asked={buying} onDone={() => setBuying(false)} />
         <p>

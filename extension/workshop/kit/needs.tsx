@@ -5,10 +5,10 @@ import { plateUnit } from '../../../src/kit/need-list.ts';
 import type { KitStatus, NeedLine } from '../../../src/kit/status.ts';
 import { useWords } from '../../components/speech.ts';
 import { keyTail } from '../../panel/item-words.ts';
-import { resetNeeds } from './save.ts';
+import { useUndo } from '../undo.tsx';
+import { putBackNeeds, resetNeeds } from './save.ts';
 import { type Described, isTold, PiecesField, ThingFields } from './thing-fields.tsx';
 import { countedName, thingName } from './thing-words.ts';
-import { useUndo } from './undo.tsx';
 import type { OpenKit } from './use-kit.ts';
 
 export function Needs({ kit, status }: { readonly kit: OpenKit; readonly status: KitStatus }) {
@@ -20,6 +20,11 @@ export function Needs({ kit, status }: { readonly kit: OpenKit; readonly status:
   const remove = async (need: NamedNeed) => {
     // Kept with no pieces, so that it does not come back when the figures change.
     if (await put(need, 0)) undo.removed(thingName(words, need), () => void put(need, need.pieces));
+  };
+  const reset = async () => {
+    const was = kit.storedNeeds;
+    if (await kit.write(resetNeeds))
+      undo.done(t('kit_reset_done'), () => void kit.write((store, now) => putBackNeeds(store, was, now)));
   };
   const { surplus } = status;
   return (
@@ -43,7 +48,7 @@ export function Needs({ kit, status }: { readonly kit: OpenKit; readonly status:
       )}
       <AddNeed kit={kit} />
       <p>
-        <button type="button" class="bare" data-reset onClick={() => void kit.write(resetNeeds)}>
+        <button type="button" class="bare" data-reset onClick={() => void reset()}>
           {t('kit_reset')}
         </button>
       </p>

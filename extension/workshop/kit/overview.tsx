@@ -3,12 +3,13 @@
 import { Announcer } from '../../components/announcer.tsx';
 import { useWords } from '../../components/speech.ts';
 import type { WorkshopHost } from '../host.ts';
+import { useUndo } from '../undo.tsx';
 import { Answer } from './answer.tsx';
 import { Figures } from './figures.tsx';
 import { Money } from './money.tsx';
 import { Needs } from './needs.tsx';
 import { OwnedList } from './owned.tsx';
-import { forgetKit, saveFigures } from './save.ts';
+import { forgetKit, putBackKit, saveFigures } from './save.ts';
 import { countedName } from './thing-words.ts';
 import type { OpenKit } from './use-kit.ts';
 
@@ -16,9 +17,16 @@ export function Overview({ host, kit }: { readonly host: WorkshopHost; readonly 
   const words = useWords();
   const { t } = words;
   const { figures, status, write } = kit;
+  const undo = useUndo();
+  const forget = async () => {
+    const { settings, storedNeeds } = kit;
+    if (!(await write(forgetKit))) return;
+    undo.done(t('kit_forgotten'), () => void write((store, now) => putBackKit(store, settings, storedNeeds, now)), true);
+  };
   if (figures === null || status === null) {
     return (
       <>
+        {undo.line}
         <p>{t('kit_start')}</p>
         <Figures kit={kit} />
         <p>
@@ -47,7 +55,7 @@ export function Overview({ host, kit }: { readonly host: WorkshopHost; readonly 
         <h2 id="kit-figures">{t('kit_figures')}</h2>
         <Figures kit={kit} />
         <p>
-          <button type="button" class="bare" data-forget onClick={() => void write(forgetKit)}>
+          <button type="button" class="bare" data-forget onClick={() => void forget()}>
             {t('kit_forget')}
           </button>{' '}
           <span class="quiet">{t('kit_forget_why')}</span>

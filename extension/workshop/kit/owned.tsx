@@ -6,10 +6,10 @@ import type { Owned } from '../../store/index.ts';
 import { foundIn } from '../bought.ts';
 import type { WorkshopHost } from '../host.ts';
 import { addressOf } from '../route.ts';
+import { useUndo } from '../undo.tsx';
 import { OwnedForm } from './owned-form.tsx';
 import { freshOwned } from './save.ts';
 import { countedName } from './thing-words.ts';
-import { useUndo } from './undo.tsx';
 import type { OpenKit } from './use-kit.ts';
 
 export interface OwnedListProps {

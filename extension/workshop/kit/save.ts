@@ -1,7 +1,7 @@
 /** What the Kit screen writes. */
 import { type ListChange, listChange } from '../../../src/kit/need-list.ts';
 import type { KitFigures, Settings } from '../../../src/listing/settings.ts';
-import type { Outcome, Owned, Store } from '../../store/index.ts';
+import type { Need, Outcome, Owned, Store } from '../../store/index.ts';
 
 /** The figures to begin with, by what the settings say already. */
 export const firstFigures = ({ unit, loadLb }: Settings): KitFigures => ({
@@ -61,6 +61,30 @@ export async function saveFigures(store: Store, change: Partial<KitFigures>, now
 
 /** The default list again: what the buyer set, added or took off is forgotten. */
 export const resetNeeds = (store: Store, now: number): Promise<Outcome<unknown>> => followFigures(store, now, true);
+
+/** The list as it was. */
+export async function putBackNeeds(store: Store, was: readonly Need[], now: number): Promise<Outcome<unknown>> {
+  const stored = await store.kit.needs.all();
+  if (!stored.ok) return stored;
+  const known = new Set(was.map(({ id }) => id));
+  const gone = stored.value.flatMap(({ id }) => (known.has(id) ? [] : [id]));
+  return store.kit.needs.change(
+    was.map(({ changedAt: _, ...need }) => need),
+    gone,
+    now,
+  );
+}
+
+/** What `forgetKit` took away, given back. */
+export async function putBackKit(
+  store: Store,
+  { kit, need }: Settings,
+  was: readonly Need[],
+  now: number,
+): Promise<Outcome<unknown>> {
+  const saved = await store.settings.change(() => ({ kit, need }), now);
+  return saved.ok ? putBackNeeds(store, was, now) : saved;
+}
 
 /** No kit any more: no needs, and no limit to what an ad may offer. What is owned stays. */
 export async function forgetKit(store: Store, now: number): Promise<Outcome<unknown>> {

@@ -4,6 +4,7 @@ import { useWords } from '../../components/speech.ts';
 import { today } from '../../components/today.ts';
 import type { SetAside as Aside } from '../../store/index.ts';
 import type { WorkshopHost } from '../host.ts';
+import { Sure } from '../sure.tsx';
 import { useLive } from '../use-live.ts';
 import { useComplaint, useStore } from '../use-store.tsx';
 
@@ -21,6 +22,7 @@ export function SetAside({ host }: { readonly host: WorkshopHost }) {
   const store = useStore();
   const { complaint, checked } = useComplaint();
   const [records, setRecords] = useState<readonly Aside[]>([]);
+  const [dropping, setDropping] = useState<string | null>(null);
   const [found, setFound] = useState<number | null>(null);
   const count = useLive<number>(store.setAside.watch, [store]);
   useEffect(() => {
@@ -70,10 +72,18 @@ export function SetAside({ host }: { readonly host: WorkshopHost }) {
                 {t('settings_aside_export')}
                 <span class="unseen">: {record.key}</span>
               </button>{' '}
-              <button type="button" class="bare" data-drop onClick={async () => checked(await store.setAside.drop(record.id))}>
+              <button type="button" class="bare" data-drop onClick={() => setDropping(record.id)}>
                 {t('settings_aside_drop')}
                 <span class="unseen">: {record.key}</span>
               </button>
+              {dropping === record.id && (
+                <Sure
+                  words={t('settings_aside_sure')}
+                  yes={t('settings_aside_drop')}
+                  onYes={async () => checked(await store.setAside.drop(record.id))}
+                  onNo={() => setDropping(null)}
+                />
+              )}
             </li>
           ))}
         </ul>

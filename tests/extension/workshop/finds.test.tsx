@@ -1,8 +1,13 @@
 import 'fake-indexeddb/auto';
-import { describe, expect, it } from 'vitest';
+import { render } from 'preact';
+import { act } from 'preact/test-utils';
+import { describe, expect, it, vi } from 'vitest';
+import { ownedFrom } from '../../../extension/workshop/bought.ts';
+import { purgeOld } from '../../../extension/workshop/finds/purge.ts';
 import { movedBy, ROW_REM, scrolledTo, stretchAt } from '../../../extension/workshop/finds/window.ts';
+import { Workshop } from '../../../extension/workshop/workshop.tsx';
 import { ad, value } from '../store/making.ts';
-import { clickOn, NOW, openWorkshop, press, says, setTo, shown } from './open.tsx';
+import { clickOn, go, NOW, openWorkshop, press, says, setTo, shown } from './open.tsx';
 
 const CHEAP = ad('4 x 45 lb olympic plates, cast iron, $120 for all, pick up in Elmwick', null, 'Iron plates');
 const DEAR = ad('4 x 45 lb olympic plates, cast iron, $400 for all', null, 'Dear plates');
@@ -82,6 +87,34 @@ describe('the list of finds', () => {
     expect(kept.find.status).toBe('asked');
   });
 
+  it('what a filter hides is no longer chosen, and not removed', async () => {
+    const { store } = await openWorkshop([DEAR, CHEAP, BAR]);
+    await row('Dear plates');
+    await clickOn(await shown('[data-all]'));
+    await shown('.bulk', says('3 chosen'));
+    await setTo(await shown<HTMLInputElement>('[data-path=words]'), 'elmw');
+    await shown('.bulk', says('1 chosen'));
+    await setTo(await shown<HTMLInputElement>('[data-path=words]'), '');
+    await row('Dear plates');
+    await shown('.bulk', says('1 chosen'));
+    await clickOn(await shown('[data-remove]'));
+    await shown('[role=status]', says('2 finds'));
+    expect(value(await store.finds.removals()).map(({ find }) => find.title)).toEqual(['Iron plates']);
+  });
+
+  it('many are one write', async () => {
+    const { store } = await openWorkshop([DEAR, CHEAP, BAR]);
+    const many = vi.spyOn(store.finds, 'setStatusOf');
+    const removed = vi.spyOn(store.finds, 'removeMany');
+    await row('Dear plates');
+    await clickOn(await shown('[data-all]'));
+    await setTo(await shown<HTMLSelectElement>('[data-path=set-status]'), 'gone');
+    await shown('.bulk', says('3 finds are now “gone”'));
+    await clickOn(await shown('[data-remove]'));
+    await shown('.bulk', says('3 finds removed'));
+    expect([many.mock.calls.length, removed.mock.calls.length]).toEqual([1, 1]);
+  });
+
   it('chooses all that match, also those not drawn', async () => {
     await openWorkshop(
       Array.from({ length: 60 }, (_, index) => ({ ...CHEAP, listing: { ...CHEAP.listing, title: `Lot ${index}` } })),
@@ -95,6 +128,116 @@ describe('the list of finds', () => {
     await openWorkshop([ad('4 x 45 lb plates $100', 'javascript:alert(1)', '<img src=x onerror=alert(1)>')]);
     await row('<img src=x');
     expect(document.querySelector('main img')).toBeNull();
+  });
+});
+
+describe('what was bought', () => {
+  const PAID = { minor: 12_000, currency: 'USD' };
+  async function bought() {
+    const made = await openWorkshop([DEAR, CHEAP]);
+    const [, find] = made.finds;
+    if (!find) throw new Error('no find');
+    value(await made.store.finds.buy(find.id, PAID, ownedFrom(find, CHEAP.evaluation), NOW + 1e6));
+    const stands = async () => {
+      const owned = value(await made.store.kit.owned.all()).length;
+      const { status, paid } = value(await made.store.finds.get(find.id)).find;
+      return [owned, status, paid?.minor ?? null];
+    };
+    return { ...made, id: find.id, stands };
+  }
+
+  it('is no status for many at once', async () => {
+    await bought();
+    await choose('Dear plates');
+    const options = [...(await shown<HTMLSelectElement>('[data-path=set-status]')).options].map(({ value }) => value);
+    expect(options).toEqual(['', 'new', 'asked', 'going', 'gone']);
+  });
+
+  it('leaves the kit with another status for many, is told, and comes back', async () => {
+    const { stands } = await bought();
+    await choose('Iron plates');
+    await choose('Dear plates');
+    await setTo(await shown<HTMLSelectElement>('[data-path=set-status]'), 'gone');
+    await shown('.bulk', says('1 of them had been bought'));
+    expect(await stands()).toEqual([0, 'gone', null]);
+    await clickOn(await shown('.bulk [data-undo]'));
+    await shown('[data-find]', says(/Iron plates.*bought$/));
+    expect(await stands()).toEqual([1, 'bought', 12_000]);
+  });
+
+  it('leaves the kit with another status of its own, is told, and comes back', async () => {
+    const { store, id, stands } = await bought();
+    await go(`#finds/${id}`);
+    await shown('[data-stage=settled]');
+    await setTo(await shown<HTMLSelectElement>('[data-path=status]'), 'gone');
+    await shown('.one-find [role=status]', says('No longer bought'));
+    expect(await stands()).toEqual([0, 'gone', null]);
+    await clickOn(await shown('.one-find [data-undo]'));
+    await shown('[data-stage=settled]', says('Bought for $120'));
+    expect(await stands()).toEqual([1, 'bought', 12_000]);
+    await setTo(await shown<HTMLSelectElement>('[data-path=status]'), 'gone');
+    await shown('.one-find .kit-removed');
+    value(await store.finds.buy(id, PAID, [], NOW + 2e6));
+    await shown('[data-stage=settled]');
+    await shown('.one-find', (one) => one.querySelector('.kit-removed') === null);
+  });
+
+  it('is asked about before it is removed, and comes back with its goods', async () => {
+    const { stands, id } = await bought();
+    await choose('Iron plates');
+    (await shown('[data-remove]')).focus();
+    await clickOn(await shown('[data-remove]'));
+    await shown('.bulk [role=alert]', says('1 of them was bought'));
+    await clickOn(await shown('[data-not-sure]'));
+    expect(document.querySelector('.bulk [role=alert]')).toBeNull();
+    expect(document.activeElement?.matches('[data-remove]')).toBe(true);
+    expect(await stands()).toEqual([1, 'bought', 12_000]);
+    await clickOn(await shown('[data-remove]'));
+    await clickOn(await shown('[data-sure]'));
+    await shown('.bulk', says('1 find removed'));
+    await go('#finds/removed');
+    await shown(`[data-removal="${id}"]`, says('with 1 thing of your kit'));
+    await clickOn(await shown(`[data-removal="${id}"] [data-undo]`));
+    await shown('main p', says('Among your finds again: Iron plates'));
+    expect(await stands()).toEqual([1, 'bought', 12_000]);
+  });
+});
+
+describe('what was removed', () => {
+  it('is listed, the latest first, comes back, and is deleted after 30 days', async () => {
+    const { store, finds, host } = await openWorkshop([DEAR, CHEAP, BAR]);
+    const [dear, cheap] = finds.map(({ id }) => id);
+    expect(document.querySelector('[data-removed-link]')).toBeNull();
+    value(await store.finds.remove(dear ?? '', host.now()));
+    value(await store.finds.remove(cheap ?? '', host.now() + 1));
+    await shown('[data-removed-link]', says('2 removed finds'));
+    await go('#finds/removed');
+    await shown(`[data-removal="${cheap}"]`);
+    expect([...document.querySelectorAll<HTMLElement>('[data-removal]')].map(({ dataset }) => dataset.removal)).toEqual([
+      cheap,
+      dear,
+    ]);
+    await clickOn(await shown(`[data-removal="${dear}"] [data-undo]`));
+    await shown('main p', says('Among your finds again: Dear plates'));
+    expect(document.activeElement?.tagName).toBe('H2');
+    expect(value(await store.finds.get(dear ?? '')).find.title).toBe('Dear plates');
+    const DAY = 86_400_000;
+    await purgeOld(store, host.now() + 29 * DAY);
+    expect(value(await store.finds.removals())).toHaveLength(1);
+    await purgeOld(store, host.now() + 31 * DAY);
+    await shown('main p', says('Nothing is removed'));
+  });
+
+  it('goes for good when a screen is opened later', async () => {
+    const made = await openWorkshop([DEAR]);
+    await row('Dear plates');
+    value(await made.store.finds.remove(made.finds[0]?.id ?? '', NOW - 40 * 86_400_000));
+    // A find is never removed before it was changed last.
+    expect(value(await made.store.finds.removals())).toHaveLength(1);
+    const later = { ...made.host, now: () => NOW + 40 * 86_400_000 };
+    document.body.replaceChildren(document.createElement('div'));
+    await act(async () => render(<Workshop host={later} />, document.body.firstElementChild as Element));
+    await vi.waitFor(async () => expect(value(await made.store.finds.removals())).toEqual([]));
   });
 });
 

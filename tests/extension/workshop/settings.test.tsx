@@ -230,7 +230,14 @@ describe('data', () => {
     expect(document.querySelector('main img')).toBeNull();
     await clickOn(await shown('[data-aside] [data-save]'));
     expect(vi.mocked(host.download).mock.calls[0]?.[2]).toContain('"a": 1');
+    // There is no way back, so it is asked first; "no" leaves it.
+    (await shown('[data-aside] [data-drop]')).focus();
     await clickOn(await shown('[data-aside] [data-drop]'));
+    await clickOn(await shown('[data-aside] [data-not-sure]'));
+    expect(document.activeElement?.matches('[data-drop]')).toBe(true);
+    expect(value(await store.setAside.all())).toHaveLength(1);
+    await clickOn(await shown('[data-aside] [data-drop]'));
+    await clickOn(await shown('[data-aside] [data-sure]'));
     await shown('[data-setting=aside]', says('None.'));
   });
 });
