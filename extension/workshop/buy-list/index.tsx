@@ -19,7 +19,7 @@ import { namesOf } from './names.ts';
 import { Others } from './others.tsx';
 import { Progress } from './progress.tsx';
 import { Trips } from './trips.tsx';
-import { useBuyList } from './use-buy-list.ts';
+import { leastOf, useBuyList } from './use-buy-list.ts';
 import { useKitNeeds } from './use-kit-needs.ts';
 
 const ALL: ListQuery = { order: 'kept', descending: false, from: 0, count: 100_000 };
@@ -45,7 +45,7 @@ function Opened({ host }: Pick<ScreenProps, 'host'>) {
   const choices = useChoices(store, host, open);
   const complete = needs !== null && needs.status.open.length === 0;
   const ready = kit !== null && needs !== null && page?.ok === true && !complete;
-  const { stage, worked, stop, again } = useBuyList(
+  const { stage, worked, stop, again, askCut, asking } = useBuyList(
     host,
     ready ? { finds: open, kit: needs, settings: kit.settings, choices } : null,
   );
@@ -82,7 +82,7 @@ function Opened({ host }: Pick<ScreenProps, 'host'>) {
               <Trips worked={worked} trips={lines.trips} names={names} choices={choices} />
               <Fresh fresh={found.kit.fresh} worked={worked} names={names} />
               <Drive places={lines.trips.map(({ place }) => place)} settings={worked.settings} names={names} />
-              <Others best={found.kit} others={worked.others} names={names} />
+              <Others best={found.kit} others={worked.others} least={leastOf(found)} names={names} />
             </>
           )}
           <LeftOut
@@ -91,7 +91,9 @@ function Opened({ host }: Pick<ScreenProps, 'host'>) {
             chosen={found?.kit.chosen ?? []}
             names={names}
             choices={choices}
-            pending={stage.at !== 'done' && stage.at !== 'stopped'}
+            pending={stage.at !== 'done' && stage.at !== 'stopped' && stage.at !== 'failed'}
+            askCut={askCut}
+            asking={asking}
           />
         </>
       )}

@@ -1,4 +1,5 @@
 /** Ads that are not on the list: at which price each would be, or why it is out of question. */
+import { useState } from 'preact/hooks';
 import type { Barred } from '../../../src/kit/buy-list/consider.ts';
 import { offered } from '../../../src/kit/buy-list/market-of.ts';
 import type { PriceCut } from '../../../src/kit/buy-list/others.ts';
@@ -7,7 +8,7 @@ import type { Find } from '../../store/index.ts';
 import { addressOf } from '../route.ts';
 import type { ChoicesMade } from './choices.ts';
 import type { Names } from './names.ts';
-import type { Worked } from './use-buy-list.ts';
+import { MOST_CUTS, type Worked } from './use-buy-list.ts';
 
 export interface LeftOutProps {
   readonly worked: Worked;
@@ -18,27 +19,33 @@ export interface LeftOutProps {
   readonly choices: ChoicesMade;
   /** Prices are still being worked out. */
   readonly pending: boolean;
+  readonly askCut: (offer: string) => void;
+  readonly asking: string | null;
 }
 
 function cutWords({ t }: Words, price: number, cut: PriceCut | undefined, pending: boolean, { money }: Names): string {
-  if (cut === undefined) return t(pending ? 'buy_cut_pending' : 'buy_cut_far');
+  if (cut === undefined) return t(pending ? 'buy_cut_pending' : 'buy_cut_unknown');
   if (cut.cut === null) return t('buy_cut_never');
   return t('buy_cut', { price: money(price - cut.cut), asked: money(price) });
 }
 
-export function LeftOut({ worked, past, chosen, names, choices, pending }: LeftOutProps) {
+export function LeftOut({ worked, past, chosen, names, choices, pending, askCut, asking }: LeftOutProps) {
   const words = useWords();
   const { t } = words;
   const { left, cuts, made, considered } = worked;
-  const waiting = left.slice(0, cuts.size + (pending ? 1 : 0));
+  const [asked, setAsked] = useState<string | null>(null);
+  const told = asked !== null && cuts.has(asked) ? asked : null;
   const bought = new Set(chosen.map((id) => offered(id).find));
-  const inLeft = new Set(left.map((id) => offered(id).find));
+  // Where the list was not found, or what else there is not yet: whatever fills something, in no order.
+  const useful = made.market.offers.filter(({ barred, fills }) => barred === null && fills.length > 0).map(({ id }) => id);
+  const rest = left.length > 0 ? left : useful.filter((id) => !chosen.includes(id));
+  const fillsSomething = new Set(useful.map((id) => offered(id).find));
   const barred = considered.finds.filter((find) => find.barred !== null);
   const without = made.unreckoned.filter((id) => !barred.some((find) => find.id === id));
   const idle = considered.finds.filter(
-    ({ id, barred: why }) => why === null && !bought.has(id) && !inLeft.has(id) && !without.includes(id),
+    ({ id, barred: why }) => why === null && !bought.has(id) && !fillsSomething.has(id) && !without.includes(id),
   );
-  if (left.length + barred.length + without.length + idle.length + past.length === 0) return null;
+  if (rest.length + barred.length + without.length + idle.length + past.length === 0) return null;
   const row = (id: string, why: string, more: { readonly key?: string; readonly end?: preact.ComponentChildren } = {}) => (
     <li key={more.key ?? id} data-left-out={id}>
       <a href={addressOf('finds', id)}>
@@ -46,6 +53,21 @@ export function LeftOut({ worked, past, chosen, names, choices, pending }: LeftO
       </a>
       : {why} {more.end}
     </li>
+  );
+  const askFor = (offer: string) => (
+    <button
+      type="button"
+      data-ask-cut={offer}
+      aria-label={t('buy_cut_ask_named', { name: names.find(offer) })}
+      onClick={(event) => {
+        // The button goes: what it was asked of stays in hand.
+        event.currentTarget.closest('li')?.querySelector('a')?.focus();
+        setAsked(offer);
+        askCut(offer);
+      }}
+    >
+      {t('buy_cut_ask')}
+    </button>
   );
   const mustHave = (id: string) => (
     <button
@@ -70,12 +92,23 @@ export function LeftOut({ worked, past, chosen, names, choices, pending }: LeftO
   return (
     <section class="no-print" aria-labelledby="buy-left">
       <h2 id="buy-left">{t('buy_left_out')}</h2>
+      <p role="status" class="unseen">
+        {told && `${names.find(told)}: ${cutWords(words, names.offer(told)?.price ?? 0, cuts.get(told), false, names)}`}
+      </p>
       <ul class="buy-left">
-        {left.map((offer, index) => {
+        {rest.map((offer, index) => {
           const { find } = offered(offer);
           const part = names.part(offer);
-          const why = cutWords(words, names.offer(offer)?.price ?? 0, cuts.get(offer), pending && index < waiting.length, names);
-          return row(find, part === null ? why : `${part}: ${why}`, { key: offer, end: part === null ? mustHave(find) : null });
+          const waits = (pending && index < MOST_CUTS) || asking === offer;
+          const why = cutWords(words, names.offer(offer)?.price ?? 0, cuts.get(offer), waits, names);
+          const canAsk = !pending && asking === null && !cuts.has(offer) && worked.list.kind !== 'impossible';
+          const end = (
+            <>
+              {canAsk && askFor(offer)}
+              {part === null && mustHave(find)}
+            </>
+          );
+          return row(find, part === null ? why : `${part}: ${why}`, { key: offer, end });
         })}
         {barred.map(({ id, barred: why }) =>
           row(id, t(`buy_barred_${(why as Barred).replace('-', '_')}`), { end: why === 'left-out' ? back(id) : null }),

@@ -6,10 +6,12 @@ import type { Names } from './names.ts';
 export interface OthersProps {
   readonly best: Kit;
   readonly others: readonly Found[];
+  /** By what they are dearer. */
+  readonly least: 'cost' | 'spent';
   readonly names: Names;
 }
 
-export function Others({ best, others, names }: OthersProps) {
+export function Others({ best, others, least, names }: OthersProps) {
   const { t } = useWords();
   if (others.length === 0) return null;
   const quoted = (ids: readonly string[]): string => ids.map((id) => t('buy_quoted', { name: names.find(id) })).join(', ');
@@ -21,9 +23,10 @@ export function Others({ best, others, names }: OthersProps) {
           const added = kit.chosen.filter((id) => !best.chosen.includes(id));
           const gone = best.chosen.filter((id) => !kit.chosen.includes(id));
           const key = added.length === 0 ? 'buy_other_without' : gone.length === 0 ? 'buy_other_with' : 'buy_other_instead';
+          const dearer = kit[least] - best[least];
           return (
-            <li key={kit.chosen.join()} data-other={kit.cost - best.cost}>
-              {t(key, { added: quoted(added), gone: quoted(gone), dearer: names.money(kit.cost - best.cost) })}{' '}
+            <li key={kit.chosen.join()} data-other={dearer}>
+              {t(key, { added: quoted(added), gone: quoted(gone), dearer: names.money(dearer) })}{' '}
               <span class="quiet">{t('buy_other_spent', { spent: names.money(kit.spent) })}</span>
             </li>
           );

@@ -15,8 +15,12 @@ import type { Choices } from './choices.ts';
 import type { Solver } from './solver.ts';
 import type { KitNeeds } from './use-kit-needs.ts';
 
-/** Ads left out for which the price is worked out at which they would come in; the others are far from it. */
-const MOST_CUTS = 25;
+/** Ads left out for which the price is worked out unasked at which they would come in: the nearest. */
+export const MOST_CUTS = 25;
+const MOST_OTHERS = 3;
+
+/** By what lists are compared: where every list is over the budget, by the money that it takes. */
+export const leastOf = ({ kind }: BuyList): 'cost' | 'spent' => (kind === 'short' ? 'spent' : 'cost');
 
 export interface Worked {
   readonly considered: Considered;
@@ -42,6 +46,10 @@ export interface BuyListState {
   readonly worked: Worked | null;
   readonly stop: () => void;
   readonly again: () => void;
+  /** Works out at which price an ad that was left out would come in, when everything else is through. */
+  readonly askCut: (offer: string) => void;
+  /** The offer for which that is being worked out. */
+  readonly asking: string | null;
 }
 
 interface Given {
@@ -119,16 +127,17 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
         if (here) setWorked(now);
       };
       show({});
-      if (list.kind === 'kit') {
+      if (list.kind !== 'impossible') {
+        const least = leastOf(list);
         tell({ at: 'others' });
-        for await (const other of alternatives(made.market, list.kit, solve)) {
+        for await (const other of alternatives(made.market, list.kit, solve, MOST_OTHERS, least)) {
           if (isOff()) return;
           show({ others: [...now.others, other] });
         }
-        show({ left: leftOut(made.market, list.kit) });
+        show({ left: leftOut(made.market, list.kit, least) });
         tell({ at: 'cuts' });
         for (const offer of now.left.slice(0, MOST_CUTS)) {
-          const cut = await priceCut(made.market, list.kit, offer, solve);
+          const cut = await priceCut(made.market, list.kit, offer, solve, least);
           if (isOff()) return;
           show({ cuts: new Map(now.cuts).set(offer, cut) });
         }
@@ -144,6 +153,22 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
     return end;
   }, [store, finds, kit, settings, choices?.said, choices?.paying, round]);
   useEffect(() => () => solver.current?.stop(), []);
+  const [asking, setAsking] = useState<string | null>(null);
+  const askCut = async (offer: string): Promise<void> => {
+    if (worked === null || worked.list.kind === 'impossible' || asking !== null) return;
+    const { made, list } = worked;
+    setAsking(offer);
+    try {
+      solver.current ??= await host.solver();
+      const cut = await priceCut(made.market, list.kit, offer, solver.current.solve, leastOf(list));
+      // Another list may stand there by now, to which this says nothing.
+      setWorked((now) => (now?.list === list ? { ...now, cuts: new Map(now.cuts).set(offer, cut) } : now));
+    } catch (error) {
+      // Stopped, for everything is worked out anew.
+      if (!(error instanceof Error && error.name === 'SolverStopped')) console.error('Ironsift:', error);
+    }
+    setAsking(null);
+  };
   return {
     stage,
     worked,
@@ -152,6 +177,8 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
       setStage({ at: 'stopped' });
     },
     again: () => setRound((last) => last + 1),
+    askCut: (offer) => void askCut(offer),
+    asking,
   };
 }
 

@@ -67,9 +67,7 @@ export async function keepWeighings(store: Store, weighings: readonly Weighing[]
   const owned = await store.kit.owned.all();
   if (!owned.ok) return owned;
   const entries = entriesFor(owned.value, weighings, () => crypto.randomUUID());
-  for (const entry of entries) {
-    const put = await store.kit.owned.put(entry, now);
-    if (!put.ok) return put;
-  }
-  return { ok: true, value: entries.length };
+  // All of it or nothing: dealt out in part, plates would be counted twice the next time.
+  const put = await store.kit.owned.change(entries, [], now);
+  return put.ok ? { ok: true, value: entries.length } : put;
 }

@@ -47,7 +47,7 @@ export interface Wanted {
   readonly notAll?: readonly (readonly string[])[];
   /** An offer that must be bought. */
   readonly with?: string;
-  /** The price cut of the offer `with` is to be least, at an expected cost of at most this. */
+  /** The price cut of the offer `with` is to be least, at an expected cost, or money spent, of at most this. */
   readonly cutFor?: number;
 }
 
@@ -154,7 +154,8 @@ export function buyProgram(market: Market, wanted: Wanted): BuyProgram {
     return { program: { variables, objective: wanted.least === 'spent' ? spent : cost, rows }, offers };
   }
   const d = variable('d', forced.offer.price, false);
-  row('cost', [...cost, [d, forced.offer.refusal - 1]], '<=', wanted.cutFor);
+  if (wanted.least === 'spent') row('spent', [...spent, [d, -1]], '<=', wanted.cutFor);
+  else row('cost', [...cost, [d, forced.offer.refusal - 1]], '<=', wanted.cutFor);
   if (limit !== null) row('budget', [...spent, [d, -1]], '<=', limit);
   return { program: { variables, objective: [[d, 1]], rows }, offers };
 }

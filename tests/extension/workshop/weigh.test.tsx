@@ -1,10 +1,10 @@
 import 'fake-indexeddb/auto';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { entriesFor, ownedAsText } from '../../../extension/workshop/weigh/owned-weighings.ts';
+import { entriesFor, keepWeighings, ownedAsText } from '../../../extension/workshop/weigh/owned-weighings.ts';
 import { readWeighings } from '../../../src/kit/weighings.ts';
 import { pounds } from '../../../src/units/mass.ts';
 import { figuresOf } from '../../../src/words/write-figures.ts';
-import { ad, value } from '../store/making.ts';
+import { ad, failed, freshStore, value } from '../store/making.ts';
 import { clickOn, go, openWorkshop, says, setTo, shown } from './open.tsx';
 
 beforeEach(() => sessionStorage.clear());
@@ -116,6 +116,25 @@ describe('weighings and the kit', () => {
     }
     expect(ownedAsText([], figuresOf('en'))).toBe('');
   });
+});
+
+it('goes into the kit as a whole or not at all', async () => {
+  const store = await freshStore();
+  const { read } = readWeighings('45: 46.2, 44.8\n25: 25.1', { value: 45, unit: 'lb' }, 'lb', '.');
+  expect(new Set(read.map(({ face }) => face?.value))).toEqual(new Set([45, 25]));
+  const put = IDBObjectStore.prototype.put;
+  let puts = 0;
+  IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...given: Parameters<typeof put>) {
+    if (this.name === 'owned' && ++puts === 2) throw new DOMException('full', 'QuotaExceededError');
+    return put.apply(this, given);
+  };
+  const kept = await keepWeighings(store, read, 5).finally(() => {
+    IDBObjectStore.prototype.put = put;
+  });
+  expect(kept).toEqual(failed('full'));
+  expect(value(await store.kit.owned.all())).toEqual([]);
+  expect(value(await keepWeighings(store, read, 6))).toBe(2);
+  expect(value(await store.kit.owned.all())).toHaveLength(2);
 });
 
 describe('washers', () => {

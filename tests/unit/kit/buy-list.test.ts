@@ -134,6 +134,28 @@ describe('worked by hand', () => {
     expect((await best(withCut(it, 'b', 3001))).chosen).toEqual(['b']);
   });
 
+  it('compares by the money that it takes where the budget falls short of every list', async () => {
+    // b takes $90 and $6 to fetch against $60 and $6 of a, and saves nothing; c is dear, but no shop has a rack.
+    const it = market(
+      [offer('a', 6000, { '45': 2 }), offer('b', 9000, { '45': 2 }, { refusal: 0.9 }), offer('c', 20_000, { bar: 1 })],
+      {
+        budget: 1000,
+      },
+    );
+    const list = await buyList(it, solve);
+    if (list.kind !== 'short') throw new Error(list.kind);
+    expect(list.kit).toMatchObject({ chosen: ['a', 'c'], spent: 27_200 });
+    expect(leftOut(it, list.kit, 'spent')).toEqual(['b']);
+    // $30 off is as much money as a; a cent more and it is the one that takes the least.
+    expect(await priceCut(it, list.kit, 'b', solve, 'spent')).toMatchObject({ cut: 3001 });
+    const cut = await buyList(withCut(it, 'b', 3001), solve);
+    expect(cut).toMatchObject({ kind: 'short', kit: { chosen: ['b', 'c'], spent: 27_199 } });
+    const others: number[] = [];
+    for await (const { kit } of alternatives(it, list.kit, solve, 3, 'spent')) others.push(kit.spent - list.kit.spent);
+    // b for a; without c a bar of $300 for $206; without a two 45s of $180 for $66.
+    expect(others).toEqual([3000, 9400, 11_400]);
+  });
+
   it('does not call for a cut that no cut would do', async () => {
     const it = market([offer('a', 100, { '45': 2 }), offer('b', 5000, { '45': 2 })], {
       places: [
