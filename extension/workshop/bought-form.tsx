@@ -130,7 +130,11 @@ function Paid({ open, onPaid, onLeave }: PaidProps) {
         onValue={setPaid}
         onEmpty={() => setPaid(null)}
         width={8}
+        hint="bought-paid-hint"
       />
+      <p id="bought-paid-hint" class="line-notes">
+        {t('bought_paid_hint')}
+      </p>
       <p data-for-kit>
         {kept.length > 0 ? t('bought_goes_to_kit', { goods: nameAll(words, kept) }) : t('bought_nothing_for_kit')}
       </p>

@@ -8,7 +8,7 @@ import { fillsNeed, isPlateKind, type Thing } from './same-thing.ts';
 
 export interface OwnedThing extends Thing {
   readonly pieces: number;
-  /** What was paid for all of it, trip included, in minor units; null for what was there before, or came for nothing. */
+  /** What was paid for all of it, without the drive, in minor units; null for what was there before, or came for nothing. */
   readonly paid: number | null;
 }
 

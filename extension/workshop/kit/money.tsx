@@ -51,6 +51,9 @@ export function Money({ kit, figures, status }: StatusProps) {
         {open.length > 0 && line('used', likelyAndSpan(words, { ...rest.used, currency }))}
         {open.length > 0 && line('fresh', likelyAndSpan(words, { ...rest.fresh, currency }))}
       </dl>
+      <p class="line-notes" data-money-drive>
+        {t(left === null ? 'kit_money_drive' : 'kit_money_drive_left')}
+      </p>
       {fit && <p>{fit}</p>}
       {rest.unpriced.length > 0 && (
         <p class="quiet">{t('kit_unpriced', { what: rest.unpriced.map((need) => thingName(words, need)).join('; ') })}</p>

@@ -111,6 +111,13 @@ describe('needs and owned', () => {
     await needOnce(made, (need) => need?.length === 0);
   });
 
+  it('says that the drive is in neither what was spent nor what is left', async () => {
+    await setUp();
+    await shown('[data-money-drive]', (one) => says('driving is not in it')(one) && !says('what is left')(one));
+    await setTo(await field('budget'), '900');
+    await shown('[data-money-drive]', says('against what is left'));
+  });
+
   it('counts what was paid for a find once', async () => {
     const made = await setUp([ad(PLATES)]);
     const find = made.finds[0];
