@@ -45,16 +45,8 @@ function fromAd({ listing, evaluation }: AdToKeep): Pick<Find, 'title' | 'addres
 /** A clock that was set back must not make a change look older than what it changes. */
 export const later = (find: Find, now: number): number => Math.max(now, find.changedAt + 1);
 
-export function findWrites(context: Context): Pick<Finds, 'keep' | 'refresh' | 'putOffers' | 'update' | 'purge'> {
+export function findWrites(context: Context): Pick<Finds, 'keep' | 'refresh' | 'putOffers' | 'purge'> {
   const { db } = context;
-
-  const change = (id: string, now: number, step: (find: Find) => Find) =>
-    writing(context, PARTS, async (damage) => {
-      const { find } = await loadFind(db, id, damage);
-      const changed = taken(findSchema, { ...step(find), changedAt: later(find, now) });
-      await putRow(db, changed);
-      return changed;
-    });
 
   return {
     keep: (ad, now) =>
@@ -86,8 +78,6 @@ export function findWrites(context: Context): Pick<Finds, 'keep' | 'refresh' | '
         }
         return null;
       }),
-
-    update: (id, given, now) => change(id, now, (find) => ({ ...find, ...given })),
 
     purge: (before) =>
       writing(context, ['removed', 'tombs'], async () => {

@@ -1,7 +1,7 @@
 /** The finds: reading, following, and knowing an ad again. Writing is in find-writes.ts and outcome-writes.ts. */
 import { keysOf, knownAmong, type Mark, markOf, markSchema } from '../../src/again/index.ts';
 import { type Find, STATUSES, type Status } from '../../src/finds/record.ts';
-import type { FindPage, Finds, ListQuery, MetAgain, Removal } from './api.ts';
+import type { FindPage, Finds, ListQuery, MetAgain, RemovalPage } from './api.ts';
 import { type Damage, sound, soundFind } from './checked.ts';
 import { type Context, following, present, reading } from './context.ts';
 import type { Database, MarkRow } from './database.ts';
@@ -9,7 +9,7 @@ import { StoreFailure } from './failure.ts';
 import { idsOf, openingPage, pageOf } from './find-list.ts';
 import { findWrites, loadFind } from './find-writes.ts';
 import { asRemoval, outcomeWrites } from './outcome-writes.ts';
-import { type Removed, removedSchema } from './records.ts';
+import { removedSchema } from './records.ts';
 import { rowCache } from './row-cache.ts';
 
 async function counts(db: Database): Promise<Record<Status, number>> {
@@ -32,32 +32,24 @@ const soundMarks = (rows: readonly MarkRow[]): (readonly [string, Mark])[] =>
     return parsed.success ? [[id, parsed.data] as const] : [];
   });
 
-const latestRemoved = (db: Database) => db.removed.orderBy('removedAt').reverse();
-
-const soundRemovals = (stored: readonly Removed[], damage: Damage[]): Removal[] =>
-  stored.flatMap((one) => {
-    const removed = sound(removedSchema, one, { table: 'removed', key: one.id }, damage);
-    return removed ? [asRemoval(removed)] : [];
-  });
-
 export function findsOf(context: Context): Finds {
   const { db } = context;
   const { rows, isFilled } = rowCache(db);
   const listed = async (query: ListQuery, damage: Damage[]): Promise<FindPage> =>
     (isFilled() ? null : await openingPage(db, query, damage)) ?? pageOf(await rows(), query, damage);
+  const removed = async (damage: Damage[], most = Number.POSITIVE_INFINITY): Promise<RemovalPage> => {
+    const [stored, total] = await Promise.all([
+      db.removed.orderBy('removedAt').reverse().limit(most).toArray(),
+      db.removed.count(),
+    ]);
+    const rows = stored.flatMap((one) => sound(removedSchema, one, { table: 'removed', key: one.id }, damage) ?? []);
+    return { rows: rows.map(asRemoval), total };
+  };
   return {
     ...findWrites(context),
     ...outcomeWrites(context),
-    removals: () => reading(context, async (damage) => soundRemovals(await latestRemoved(db).toArray(), damage)),
-    watchRemovals: (most, seen) =>
-      following(
-        context,
-        async (damage) => {
-          const [stored, total] = await Promise.all([latestRemoved(db).limit(most).toArray(), db.removed.count()]);
-          return { rows: soundRemovals(stored, damage), total };
-        },
-        seen,
-      ),
+    removals: () => reading(context, async (damage) => (await removed(damage)).rows),
+    watchRemovals: (most, seen) => following(context, (damage) => removed(damage, most), seen),
     get: (id) =>
       reading(context, async (damage) => {
         const { find, ad } = await loadFind(db, id, damage);

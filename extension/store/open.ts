@@ -21,7 +21,6 @@ import {
 import { markRowOf } from './rows.ts';
 import { type OldSettings, settingsOf } from './settings.ts';
 import { allSound, shelf } from './shelf.ts';
-import { transferOf } from './transfer.ts';
 
 export interface OpenOptions {
   /** Name of the database; the extension's own when left out. */
@@ -55,7 +54,7 @@ function storeOf(context: Context, oldSettings: OldSettings | null, restored: bo
     kit: { owned: shelf(context, 'owned', ownedSchema), needs: shelf(context, 'needs', needSchema) },
     rates: { cells: shelf(context, 'rates', rateRowSchema), captured: shelf(context, 'captured', capturedPriceSchema) },
     settings: settingsOf(context, oldSettings),
-    ...transferOf(context),
+    ...transferLater(context),
     exportCsv: (heading) =>
       reading(context, async (damage) => {
         const rows = await db.finds.orderBy('kept').toArray();
@@ -73,6 +72,25 @@ function storeOf(context: Context, oldSettings: OldSettings | null, restored: bo
     check: () => checkAll(context),
     onOutdated: (told) => void opening.onOutdated.add(told),
     close: () => db.close(),
+  };
+}
+
+/** Files are seldom written or read: what that takes is fetched when it is asked for. */
+function transferLater(context: Context): ReturnType<typeof import('./transfer.ts').transferOf> {
+  const transfer = () => settle(async () => (await import('./transfer.ts')).transferOf(context));
+  return {
+    exportAll: async (now) => {
+      const loaded = await transfer();
+      return loaded.ok ? loaded.value.exportAll(now) : loaded;
+    },
+    importAll: async (file) => {
+      const loaded = await transfer();
+      return loaded.ok ? loaded.value.importAll(file) : loaded;
+    },
+    previewImport: async (file) => {
+      const loaded = await transfer();
+      return loaded.ok ? loaded.value.previewImport(file) : loaded;
+    },
   };
 }
 

@@ -23,6 +23,17 @@ async function putRows(db: Database, finds: readonly Find[]): Promise<void> {
   await db.finds.bulkPut(finds.map((find) => rowOf(find, revision)));
 }
 
+async function change(
+  db: Database,
+  finds: readonly Find[],
+  now: number,
+  step: (find: Find) => Partial<Find> | undefined,
+): Promise<readonly Find[]> {
+  const changed = finds.map((find) => taken(findSchema, { ...find, ...step(find), changedAt: later(find, now) }));
+  await putRows(db, changed);
+  return changed;
+}
+
 /** The only one; `not-found` where there is none, `unreadable` where it is damaged. */
 function theOnly<T>([first]: readonly T[], damage: readonly Damage[]): T {
   if (first === undefined && damage.length > 0) throw new StoreFailure('unreadable');
@@ -41,7 +52,7 @@ const boughtOf = (finds: readonly Find[]): readonly string[] =>
 
 export function outcomeWrites(
   context: Context,
-): Pick<Finds, 'setStatus' | 'setStatusOf' | 'buy' | 'putBack' | 'remove' | 'removeMany' | 'undo' | 'undoMany'> {
+): Pick<Finds, 'update' | 'setStatus' | 'setStatusOf' | 'buy' | 'putBack' | 'remove' | 'removeMany' | 'undo' | 'undoMany'> {
   const { db } = context;
   const work = <T>(write: (damage: Damage[]) => Promise<T>) => writing(context, [...PARTS, ...GOODS], write);
   const removing = <T>(write: (damage: Damage[]) => Promise<T>) => writing(context, [...PARTS, ...GOODS, 'removed'], write);
@@ -49,11 +60,7 @@ export function outcomeWrites(
   async function setStatus(ids: readonly string[], status: Find['status'], now: number, damage: Damage[]) {
     const finds = await loadFinds(db, ids, damage);
     const goods = await takeGoods(db, status === 'bought' ? [] : boughtOf(finds), now, damage);
-    const changed = finds.map((find) => {
-      const paid = goods.has(find.id) ? null : find.paid;
-      return taken(findSchema, { ...find, status, paid, changedAt: later(find, now) });
-    });
-    await putRows(db, changed);
+    const changed = await change(db, finds, now, ({ id, paid }) => ({ status, paid: goods.has(id) ? null : paid }));
     const before = finds.map((find): Before => {
       return { id: find.id, status: find.status, paid: find.paid, goods: goods.get(find.id) ?? [] };
     });
@@ -91,6 +98,8 @@ export function outcomeWrites(
   }
 
   return {
+    update: (id, given, now) =>
+      work(async (damage) => theOnly(await change(db, await loadFinds(db, [id], damage), now, () => given), damage)),
     setStatus: (id, status, now) => work(async (damage) => theOnly((await setStatus([id], status, now, damage)).changed, damage)),
     setStatusOf: (ids, status, now) => work(async (damage) => (await setStatus(ids, status, now, damage)).before),
 
@@ -100,7 +109,7 @@ export function outcomeWrites(
         if (!goods.every((one) => one.id.startsWith(beginningOf(id)))) throw new StoreFailure('bad-input');
         const before = await takeGoods(db, [id], now, damage);
         await putGoods(db, goods, now);
-        await putRows(db, [taken(findSchema, { ...find, paid, status: 'bought', changedAt: later(find, now) })]);
+        await change(db, [find], now, () => ({ paid, status: 'bought' }));
         return { id, status: find.status, paid: find.paid, goods: before.get(id) ?? [] };
       }),
 
@@ -109,14 +118,13 @@ export function outcomeWrites(
         const was = new Map(before.map((one) => [one.id, one]));
         const finds = await loadFinds(db, [...was.keys()], damage);
         await takeGoods(db, boughtOf(finds), now, damage);
-        const back = finds.flatMap((find) => {
-          const one = was.get(find.id);
-          return one ? [taken(findSchema, { ...find, status: one.status, paid: one.paid, changedAt: later(find, now) })] : [];
+        await change(db, finds, now, ({ id }) => {
+          const one = was.get(id);
+          return one && { status: one.status, paid: one.paid };
         });
-        await putRows(db, back);
         await putGoods(
           db,
-          back.flatMap(({ id }) => was.get(id)?.goods ?? []),
+          finds.flatMap(({ id }) => was.get(id)?.goods ?? []),
           now,
         );
         return null;
