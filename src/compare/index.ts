@@ -4,9 +4,11 @@ import type { Money } from '../units/money.ts';
 import { exponentOf } from '../units/money.ts';
 import { chanceBelow } from './chance.ts';
 import { type Measured, type MeasureKind, measure } from './measure.ts';
+import type { Lot } from './usual-drive.ts';
 
 export { chanceBelow, normalBelow } from './chance.ts';
 export { type Measured, type MeasureKind, measure } from './measure.ts';
+export { type Lot, USUAL_MILES, withUsualDrive } from './usual-drive.ts';
 
 export interface Comparison extends Measured {
   /** Number of the best lot; null when fewer than two can be measured. */
@@ -19,8 +21,26 @@ export interface Comparison extends Measured {
   readonly sure: number;
 }
 
-export function compare(evaluations: readonly Evaluation[]): Comparison {
-  const measured = measure(evaluations);
+/** What lots measure; one whose drive is assumed reaches from what it would be near by to what it would be far off. */
+function measureLots(lots: readonly Lot[]): Measured {
+  const usual = measure(lots.map(({ evaluation }) => evaluation));
+  const near = measure(
+    lots.map(({ evaluation, apart }) => apart?.near ?? evaluation),
+    usual.kind,
+  );
+  const far = measure(
+    lots.map(({ evaluation, apart }) => apart?.far ?? evaluation),
+    usual.kind,
+  );
+  const values = usual.values.map((value, index) => {
+    const [low, high] = [near.values[index]?.low, far.values[index]?.high];
+    return value === null || low === undefined || high === undefined ? value : { ...value, low, high };
+  });
+  return { kind: usual.kind, values };
+}
+
+export function compare(lots: readonly Lot[]): Comparison {
+  const measured = measureLots(lots);
   const order = measured.values
     .flatMap((value, index) => (value === null ? [] : [{ value, index }]))
     .sort((a, b) => a.value.likely - b.value.likely || a.index - b.index);

@@ -16,8 +16,8 @@ import { useStore } from '../use-store.tsx';
 export interface Column {
   readonly find: Find;
   readonly evaluation: Evaluation;
-  /** The same ad at another asking price for everything. */
-  readonly at: (price: Money) => Evaluation;
+  /** The same ad with more corrections behind the buyer's. */
+  readonly withMore: (more: readonly Correction[]) => Evaluation;
 }
 
 export interface Columns {
@@ -51,7 +51,7 @@ export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns 
       const columns = kept.flatMap((one): Column[] => {
         if (!one.ok) return [];
         const { evaluation, withMore } = judgedAsKept(evaluate, one.value, settings);
-        return [{ find: one.value.find, evaluation, at: (price) => withMore(askedAt(price)) }];
+        return [{ find: one.value.find, evaluation, withMore }];
       });
       return {
         columns,

@@ -1,11 +1,11 @@
 /** Side by side: the finds that the address names, held against each other. */
-import { compare } from '../../../src/compare/index.ts';
+import { compare, withUsualDrive } from '../../../src/compare/index.ts';
 import { useWords } from '../../components/speech.ts';
 import { addressOf } from '../route.ts';
 import type { ScreenProps } from '../screens.ts';
 import { WithStore } from '../use-store.tsx';
 import { CompareChart } from './chart.tsx';
-import { useColumns } from './columns.ts';
+import { type Column, useColumns } from './columns.ts';
 import { CompareTable } from './table.tsx';
 import { Verdict } from './verdict.tsx';
 
@@ -20,6 +20,12 @@ export default function SideBySide({ host, rest }: ScreenProps) {
   );
 }
 
+const lotsOf = (columns: readonly Column[]) =>
+  withUsualDrive(
+    columns.map(({ evaluation }) => evaluation),
+    (index, more) => (columns[index] as Column).withMore(more),
+  );
+
 function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: readonly string[] }) {
   const { say, t } = useWords();
   const { columns, unit, open, failed } = useColumns(host, ids);
@@ -31,7 +37,8 @@ function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: rea
     );
   }
   if (columns === null) return <p class="quiet">{t('workshop_opening')}</p>;
-  const comparison = compare(columns.map(({ evaluation }) => evaluation));
+  const lots = lotsOf(columns);
+  const comparison = compare(lots);
   return (
     <>
       {failed.map((why) => (
@@ -41,9 +48,9 @@ function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: rea
       ))}
       {columns.length > 0 && (
         <>
-          <Verdict columns={columns} comparison={comparison} />
+          <Verdict columns={columns} lots={lots} unit={unit} comparison={comparison} />
           <CompareChart columns={columns} comparison={comparison} />
-          <CompareTable columns={columns} unit={unit} open={open} best={comparison.best} />
+          <CompareTable columns={columns} lots={lots} unit={unit} open={open} best={comparison.best} />
           <button type="button" class="no-print" onClick={() => print()}>
             {t('compare_print')}
           </button>

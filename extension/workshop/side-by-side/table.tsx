@@ -1,5 +1,6 @@
 /** Two to five finds, a column each, the same questions in the same rows. */
 import type { ComponentChildren } from 'preact';
+import type { Lot } from '../../../src/compare/index.ts';
 import { filledBy } from '../../../src/kit/filled-by.ts';
 import type { NamedNeed } from '../../../src/kit/need-list.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
@@ -10,6 +11,7 @@ import { itemName, keyTail } from '../../panel/item-words.ts';
 import { filledName } from '../kit/thing-words.ts';
 import { addressOf } from '../route.ts';
 import type { Column } from './columns.ts';
+import { milesIn } from './miles-in.ts';
 import { offeredRows, piecesIn } from './offered.ts';
 
 interface Row {
@@ -31,15 +33,20 @@ function offered(words: Words, columns: readonly Column[]): Row[] {
   }));
 }
 
-function figures(words: Words, columns: readonly Column[], unit: MassUnit): Row[] {
+function figures(words: Words, columns: readonly Column[], lots: readonly Lot[], unit: MassUnit): Row[] {
   const { say, t } = words;
-  const row = (id: string, of: (column: Column) => ComponentChildren): Row => ({
+  const row = (id: string, of: (lot: Lot) => ComponentChildren): Row => ({
     id,
     label: t(`compare_${id}`),
-    cells: columns.map((column) => of(column) ?? t('compare_unknown')),
+    cells: lots.map((lot) => of(lot) ?? t('compare_unknown')),
   });
   return [
-    row('call', ({ evaluation }) => <strong>{say(evaluation.call.says)}</strong>),
+    // The call needs no drive: without one it says how far it holds.
+    {
+      id: 'call',
+      label: t('compare_call'),
+      cells: columns.map(({ evaluation }) => <strong>{say(evaluation.call.says)}</strong>),
+    },
     row('asked', ({ evaluation: { reading } }) => {
       const asked = reading.asking.amount;
       return asked && say.money(asked.value);
@@ -52,11 +59,12 @@ function figures(words: Words, columns: readonly Column[], unit: MassUnit): Row[
     }),
     row('new', ({ evaluation: { worth } }) => worth.newWorth && likelyAndSpan(words, worth.newWorth)),
     row('most', ({ evaluation: { worth } }) => worth.walkAway && say.money(worth.walkAway)),
-    row(
-      'drive',
-      ({ evaluation: { trip } }) =>
-        trip && `${t('panel_distance_value', { distance: { distance: trip.distance } })}: ${likelyAndSpan(words, trip.cost)}`,
-    ),
+    row('drive', ({ apart, evaluation: { trip } }) => {
+      if (trip === null) return null;
+      const cost = likelyAndSpan(words, trip.cost);
+      if (apart !== null) return t('compare_drive_assumed', { distance: milesIn(trip.miles.likely, unit), cost });
+      return `${t('panel_distance_value', { distance: { distance: trip.distance } })}: ${cost}`;
+    }),
   ];
 }
 
@@ -111,11 +119,13 @@ function lists(words: Words, columns: readonly Column[]): Row[] {
 
 export function CompareTable({
   columns,
+  lots,
   unit,
   open,
   best,
 }: {
   readonly columns: readonly Column[];
+  readonly lots: readonly Lot[];
   readonly unit: MassUnit;
   readonly open: readonly NamedNeed[] | null;
   readonly best: number | null;
@@ -123,7 +133,7 @@ export function CompareTable({
   const words = useWords();
   const { t } = words;
   const rows = [
-    ...figures(words, columns, unit),
+    ...figures(words, columns, lots, unit),
     ...fills(words, columns, open),
     ...offered(words, columns),
     ...lists(words, columns),

@@ -35,6 +35,22 @@ it('puts the same goods in the same row', async () => {
   expect([...(rows[0]?.querySelectorAll('td') ?? [])].map(({ textContent }) => textContent)).toEqual(['none', '2']);
 });
 
+it('reckons an ad without a distance at the usual one beside one that has it, and says so', async () => {
+  const far = {
+    ...DEAR,
+    listing: { ...DEAR.listing, title: 'Far plates' },
+    edits: { changes: [], distance: { value: 60, unit: 'mi' as const } },
+  };
+  await side(far, CHEAP);
+  const assumed = [...document.querySelectorAll('[data-assumed]')].map(({ textContent }) => textContent);
+  expect(assumed).toEqual([expect.stringContaining('how far “Iron plates” is: it is reckoned at 20 mi one way here')]);
+  expect(cells('drive')[0]).toMatch(/^60 mi: \$/);
+  expect(cells('drive')[1]).toMatch(/^20 mi, assumed: \$/);
+  await side(DEAR, CHEAP);
+  expect(document.querySelector('[data-assumed]')).toBeNull();
+  expect(cells('drive')).toEqual(['not known', 'not known']);
+});
+
 it('weighs in the buyer’s unit', async () => {
   const { store, finds } = await openWorkshop([DEAR, CHEAP]);
   value(await store.settings.change(() => ({ unit: 'kg' }), NOW));

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compare, priceToEqual } from '../../../src/compare/index.ts';
+import { compare as compareLots, priceToEqual, USUAL_MILES, withUsualDrive } from '../../../src/compare/index.ts';
 import { judge } from '../../../src/evaluate.ts';
 import type { Evaluation } from '../../../src/listing/evaluation.ts';
 import { item, lb, plates, reading, settings } from '../making/readings.ts';
@@ -9,6 +9,14 @@ const lot = (count: number, price: number | null, weight = 45): Evaluation =>
   judge(reading([plates('plate-1', count, lb(weight), { fits: '50mm' })], price), settings());
 const withBar = (price: number): Evaluation =>
   judge(reading([plates('plate-1', 4, lb(45), { fits: '50mm' }), item('bar-1', 'bar', { count: 1 })], price), settings());
+
+/** Lots whose drive is known for all or for none: nothing is assumed. */
+const compare = (all: readonly Evaluation[]) =>
+  compareLots(
+    withUsualDrive(all, () => {
+      throw new Error('nothing was to be assumed');
+    }),
+  );
 
 describe('side by side', () => {
   it('plates alone: by the cost of a usable pound, however large the lots', () => {
@@ -51,6 +59,53 @@ describe('side by side', () => {
       ),
       { numRuns: 40 },
     );
+  });
+});
+
+describe('a drive that is known for some alone', () => {
+  const four = (price: number) => reading([plates('plate-1', 4, lb(45), { fits: '50mm' })], price);
+  const away = (miles: number) => [{ path: 'distance', value: miles, unit: 'mi' }] as const;
+  /** Ads as [price, miles or null]. */
+  const side = (...ads: readonly (readonly [number, number | null])[]) => {
+    const judged = ads.map(([price, miles]) => judge(four(price), settings(), miles === null ? [] : away(miles)));
+    const lots = withUsualDrive(judged, (index, more) => judge(four(ads[index]?.[0] ?? 0), settings(), more));
+    return { lots, ...compareLots(lots) };
+  };
+
+  it('counts the usual drive for the others, so that silence does not win', () => {
+    // Without a drive for the second the same plates at $150 would beat $120 at 10 miles.
+    const { best, lots, values } = side([120, 10], [150, null]);
+    expect(best).toBe(0);
+    const usual = judge(four(150), settings(), away(USUAL_MILES.usual)).worth.perUsablePound?.likely;
+    expect(values[1]?.likely).toBe(usual);
+    expect(lots.map(({ apart }) => apart !== null)).toEqual([false, true]);
+  });
+
+  it('is less sure, for the seller may be near by or far off', () => {
+    const known = side([120, 60], [150, USUAL_MILES.usual]);
+    const open = side([120, 60], [150, null]);
+    expect(known.best).toBe(1);
+    expect(open.best).toBe(1);
+    expect(open.sure).toBeLessThan(known.sure - 0.1);
+    expect(open.values[1]?.low).toBeLessThan(known.values[1]?.low ?? 0);
+    expect(open.values[1]?.high).toBeGreaterThan(known.values[1]?.high ?? Number.POSITIVE_INFINITY);
+  });
+
+  it('assumes nothing where all or none are known, or where the one without has no price', () => {
+    for (const ads of [
+      [
+        [120, 60],
+        [150, 5],
+      ],
+      [
+        [120, null],
+        [150, null],
+      ],
+    ] as const)
+      expect(side(...ads).lots.every(({ apart, assumed }) => apart === null && assumed.length === 0)).toBe(true);
+    const unpriced = judge(reading([plates('plate-1', 4, lb(45), { fits: '50mm' })], null), settings());
+    const priced = judge(four(120), settings(), away(60));
+    expect(compare([priced, unpriced]).best).toBeNull();
   });
 });
 
