@@ -35,7 +35,7 @@ describe('setting out, in words', () => {
     [0.15, 'About 1 time in 7 you would refuse'],
     [0.3, 'About 1 time in 3 you would refuse'],
     [0.44, 'About 4 times in 10 you would refuse'],
-    [0.97, 'As good as surely you would refuse'],
+    [0.97, 'Almost certainly you would refuse'],
   ])('a chance of %s to drive for nothing', (refusal, said) => {
     if (said === '') expect(told({ refusal })).not.toContain('refuse');
     else expect(told({ refusal })).toContain(said);

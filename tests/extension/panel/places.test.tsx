@@ -63,7 +63,7 @@ describe('where the buyer sets out', () => {
 
   test.each([
     ['Nowhere', 'No such place in the list.'],
-    ['62799', 'No such postcode in the list.'],
+    ['62799', 'No such postal code in the list.'],
     ['Quillby', 'This can mean several places'],
   ])('%s is not taken, and the field says why', async (words, why) => {
     const panel = open({ title: '', text: GOODS });
@@ -191,6 +191,6 @@ test('the real list is read out of its own module', async () => {
   await type(HOME, '00000');
   await vi.waitFor(() => expect(text('.place-field [data-says]')).not.toContain('Reading'), 15_000);
   await leave(HOME);
-  expect(text('.place-field .complaint')).toContain('No such postcode');
+  expect(text('.place-field .complaint')).toContain('No such postal code');
   await click('[data-drive] summary');
 });

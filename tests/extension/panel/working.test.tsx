@@ -156,7 +156,7 @@ describe('an assumption', () => {
     await click('.working summary');
     await choose('[data-path="distance.unit"]', 'km');
     await click('[data-change="perMile"]');
-    expect(text('[data-step="per-mile"]')).toContain('$0.1274 a kilometre');
+    expect(text('[data-step="per-mile"]')).toContain('$0.1274 a kilometer');
     await type('[data-path="working.perMile"]', '0.5');
     expect(lastSaved(panel)?.perMile).toBeCloseTo(0.804672, 9);
     await click('[data-change="speedMph"]');
