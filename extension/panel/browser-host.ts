@@ -21,7 +21,7 @@ import {
   watchSweep,
 } from '../platform/index.ts';
 import type { Host } from './host.ts';
-import { keepHost, keepMany } from './keep-host.ts';
+import { keepHost } from './keep-host.ts';
 import { loadSettings, saveSettings, watchSettings } from './kept-settings.ts';
 import type { SweepHost } from './sweep/sweep-host.ts';
 
@@ -36,7 +36,7 @@ const sweep: SweepHost = {
   show: ({ tabId, run }, id) => void showSwept(tabId, run, id),
   mark: ({ tabId, run }, id, spans) => void markSwept(tabId, run, id, spans),
   open: ({ tabId }, listing) => openSwept(tabId, listing),
-  keepMany: (ads) => keepMany(keeping, ads),
+  keepMany: async (ads) => (await import('./sweep/keep-many.ts')).keepMany(keeping, ads),
 };
 
 export const browserHost = (): Host => ({

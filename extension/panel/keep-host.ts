@@ -53,16 +53,3 @@ export const keepHost = (openWorkshop: KeepHost['openWorkshop']): KeepHost => ({
     withStore((store) => store.rates.captured.put({ ...price, id: crypto.randomUUID(), at: Date.now() }, Date.now())),
   openWorkshop,
 });
-
-/** Keeps many, those known already as they are now; gives how many are among the finds, and stops at the first that fails. */
-export async function keepMany(host: KeepHost, ads: readonly AdToKeep[]): Promise<number> {
-  let kept = 0;
-  for (const ad of ads) {
-    const again = await host.again(ad.listing);
-    const known = again.ok ? again.value.find(({ how }) => how !== 'maybe') : undefined;
-    const outcome = known ? await host.refresh(known.find.id, ad, true) : await host.keep(ad);
-    if (!outcome.ok) break;
-    kept += 1;
-  }
-  return kept;
-}

@@ -1,6 +1,8 @@
 /** Keeping the ticked ads among the finds. */
 import { useState } from 'preact/hooks';
 import { useWords } from '../../components/speech.ts';
+import { failureMessage } from '../../store/failure.ts';
+import type { KeptMany } from './sweep-host.ts';
 
 export interface KeepBarProps {
   readonly ticked: number;
@@ -8,24 +10,21 @@ export interface KeepBarProps {
   readonly inSight: number;
   readonly onTickAll: () => void;
   readonly onTickNone: () => void;
-  /** Keeps what is ticked; answers how many ads that were. */
-  readonly onKeep: () => Promise<number>;
+  /** Keeps what is ticked, and takes the tick from what is kept. */
+  readonly onKeep: () => Promise<KeptMany>;
 }
 
-type Outcome = { readonly key: 'sweep_kept'; readonly n: number } | { readonly key: 'sweep_keep_failed' };
-
 export function KeepBar({ ticked, inSight, onTickAll, onTickNone, onKeep }: KeepBarProps) {
-  const { t } = useWords();
-  const [outcome, setOutcome] = useState<Outcome | null>(null);
+  const { say, t } = useWords();
+  const [outcome, setOutcome] = useState<KeptMany | null>(null);
   const [busy, setBusy] = useState(false);
   const keep = async () => {
     setBusy(true);
     try {
-      setOutcome({ key: 'sweep_kept', n: await onKeep() });
-      onTickNone();
+      setOutcome(await onKeep());
     } catch (error) {
       console.error('Ironsift:', error);
-      setOutcome({ key: 'sweep_keep_failed' });
+      setOutcome({ kept: 0, left: Array.from({ length: ticked }, (_, index) => index), code: 'unexpected' });
     }
     setBusy(false);
   };
@@ -40,7 +39,12 @@ export function KeepBar({ ticked, inSight, onTickAll, onTickNone, onKeep }: Keep
       <button type="button" data-tick-none disabled={ticked === 0} onClick={onTickNone}>
         {t('sweep_tick_none')}
       </button>
-      <p role="status">{outcome && (outcome.key === 'sweep_kept' ? t(outcome.key, { n: outcome.n }) : t(outcome.key))}</p>
+      <p role="status">{outcome !== null && outcome.kept > 0 && t('sweep_kept', { n: outcome.kept })}</p>
+      {outcome !== null && outcome.code !== null && (
+        <p role="alert" class="complaint">
+          {t('sweep_left', { n: outcome.left.length })} {say(failureMessage(outcome.code))}
+        </p>
+      )}
     </div>
   );
 }

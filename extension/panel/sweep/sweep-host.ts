@@ -1,5 +1,6 @@
 /** What the list of a page's ads needs from the browser. */
 import type { PageListing, Span } from '../../../src/listing/page-listing.ts';
+import type { StoreCode } from '../../store/index.ts';
 import type { AdToKeep } from './to-keep.ts';
 
 export interface SweptAd {
@@ -23,6 +24,16 @@ export interface Swept {
   readonly at: number;
 }
 
+/** What became of ads that were to be kept. */
+export interface KeptMany {
+  /** How many of them are among the finds now. */
+  readonly kept: number;
+  /** Places, from 0, of those that are not. */
+  readonly left: readonly number[];
+  /** Why not, by the last that failed; null when all are kept. */
+  readonly code: StoreCode | null;
+}
+
 export interface SweepHost {
   /** Calls back with the sweep of the tab in front, now and on every change; null for none. Returns the stop. */
   readonly watch: (seen: (swept: Swept | null) => void) => () => void;
@@ -39,6 +50,6 @@ export interface SweepHost {
   readonly mark: (swept: Swept, id: string, spans: readonly Span[]) => void;
   /** Makes it the ad that the panel shows; it comes back as a capture. False when there is no room for it. */
   readonly open: (swept: Swept, listing: PageListing) => Promise<boolean>;
-  /** Keeps ads among the finds; answers how many are among them now. Null where finds are not kept: then nothing can be ticked. */
-  readonly keepMany: ((ads: readonly AdToKeep[]) => Promise<number>) | null;
+  /** Keeps ads among the finds; null among them stands for one that could not be judged. Null where finds are not kept: then nothing can be ticked. */
+  readonly keepMany: ((ads: readonly (AdToKeep | null)[]) => Promise<KeptMany>) | null;
 }

@@ -6,7 +6,7 @@ import { arrange } from './arrange.ts';
 import { KeepBar } from './keep-bar.tsx';
 import { isRunning, listWords } from './list-words.ts';
 import type { Row } from './rows.ts';
-import type { SweepHost, Swept } from './sweep-host.ts';
+import type { KeptMany, SweepHost, Swept } from './sweep-host.ts';
 import { SweepTools } from './sweep-tools.tsx';
 import { useLines } from './use-lines.tsx';
 import type { ListState } from './use-list.ts';
@@ -18,8 +18,8 @@ export interface SweepListProps {
   readonly left: ListState;
   readonly onLeft: (state: ListState) => void;
   readonly onChoose: (row: Row) => void;
-  /** Keeps ads, answers how many. Null where none can be kept. */
-  readonly onKeep: ((listings: readonly PageListing[]) => Promise<number>) | null;
+  /** Keeps ads. Null where none can be kept. */
+  readonly onKeep: ((listings: readonly PageListing[]) => Promise<KeptMany>) | null;
 }
 
 export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }: SweepListProps) {
@@ -28,6 +28,8 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
   const list = useRef<HTMLUListElement>(null);
   const [failed, setFailed] = useState(false);
   const { order, filter, ticked, opened } = left;
+  const now = useRef(left);
+  now.current = left;
   const shown = useMemo(() => arrange(rows, filter, order), [rows, filter, order]);
   const running = isRunning(swept);
   const focusRow = (id: string) => {
@@ -60,6 +62,14 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
     if (!row) return;
     event.preventDefault();
     focusRow(row.id);
+  };
+  /** Those that could not be kept stay ticked, and what was ticked meanwhile. */
+  const keepTicked = async (keep: NonNullable<SweepListProps['onKeep']>) => {
+    const chosen = rows.filter(({ id }) => ticked.has(id));
+    const outcome = await keep(chosen.map(({ listing }) => listing));
+    const gone = new Set(chosen.flatMap(({ id }, index) => (outcome.left.includes(index) ? [] : [id])));
+    onLeft({ ...now.current, ticked: new Set([...now.current.ticked].filter((id) => !gone.has(id))) });
+    return outcome;
   };
   const again = async () => setFailed(!(await host.start()));
   return (
@@ -96,7 +106,7 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
               inSight={shown.length}
               onTickAll={() => tick([...ticked, ...shown.map(({ id }) => id)])}
               onTickNone={() => tick([])}
-              onKeep={() => onKeep(rows.filter(({ id }) => ticked.has(id)).map(({ listing }) => listing))}
+              onKeep={() => keepTicked(onKeep)}
             />
           )}
           {shown.length === 0 && <p>{t('sweep_none_pass')}</p>}

@@ -13,22 +13,27 @@ export interface AdToKeep {
   readonly evaluation: Evaluation;
 }
 
-/** Judges them one after the other, and lets the panel answer in between. Rejects when one can't be judged. */
+/** Judges them one after the other, and lets the panel answer in between. Null in the place of one that can't be judged. */
 export async function toKeep(
   listings: readonly PageListing[],
   loadEdits: (ad: string) => Promise<unknown>,
   judge: Judge,
   settings: Settings,
-): Promise<AdToKeep[]> {
-  const ads: AdToKeep[] = [];
+): Promise<(AdToKeep | null)[]> {
+  const ads: (AdToKeep | null)[] = [];
   for (const listing of listings) {
-    const key = adKey(listing);
-    const stored = await loadEdits(key);
-    const fresh = startSession(key, listing);
-    const doubts = stored === null ? [] : judge(listing, { ...settings, distance: null }, []).reading.doubts;
-    const session = stored === null ? fresh : unpackEdits(fresh, stored, doubts);
-    const evaluation = judge(listing, forAd(settings, session), corrections(session));
-    ads.push({ listing, edits: packEdits(session), evaluation });
+    try {
+      const key = adKey(listing);
+      const stored = await loadEdits(key);
+      const fresh = startSession(key, listing);
+      const doubts = stored === null ? [] : judge(listing, { ...settings, distance: null }, []).reading.doubts;
+      const session = stored === null ? fresh : unpackEdits(fresh, stored, doubts);
+      const evaluation = judge(listing, forAd(settings, session), corrections(session));
+      ads.push({ listing, edits: packEdits(session), evaluation });
+    } catch (error) {
+      console.error('Ironsift:', error);
+      ads.push(null);
+    }
     await new Promise((resolve) => setTimeout(resolve, 0));
   }
   return ads;

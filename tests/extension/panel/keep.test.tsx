@@ -1,6 +1,6 @@
 import { act } from 'preact/test-utils';
 import { describe, expect, test, vi } from 'vitest';
-import { keepMany } from '../../../extension/panel/keep-host.ts';
+import { keepMany } from '../../../extension/panel/sweep/keep-many.ts';
 import { ad } from '../store/making.ts';
 import { judge } from './fixtures/evaluation.ts';
 import { DAY, findOf, keepHost } from './fixtures/keep-host.ts';
@@ -65,11 +65,28 @@ describe('keeping an ad', () => {
 
   test('many at once: known ones are brought up to date, doubtful ones are new', async () => {
     const host = keepHost([{ find: KEPT, how: 'address', likeness: 1 }]);
-    expect(await keepMany(host, [AD, AD])).toBe(2);
+    expect(await keepMany(host, [AD, AD])).toEqual({ kept: 2, left: [], code: null });
     expect(host.refresh).toHaveBeenCalledTimes(2);
     const doubtful = keepHost([{ find: KEPT, how: 'maybe', likeness: 0.5 }]);
-    expect(await keepMany(doubtful, [AD])).toBe(1);
+    expect(await keepMany(doubtful, [AD])).toEqual({ kept: 1, left: [], code: null });
     expect(doubtful.keep).toHaveBeenCalledOnce();
-    expect(await keepMany(keepHost([], { ok: false, code: 'full' }), [AD, AD])).toBe(0);
+  });
+
+  test('many at once: where the store has no room for more, the rest is left and not even tried', async () => {
+    const host = keepHost();
+    const full = { ok: false, code: 'full' } as const;
+    host.keep.mockImplementationOnce(host.keep.getMockImplementation() as typeof host.keep).mockResolvedValueOnce(full);
+    expect(await keepMany(host, [AD, AD, AD, AD])).toEqual({ kept: 1, left: [1, 2, 3], code: 'full' });
+    expect(host.keep).toHaveBeenCalledTimes(2);
+  });
+
+  test('many at once: one that is bad by itself keeps none of the others away', async () => {
+    const host = keepHost();
+    host.keep.mockResolvedValueOnce({ ok: false, code: 'bad-input' });
+    expect(await keepMany(host, [AD, AD, null, AD])).toEqual({ kept: 2, left: [0, 2], code: 'bad-input' });
+    const blind = keepHost();
+    blind.again.mockResolvedValue({ ok: false, code: 'outdated' });
+    expect(await keepMany(blind, [AD])).toEqual({ kept: 0, left: [0], code: 'outdated' });
+    expect(blind.keep).not.toHaveBeenCalled();
   });
 });

@@ -220,7 +220,7 @@ describe('stopping', () => {
 
 describe('keeping', () => {
   it('keeps what is ticked, many at once', async () => {
-    const keepMany = vi.fn(async (kept: readonly AdToKeep[]) => kept.length);
+    const keepMany = vi.fn(async (kept: readonly (AdToKeep | null)[]) => ({ kept: kept.length, left: [], code: null }));
     const { take } = await show({}, keepMany);
     // What was said about an ad is kept with it.
     await take({ state: 'ready', listing: listing(TEXTS[1], 2), cut: false, at: 30 });
@@ -233,8 +233,8 @@ describe('keeping', () => {
     await click('[data-keep]');
     await act(() => vi.waitFor(() => expect(keepMany).toHaveBeenCalled()));
     const kept = keepMany.mock.calls[0]?.[0] ?? [];
-    expect(kept.map(({ listing: { address } }) => address)).toEqual([2, 3, 4].map((n) => `http://board.invalid/ad/${n}`));
-    expect(kept.map(({ edits }) => edits.changes.length)).toEqual([1, 0, 0]);
+    expect(kept.map((one) => one?.listing.address)).toEqual([2, 3, 4].map((n) => `http://board.invalid/ad/${n}`));
+    expect(kept.map((one) => one?.edits.changes.length)).toEqual([1, 0, 0]);
     expect(kept[0]?.evaluation.reading.asking.amount?.value.minor).toBe(5500);
     expect(text('.sweep-keep')).toContain('3 ads are among your finds now');
     expect(find<HTMLButtonElement>('[data-keep]').disabled).toBe(true);
@@ -245,8 +245,38 @@ describe('keeping', () => {
     await click('[data-tick="ad-2"]');
     await click('[data-keep]');
     await act(() => new Promise((go) => setTimeout(go, 50)));
-    expect(text('.sweep-keep')).toContain('could not be kept');
+    expect(text('.sweep-keep [role=status]')).toBe('');
+    expect(text('.sweep-keep [role=alert]')).toBe(
+      'One ad was not kept and stays selected. Something went wrong in Ironsift, and nothing was kept. Please try again.',
+    );
     expect(find<HTMLInputElement>('[data-tick="ad-2"]').checked).toBe(true);
+    vi.restoreAllMocks();
+  });
+  it('keeps the ticks of those alone that were not kept, and says why in the words of the store', async () => {
+    await show({}, async () => ({ kept: 1, left: [1, 2], code: 'full' as const }));
+    for (const id of ['ad-1', 'ad-2', 'ad-7']) await click(`[data-tick="${id}"]`);
+    await click('[data-keep]');
+    await act(() => new Promise((go) => setTimeout(go, 50)));
+    expect(text('.sweep-keep [role=status]')).toBe('One ad is among your finds now.');
+    expect(text('.sweep-keep [role=alert]')).toMatch(/^2 ads were not kept and stay selected\. There is no room left/);
+    const ticked = [...document.querySelectorAll<HTMLInputElement>('[data-tick]')].filter(({ checked }) => checked);
+    expect(ticked.map((box) => box.getAttribute('data-tick'))).toEqual(['ad-2', 'ad-7']);
+    expect(text('[data-keep]')).toBe('Keep 2 ads');
+  });
+  it('an ad that can not be judged is left, the others are kept', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const keepMany = vi.fn(async (_: readonly (AdToKeep | null)[]) => ({ kept: 1, left: [0], code: 'bad-input' as const }));
+    const sweep = sweepHost(swept(TEXTS.slice(0, 2)), keepMany);
+    const judge: typeof evaluate = (given, ...rest) => {
+      if (given.text.includes('4 x 45')) throw new Error('defect');
+      return evaluate(given, ...rest);
+    };
+    mount(null, judge, new Map(), null, sweep);
+    await rowsOf(2);
+    await click('[data-tick-all]');
+    await click('[data-keep]');
+    await act(() => vi.waitFor(() => expect(keepMany).toHaveBeenCalled()));
+    expect(keepMany.mock.calls[0]?.[0].map((one) => one?.listing.address ?? null)).toEqual([null, 'http://board.invalid/ad/2']);
     vi.restoreAllMocks();
   });
   it('offers no ticks where ads can not be kept', async () => {
