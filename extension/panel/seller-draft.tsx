@@ -1,5 +1,5 @@
 /** A message to the seller in the ad's language, put together from the answer, changed by hand, and copied with one key. Nothing is sent. */
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import { MESSAGE_PARTS, type MessagePart, sellerMessage, written } from '../../src/message/compose.ts';
 import { sellerSpeaker } from '../../src/message/german.ts';
 import { ChoiceField } from '../components/choice-field.tsx';
@@ -16,6 +16,7 @@ export function SellerDraft({ evaluation, title }: SellerMessageProps) {
   const [chosen, setChosen] = useState<Language | null>(null);
   /** What the buyer made of it; it stays until they ask for a fresh one. */
   const [own, setOwn] = useState<string | null>(null);
+  const copy = useRef<HTMLButtonElement>(null);
   const language = chosen ?? evaluation.reading.language;
   const text = own ?? written(sellerSpeaker(language, say), sellerMessage(evaluation, title, parts));
   return (
@@ -58,10 +59,16 @@ export function SellerDraft({ evaluation, title }: SellerMessageProps) {
         data-path="message"
         value={text}
         aria-describedby={`${id}-hint`}
+        aria-keyshortcuts="Control+Enter Meta+Enter"
         onInput={(event) => setOwn(event.currentTarget.value)}
+        onKeyDown={(event) => {
+          if (event.key !== 'Enter' || !(event.ctrlKey || event.metaKey) || event.isComposing) return;
+          event.preventDefault();
+          copy.current?.click();
+        }}
       />
       <div class="message-tools">
-        <CopyButton name="message" words={t('message_copy')} text={() => text} />
+        <CopyButton name="message" words={t('message_copy')} text={() => text} source={text} button={copy} />
         {own !== null && (
           <button type="button" data-afresh onClick={() => setOwn(null)}>
             {t('message_afresh')}
@@ -69,7 +76,7 @@ export function SellerDraft({ evaluation, title }: SellerMessageProps) {
         )}
       </div>
       <p id={`${id}-hint`} class="line-notes">
-        {t('message_nothing_sent')}
+        {t('message_copy_key')} {t('message_nothing_sent')}
       </p>
     </div>
   );

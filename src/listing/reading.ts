@@ -136,6 +136,10 @@ export const doubtfulBow = ({ bowMm, conditions }: Pick<Item, 'bowMm' | 'conditi
 /** Whether the buyer means to keep it, as far as they said. */
 export const isKept = (item: Item): boolean => (item.plan?.value ?? 'keep') === 'keep';
 
+/** Whether the ad is about one single piece, as far as it says: a bench, a bar, one plate. */
+export const isOnePiece = ({ items }: Pick<Reading, 'items'>): boolean =>
+  items.length === 1 && items.every(({ kind, count }) => (isPlate(kind.value) ? count?.value === 1 : (count?.value ?? 1) === 1));
+
 export type PriceBasis = 'lot' | 'per-pound' | 'per-kilogram' | 'each' | 'pair' | 'range' | 'none';
 
 /** What an item says of itself before anything is known. */

@@ -1,6 +1,6 @@
 /** A short and polite message to the seller: the questions in order of worth, an opening offer with its reason, and when to come. */
 import type { Evaluation } from '../listing/evaluation.ts';
-import type { Condition, Reading } from '../listing/reading.ts';
+import { type Condition, isOnePiece, type Reading } from '../listing/reading.ts';
 import { inMiles } from '../units/length.ts';
 import type { Money } from '../units/money.ts';
 import { type Message, message } from '../words/message.ts';
@@ -30,7 +30,7 @@ export function sellerMessage(judged: Judged, title: string, parts: readonly Mes
   const offered = parts.includes('offer') ? offer(judged) : [];
   return [
     inARow(message('message_greeting')),
-    inARow(interest),
+    inARow(interest, message(isOnePiece(judged.reading) ? 'message_there' : 'message_all_there')),
     ...asked,
     ...offered,
     ...(parts.includes('pickup') ? [inARow(message('message_pickup'))] : []),
@@ -73,17 +73,27 @@ const NEEDS_WORK: readonly Condition[] = ['rust', 'rust-heavy', 'missing-parts',
 /** One way in miles from which a seller understands that the drive counts. An assumption. */
 const FAR = 15;
 
+/**
+ * Whether the buyer has seen what such iron goes for: every rate by weight that went in was learned from finds. A figure out of the table,
+ * or one that the buyer guessed, is no news of the market to tell a seller.
+ */
+function isLearned({ steps }: Evaluation['worth']): boolean {
+  const rates = steps.filter(({ id, unit }) => id.startsWith('used-rate:') && unit === 'money-per-lb');
+  return rates.length > 0 && rates.every(({ fromFinds }) => fromFinds === true);
+}
+
 /** The best honest reason for an offer below the price. */
-function reason(reading: Reading, { goingRate }: Evaluation['worth'], trip: Evaluation['trip']): Message {
+function reason(reading: Reading, worth: Evaluation['worth'], trip: Evaluation['trip']): Message {
+  const { goingRate } = worth;
   const needsWork = reading.items.some(({ conditions }) => conditions.some(({ value }) => NEEDS_WORK.includes(value)));
   if (needsWork) return message('message_because_work');
   if (trip !== null && inMiles(trip.distance) >= FAR)
     return message('message_because_drive', { distance: { distance: trip.distance } });
-  if (goingRate !== null && goingRate.per !== 'lot') {
+  if (goingRate !== null && goingRate.per !== 'lot' && isLearned(worth)) {
     const rate: Money = { minor: Math.round(goingRate.likely), currency: goingRate.currency };
     return message('message_because_rate', { rate: { rate, per: goingRate.per } });
   }
-  return message('message_because_cash');
+  return message(isOnePiece(reading) ? 'message_because_cash_for_it' : 'message_because_cash');
 }
 
 /** Paragraphs as text, an empty line between them, in the speaker's words. */

@@ -60,10 +60,10 @@ export const valueOfKnowingAll = (states: readonly State[], price: number, trip:
   );
 
 /** Unknown price: asked for first, worth what a wasted drive costs. */
-export const priceQuestion = (trip: number, currency: Currency): Question => ({
+export const priceQuestion = (trip: number, currency: Currency, onePiece: boolean): Question => ({
   id: 'price',
   about: 'asking.amount',
-  says: message('question_price'),
+  says: message(onePiece ? 'question_price_of_it' : 'question_price'),
   value: { minor: Math.round(trip), currency },
 });
 

@@ -59,4 +59,28 @@ describe('the message in the panel', () => {
     expect(text()).toBe(first);
     vi.unstubAllGlobals();
   });
+
+  it.each([{ ctrlKey: true }, { metaKey: true }])('is copied by one key in the field, as its hint says: %o', async (held) => {
+    const copied = vi.fn(async (_text: string) => undefined);
+    vi.stubGlobal('navigator', { ...navigator, clipboard: { writeText: copied } });
+    await open(ADS.english);
+    const area = find<HTMLTextAreaElement>('[data-path=message]');
+    expect(document.getElementById(area.getAttribute('aria-describedby') ?? '')?.textContent).toContain('Ctrl+Enter');
+    area.focus();
+    const enter = (more: KeyboardEventInit) =>
+      act(
+        async () =>
+          void area.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true, ...more })),
+      );
+    await enter({});
+    expect(copied).not.toHaveBeenCalled();
+    await enter(held);
+    expect(copied).toHaveBeenCalledExactlyOnceWith(text());
+    expect(document.activeElement).toBe(area);
+    expect(find('.seller-message [role=status]').textContent).toBe('Copied');
+    // What is written further is not what was copied.
+    await type('More');
+    expect(find('.seller-message [role=status]').textContent).toBe('');
+    vi.unstubAllGlobals();
+  });
 });

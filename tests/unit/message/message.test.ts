@@ -66,6 +66,38 @@ describe('the message to the seller', () => {
     expect(euro({ exchange: { EUR: 1.1 } })).not.toContain('offer');
   });
 
+  it('says what such plates are offered for only where finds taught it', () => {
+    const near: Partial<Settings> = { distance: { value: 2, unit: 'mi' } };
+    const iron = {
+      low: 0.8,
+      likely: 1,
+      high: 1.3,
+      source: 'learned',
+      date: '2026-11',
+      finds: 6,
+      effective: 5,
+      currency: 'USD',
+    } as const;
+    const plates = '4 x 45 lb olympic plates, cast iron, $400';
+    expect(messageOf(plates, { ...near, learned: { iron } })).toMatch(/plates like these offered for about \$\d/);
+    expect(messageOf(plates, near)).toMatch(/: I pay cash and take everything at once\./);
+    expect(messageOf(plates, { ...near, rates: { iron: { used: RATE, new: RATE } } })).not.toContain('offered for about');
+    // One kind was learned and the other was not: the mixed figure is no knowledge.
+    const mixed = `${plates.replace('$400', '')} and 2 x 45 lb bumper plates, $700`;
+    expect(messageOf(mixed, { ...near, learned: { iron } })).not.toContain('offered for about');
+  });
+
+  it('speaks of one piece as one', () => {
+    const one = messageOf('Flat bench, sturdy, $300', { distance: { value: 2, unit: 'mi' } });
+    expect(one).toContain('Is it still there?');
+    expect(one).toContain('I pay cash and take it along right away.');
+    expect(one).not.toMatch(/all still|everything at once/);
+    expect(messageOf('Flat bench, sturdy, make me an offer')).toContain('What are you asking for it?');
+    for (const many of ['2 flat benches, $300', 'Flat bench and a squat rack, $900', '4 x 45 lb plates, $400'])
+      expect(messageOf(many)).toContain('Is it all still there?');
+    expect(messageOf('4 x 45 lb olympic plates, make me an offer')).toContain('What are you asking for everything?');
+  });
+
   it('stays short', () => {
     for (const text of ['plates and bars', '4 x 45 lb plates, 2 bars, 2 bars, 25s, 10s, 5s $500'])
       expect(messageOf(text).length).toBeLessThan(1200);
@@ -126,7 +158,7 @@ describe('German', () => {
   const own = JSON.parse(readFileSync('extension/_locales/en/message.json', 'utf8')) as Record<string, { message: string }>;
   const strings = readStrings();
   /** Said to the buyer, not to the seller. */
-  const SCREEN = /^message_(?:heading|with|part_\w+|language\w*|text|copy|afresh|nothing_sent)$/;
+  const SCREEN = /^message_(?:heading|with|part_\w+|language\w*|text|copy\w*|afresh|nothing_sent)$/;
   const wanted = [
     ...Object.keys(own).filter((key) => !SCREEN.test(key)),
     ...Object.keys(strings).filter((key) => key.startsWith('question_')),
