@@ -98,6 +98,12 @@ export interface PlatformPlan extends Flushness {
   readonly bought: readonly { readonly sheet: SheetId; readonly count: number }[];
   /** Screws in all, and how long they may be at most, so that none comes out below. Null where one layer is nothing to screw to. */
   readonly screws: { readonly count: number; readonly longestMm: number } | null;
+  /** Nothing holds its sheets to each other: there is one layer of wood at most, and more than one sheet in a layer. */
+  readonly loose: boolean;
+  /** The rack's floor is higher than any stack that is planned, by more than a sheet: no shim makes that good. */
+  readonly tooLow: boolean;
+  /** The room is larger than what is planned. */
+  readonly isPart: boolean;
   /** Pounds, where every sheet's weight is known. */
   readonly pounds: number | null;
   /** US dollars, sheets and screws. */
@@ -125,6 +131,8 @@ export function flushness(layers: readonly SheetId[], rackFloorMm: number, toler
 const WOODS: readonly SheetId[] = ['plywood-15/32', 'plywood-19/32', 'plywood-23/32', 'plywood-3/4', 'mdf-3/4'];
 /** More layers are heavier and dearer than a shim. */
 const MOST_WOOD = 4;
+/** The thinnest sheet that is planned with: what lacks more is not shimmed but built otherwise. */
+const MOST_SHIM_MM = 12;
 
 /** The stack nearest to the rack's floor; of equals, the one of fewer layers, then the cheaper one. Rubber on top, and under it two layers of wood at least where they fit. */
 export function nearestLayers(rackFloorMm: number): SheetId[] {
@@ -171,15 +179,19 @@ export function platformPlan(wish: PlatformWish): PlatformPlan {
   const bought = types.map((sheet) => ({ sheet, count: sheets.filter((one) => one.sheet === sheet).length }));
   const screws = woods.length < 2 ? null : screwsFor(woods, widthMm, depthMm);
   const weights = bought.map(({ sheet, count }) => ({ pounds: SHEETS[sheet].pounds, count }));
+  const flushed = flushness(layers, rackFloorMm, toleranceMm);
   const boxes = screws === null ? 0 : Math.ceil(screws.count / SCREW_BOX.count);
   return {
-    ...flushness(layers, rackFloorMm, toleranceMm),
+    ...flushed,
     layers,
     widthMm,
     depthMm,
     sheets,
     bought,
     screws,
+    loose: screws === null && bought.some(({ count }) => count > 1),
+    tooLow: flushed.shimMm > MOST_SHIM_MM,
+    isPart: widthMm < wish.widthMm || depthMm < wish.depthMm,
     pounds: weights.some(({ pounds }) => pounds === null)
       ? null
       : weights.reduce((sum, { pounds, count }) => sum + (pounds ?? 0) * count, 0),

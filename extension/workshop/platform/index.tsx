@@ -81,6 +81,11 @@ export function Platform({ kit }: { readonly kit: OpenKit }) {
             deep: inMm(words, plan.depthMm),
           })}
         </p>
+        {plan.layers.length > 1 && <p>{t('kit_crossed')}</p>}
+        {plan.loose && <p data-loose>{t('kit_loose')}</p>}
+        {plan.isPart && (
+          <p data-room>{t('kit_platform_part', { wide: inMm(words, typed.widthMm), deep: inMm(words, typed.depthMm) })}</p>
+        )}
         {!plan.surely && <p>{t('kit_not_surely')}</p>}
       </section>
       <Shopping kit={kit} plan={plan} />
@@ -103,8 +108,9 @@ export function Platform({ kit }: { readonly kit: OpenKit }) {
   );
 }
 
-function flushWords(words: Words, { flush, shimMm }: PlatformPlan): string {
+function flushWords(words: Words, { flush, tooLow, shimMm, heightMm }: PlatformPlan): string {
   if (flush) return words.t('kit_flush', { most: FLUSH_MM });
+  if (tooLow) return words.t('kit_too_low', { by: inMm(words, shimMm), most: inMm(words, heightMm.likely) });
   return words.t(shimMm > 0 ? 'kit_shim' : 'kit_shim_rack', { by: inMm(words, Math.abs(shimMm), 1) });
 }
 

@@ -221,7 +221,16 @@ describe('platform', () => {
     await shown('[data-sheet] svg');
     await shown('[data-two]', says('Two people'));
     await setTo(await field('rackFloorMm'), '12');
-    await shown('[data-flush=false]', says('too high'));
+    await shown('[data-flush=false]', says(/too high: raise the rack by as much, with a full sheet under all of it/));
+    await setTo(await field('rackFloorMm'), '30');
+    await shown('[data-loose]', says('Nothing joins these sheets'));
+    await setTo(await field('rackFloorMm'), '150');
+    await shown('[data-flush=false]', says(/Stays .* too low: four layers of wood and a mat are 95 mm/));
+    expect(document.querySelector('[data-loose], [data-room]')).toBeNull();
+    await setTo(await field('widthMm'), '4000');
+    await shown('[data-room]', says('no further than 8 × 8 ft'));
+    await setTo(await field('widthMm'), '2400');
+    await setTo(await field('rackFloorMm'), '12');
     const kept = async () => value(await made.store.settings.load(1)).settings.kit?.platform?.rackFloorMm;
     await vi.waitFor(async () => expect(await kept()).toBe(12));
     expect(document.body.textContent).not.toMatch(/\[\w+_\w+\]|\{\w+\}/);

@@ -65,6 +65,36 @@ describe('worked by hand', () => {
   });
 });
 
+describe('what no plan of sheets makes good', () => {
+  const room = { widthMm: FEET_8, depthMm: FEET_8, toleranceMm: 3 };
+
+  it('one layer of wood is two loose sheets, and so are mats alone; two layers are screwed together', () => {
+    const low = platformPlan({ ...room, rackFloorMm: 30 });
+    expect(low.layers.filter((layer) => layer !== 'rubber-3/4')).toHaveLength(1);
+    expect(low).toMatchObject({ loose: true, screws: null });
+    expect(platformPlan({ ...room, rackFloorMm: 19 })).toMatchObject({ layers: ['rubber-3/4'], loose: true });
+    expect(platformPlan({ ...room, rackFloorMm: 57 }).loose).toBe(false);
+    // One mat by itself has no seam.
+    expect(platformPlan({ ...room, widthMm: 1000, depthMm: 1500, rackFloorMm: 19 }).loose).toBe(false);
+  });
+
+  it('a floor that no stack reaches is no case for a shim', () => {
+    // Four full 3/4 in sheets and a mat: 5 × 19.05 = 95.25 mm.
+    const high = platformPlan({ ...room, rackFloorMm: 150 });
+    expect(high.heightMm.likely).toBeCloseTo(95.25, 6);
+    expect(high).toMatchObject({ tooLow: true, flush: false });
+    expect(platformPlan({ ...room, rackFloorMm: 107 }).tooLow).toBe(false);
+    expect(platformPlan({ ...room, rackFloorMm: 108 }).tooLow).toBe(true);
+    for (const rackFloorMm of [10, 19, 30, 45, 57, 95]) expect(platformPlan({ ...room, rackFloorMm }).tooLow).toBe(false);
+  });
+
+  it('says when the room is larger than the plan', () => {
+    expect(platformPlan({ ...room, rackFloorMm: 57 }).isPart).toBe(false);
+    expect(platformPlan({ ...room, widthMm: FEET_8 + 1, rackFloorMm: 57 }).isPart).toBe(true);
+    expect(platformPlan({ ...room, depthMm: 4000, rackFloorMm: 57 })).toMatchObject({ isPart: true, depthMm: FEET_8 });
+  });
+});
+
 it('refuses rubber under wood, no layers, and a room of nothing', () => {
   const wish = { rackFloorMm: 60, widthMm: 1000, depthMm: 1000, toleranceMm: 2 };
   expect(() => platformPlan({ ...wish, layers: ['rubber-3/4', 'mdf-3/4'] })).toThrow(RangeError);
