@@ -32,6 +32,8 @@ export interface Pairing {
   readonly alone: readonly WeighedPlate[];
   /** Worst difference of the two sides over all loads, in pounds. */
   readonly worst: number;
+  /** No other pairing has a smaller worst difference. False where too many face values have an odd plate to try every choice of them. */
+  readonly proven: boolean;
   /** Worst difference as a fraction of the load that has it, the bar included. */
   readonly worstShare: number;
 }
@@ -54,7 +56,8 @@ export function pairUp(plates: readonly WeighedPlate[], barPounds: number): Pair
     readonly worst: number;
     readonly sum: number;
   } | null = null;
-  for (const ways of choices(options)) {
+  const proven = options.reduce((product, ways) => product * ways.length, 1) <= MOST_CHOICES;
+  for (const ways of choices(proven ? options : options.map(firstBySpread))) {
     const differences = ways.flatMap(({ pairs }) => pairs.map(([heavy, light]) => stepsOf(heavy.pounds) - stepsOf(light.pounds)));
     const sum = differences.reduce((total, one) => total + one, 0);
     if (best !== null && sum / 2 > best.worst) continue;
@@ -74,6 +77,7 @@ export function pairUp(plates: readonly WeighedPlate[], barPounds: number): Pair
     pairs,
     alone: ways.flatMap(({ alone }) => alone),
     worst: (best?.worst ?? 0) / STEPS,
+    proven,
     worstShare: Math.max(worstShare(pairs, barPounds, 1), worstShare(pairs, barPounds, -1)),
   };
 }
@@ -103,11 +107,13 @@ function waysToPair(group: readonly WeighedPlate[]): Way[] {
 /** So many combinations of plates left alone are tried; beyond, each face value takes its own best. */
 const MOST_CHOICES = 20_000;
 
-function choices(options: readonly (readonly Way[])[]): Way[][] {
+const choices = (options: readonly (readonly Way[])[]): Way[][] =>
+  options.reduce<Way[][]>((made, ways) => made.flatMap((before) => ways.map((way) => [...before, way])), [[]]);
+
+/** Of the ways to pair one face value the one whose differences are least in sum. */
+function firstBySpread(ways: readonly Way[]): readonly Way[] {
   const spread = ({ pairs }: Way): number => pairs.reduce((sum, [heavy, light]) => sum + heavy.pounds - light.pounds, 0);
-  const tried = options.reduce((product, ways) => product * ways.length, 1) <= MOST_CHOICES;
-  const open = tried ? options : options.map((ways) => [...ways].sort((a, b) => spread(a) - spread(b)).slice(0, 1));
-  return open.reduce<Way[][]>((made, ways) => made.flatMap((before) => ways.map((way) => [...before, way])), [[]]);
+  return [...ways].sort((a, b) => spread(a) - spread(b)).slice(0, 1);
 }
 
 /**

@@ -12,7 +12,7 @@ export interface Washer {
   /** Least and greatest thickness within the standard; the same as the nominal where it is not known. */
   readonly thinnestIn: number;
   readonly thickestIn: number;
-  readonly source: 'asme' | 'handbook' | 'measured';
+  readonly source: 'asme' | 'handbook' | 'memory' | 'measured';
 }
 
 const TYPE_A = { thinnestIn: 0.153, thickestIn: 0.213 } as const;
@@ -22,8 +22,8 @@ const TYPE_A = { thinnestIn: 0.153, thickestIn: 0.213 } as const;
  * Machinery's Handbook, 31st edition, pages 1695 and 1697. The two type A rows are from memory.
  */
 export const WASHERS: readonly Washer[] = [
-  { id: 'a-2-narrow', holeIn: 2.125, outsideIn: 3.75, thicknessIn: 0.18, ...TYPE_A, source: 'asme' },
-  { id: 'a-2-wide', holeIn: 2.125, outsideIn: 4.5, thicknessIn: 0.18, ...TYPE_A, source: 'asme' },
+  { id: 'a-2-narrow', holeIn: 2.125, outsideIn: 3.75, thicknessIn: 0.18, ...TYPE_A, source: 'memory' },
+  { id: 'a-2-wide', holeIn: 2.125, outsideIn: 4.5, thicknessIn: 0.18, ...TYPE_A, source: 'memory' },
   { id: 'a-2-plain', holeIn: 2.062, outsideIn: 4.25, thicknessIn: 0.18, ...TYPE_A, source: 'handbook' },
   { id: 'b-2-regular', holeIn: 2.125, outsideIn: 4.5, thicknessIn: 0.25, thinnestIn: 0.25, thickestIn: 0.25, source: 'asme' },
   { id: 'b-1-7/8-narrow', holeIn: 2, outsideIn: 3.5, thicknessIn: 0.25, thinnestIn: 0.25, thickestIn: 0.25, source: 'handbook' },

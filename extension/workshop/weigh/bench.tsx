@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { chalked, worstAsGiven } from '../../../src/kit/chalk.ts';
 import { pairUp, type WeighedPlate } from '../../../src/kit/pairing.ts';
+import { swapsTo } from '../../../src/kit/swaps.ts';
 import { MOST_WEIGHINGS, readWeighings, type Weighing } from '../../../src/kit/weighings.ts';
 import type { Settings } from '../../../src/listing/settings.ts';
 import { inPounds, type MassUnit } from '../../../src/units/mass.ts';
@@ -136,7 +137,13 @@ export function Bench({ host, settings, first }: BenchProps) {
         {complaint && <p role="alert">{complaint}</p>}
       </section>
       {pairing.pairs.length > 0 && (
-        <PairList pairing={pairing} pairs={chalked(pairing)} asGiven={worstAsGiven(plates)} unit={unit} />
+        <PairList
+          pairing={pairing}
+          pairs={chalked(pairing)}
+          asGiven={worstAsGiven(plates)}
+          swaps={swapsTo(pairing.pairs, plates)}
+          unit={unit}
+        />
       )}
     </>
   );

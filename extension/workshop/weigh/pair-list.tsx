@@ -1,6 +1,7 @@
 /** Which plate goes with which, on which side and why; and the words to chalk on each. */
 import type { ChalkedPair } from '../../../src/kit/chalk.ts';
 import type { Pairing } from '../../../src/kit/pairing.ts';
+import type { Swap } from '../../../src/kit/swaps.ts';
 import { convert, type MassUnit, pounds } from '../../../src/units/mass.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 
@@ -9,6 +10,8 @@ export interface PairListProps {
   readonly pairs: readonly ChalkedPair[];
   /** Worst difference in pounds in the order in which the plates were written down. */
   readonly asGiven: number;
+  /** What changes places, from the order in which they were written down. */
+  readonly swaps: readonly Swap[];
   readonly unit: MassUnit;
 }
 
@@ -18,10 +21,10 @@ const weighed = ({ say }: Words, value: number, unit: MassUnit): string => say.w
 /** Face values need no hundredths but for 1.25 and 2.5. */
 const faceIn = ({ say }: Words, face: number, unit: MassUnit): string => say.number(convert(pounds(face), unit).value, 2);
 
-export function PairList({ pairing, pairs, asGiven, unit }: PairListProps) {
+export function PairList({ pairing, pairs, asGiven, swaps, unit }: PairListProps) {
   const words = useWords();
   const { t } = words;
-  const { worst, worstShare, alone } = pairing;
+  const { worst, worstShare, alone, proven } = pairing;
   return (
     <>
       <section aria-labelledby="pairs-heading" class="pairs">
@@ -29,6 +32,10 @@ export function PairList({ pairing, pairs, asGiven, unit }: PairListProps) {
         <p class="pairs-worst" role="status">
           {t('weigh_worst', { worst: weighed(words, worst, unit), share: { percent: 100 * worstShare, digits: 1 } })}{' '}
           {asGiven > worst && t('weigh_worst_as_given', { worst: weighed(words, asGiven, unit) })}
+        </p>
+        {!proven && <p data-unproven>{t('weigh_unproven')}</p>}
+        <p>
+          {t('weigh_nearest')} {t('weigh_scale')}
         </p>
         <ol class="plain-list">
           {pairs.map((pair) => (
@@ -46,6 +53,16 @@ export function PairList({ pairing, pairs, asGiven, unit }: PairListProps) {
             })}
           </p>
         ))}
+        {swaps.length > 0 && (
+          <>
+            <h3>{t('weigh_swaps')}</h3>
+            <ol class="plain-list" data-swaps>
+              {swaps.map((swap) => (
+                <li key={swap.comes.id}>{swapWords(words, swap, unit)}</li>
+              ))}
+            </ol>
+          </>
+        )}
         <p class="no-print">
           <button type="button" data-print onClick={() => print()}>
             {t('weigh_print')}
@@ -67,6 +84,14 @@ export function PairList({ pairing, pairs, asGiven, unit }: PairListProps) {
       </section>
     </>
   );
+}
+
+/** "Swap plates 2 and 4: plate 1 then differs by 0.3 lb from its mate, not by 1.4 lb." */
+function swapWords(words: Words, { stays, comes, goes, was, becomes }: Swap, unit: MassUnit): string {
+  const { t } = words;
+  const said = { stays: stays.id, comes: comes.id, becomes: weighed(words, becomes, unit) };
+  if (goes === null || was === null) return t('weigh_swap_join', said);
+  return t('weigh_swap', { ...said, goes: goes.id, was: weighed(words, was, unit) });
 }
 
 /** What to do with a pair, and why that way round, in two sentences. */

@@ -27,7 +27,10 @@ export function WasherAnswer({ offer, wanted, isWeighed, currency, fits }: Washe
         })}{' '}
         {t('weigh_stack_both', { n: forBoth, thickness: say.number(stack.thicknessMm, 0) })}
       </p>
-      {!isWeighed && <p>{t('weigh_stack_range', { low: weight(offer.pounds.low), high: weight(offer.pounds.high) })}</p>}
+      {!isWeighed && offer.pounds.low < offer.pounds.high && (
+        <p data-range>{t('weigh_stack_range', { low: weight(offer.pounds.low), high: weight(offer.pounds.high) })}</p>
+      )}
+      {!isWeighed && <p>{t('weigh_stack_match')}</p>}
       {cost !== null && <p>{t('weigh_stack_cost', { cost: money(cost) })}</p>}
       {bought && (
         <p>{t('weigh_stack_bought', { low: money(bought.low), high: money(bought.high), likely: money(bought.likely) })}</p>

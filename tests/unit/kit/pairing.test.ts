@@ -81,6 +81,22 @@ describe('pairing', () => {
     expect(alone.map(({ face }) => face)).toEqual([45, 10]);
   });
 
+  it('says when not every choice of odd plates was tried', () => {
+    // Each face value has three odd places to leave alone: 3^9 = 19,683 choices are tried, 3^10 = 59,049 are not.
+    const groups = (count: number) =>
+      Array.from({ length: count }, (_, face) =>
+        weighed(
+          face + 1,
+          [1, 2, 3, 4, 5].map((n) => face + 1 + n * (n + face) * 0.01),
+        ),
+      );
+    expect(pairUp(groups(9).flat(), 45).proven).toBe(true);
+    const many = pairUp(groups(10).flat(), 45);
+    expect(many.proven).toBe(false);
+    expect(many.pairs).toHaveLength(20);
+    expect(many.alone).toHaveLength(10);
+  });
+
   it('tells the worst share of a load, the bar included', () => {
     const plates = [...weighed(45, [46, 45]), ...weighed(5, [5.5, 5])];
     const { pairs, worst, worstShare } = pairUp(plates, 45);
@@ -98,7 +114,7 @@ describe('pairing', () => {
     const before = performance.now();
     expect(pairUp(plates, 45).pairs).toHaveLength(30);
     expect(performance.now() - before).toBeLessThan(2000);
-    expect(pairUp([], 45)).toEqual({ pairs: [], alone: [], worst: 0, worstShare: 0 });
+    expect(pairUp([], 45)).toEqual({ pairs: [], alone: [], worst: 0, proven: true, worstShare: 0 });
     expect(() => pairUp(weighed(45, [Number.NaN]), 45)).toThrow(RangeError);
   });
 });
