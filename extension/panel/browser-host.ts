@@ -36,6 +36,7 @@ const sweep: SweepHost = {
   show: ({ tabId, run }, id) => void showSwept(tabId, run, id),
   mark: ({ tabId, run }, id, spans) => void markSwept(tabId, run, id, spans),
   open: ({ tabId }, listing) => openSwept(tabId, listing),
+  again: keeping.again,
   keepMany: async (ads) => (await import('./sweep/keep-many.ts')).keepMany(keeping, ads),
 };
 

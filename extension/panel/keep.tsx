@@ -1,11 +1,12 @@
 /** Keeping the ad, and what was kept of it before: the price then and now, and how long it has been for sale. */
-import { askingOf, daysKnown, priceChange } from '../../src/finds/history.ts';
+import { askingOf, daysKnown } from '../../src/finds/history.ts';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import { useWords, type Words } from '../components/speech.ts';
 import type { MetAgain } from '../store/index.ts';
 import { useEdits } from './edits.ts';
 import type { KeepHost } from './keep-host.ts';
+import { priceThen } from './price-then.ts';
 import { useKeep } from './use-keep.ts';
 
 export interface KeepProps {
@@ -57,17 +58,10 @@ export function Keep({ host, listing, evaluation }: KeepProps) {
 }
 
 /** "Asked $150 then, $120 now: 20 % less. Known for 12 days. Status: asked." */
-function history({ t }: Words, { find }: MetAgain, { reading }: Evaluation, now: number): string {
-  const parts: string[] = [];
-  const change = priceChange(find.prices, askingOf(reading));
-  if (change) {
-    const prices = { from: { money: change.from }, to: { money: change.to } };
-    if (change.fraction === null) parts.push(t('keep_price_other', prices));
-    else {
-      const key = change.fraction < 0 ? 'keep_price_less' : 'keep_price_more';
-      parts.push(t(key, { ...prices, by: { percent: 100 * Math.abs(change.fraction) } }));
-    }
-  } else if (find.prices.length > 0) parts.push(t('keep_price_same'));
+function history(words: Words, { find }: MetAgain, { reading }: Evaluation, now: number): string {
+  const { t } = words;
+  const price = priceThen(words, find, askingOf(reading));
+  const parts = price === null ? [] : [price];
   parts.push(t('keep_days', { n: daysKnown(find.keptAt, now) }), t(`keep_status_${find.status}`));
   if (find.notes !== '') parts.push(t('keep_notes', { notes: find.notes.slice(0, 200) }));
   return parts.join(' ');

@@ -1,8 +1,10 @@
 /** One line of the list: what an evaluation comes to, in figures that can be sorted and words that are shown. Pure. */
+import { askingOf } from '../../../src/finds/history.ts';
 import type { CallKind, Evaluation, Rate } from '../../../src/listing/evaluation.ts';
 import type { PageListing } from '../../../src/listing/page-listing.ts';
 import { type Item, type Kind, measuredBore } from '../../../src/listing/reading.ts';
 import { inMiles } from '../../../src/units/length.ts';
+import type { Money } from '../../../src/units/money.ts';
 import { likely, perWords } from '../../components/figures.ts';
 import type { Words } from '../../components/speech.ts';
 import type { SweptAd, Tag } from './sweep-host.ts';
@@ -21,6 +23,8 @@ export interface Row {
   readonly costSays: string | null;
   /** The same in short, for the label in the page. */
   readonly costTag: string | null;
+  /** The price of everything; null where none is stated, or a stand-in. */
+  readonly asking: Money | null;
   readonly asked: string | null;
   /** By how much the all-in cost lies under what the goods are worth at the going rate, in minor units; below 0 when it lies over. */
   readonly saving: number | null;
@@ -75,7 +79,7 @@ export function rowOf(words: Words, { id, listing }: SweptAd, evaluation: Evalua
     judged && worth.goingWorth && worth.allIn && !reading.asking.placeholder
       ? Math.round(worth.goingWorth.likely - worth.allIn.likely)
       : null;
-  const asked = reading.asking.amount?.value ?? null;
+  const asking = askingOf(reading);
   return {
     id,
     listing,
@@ -85,7 +89,8 @@ export function rowOf(words: Words, { id, listing }: SweptAd, evaluation: Evalua
     cost: cost?.likely ?? null,
     costSays: cost ? t('sweep_cost', { rate: likely(words, cost), per: perWords(words, cost) }) : null,
     costTag: cost ? t(`sweep_tag_per_${cost.per}`, { rate: likely(words, cost) }) : null,
-    asked: asked && !reading.asking.placeholder ? t('sweep_asked', { price: { money: asked } }) : null,
+    asking,
+    asked: asking && t('sweep_asked', { price: { money: asking } }),
     saving,
     savingSays: saving === null ? null : savingWords(words, saving, worth.currency),
     distance: trip ? inMiles(trip.distance) : null,
@@ -107,6 +112,7 @@ export const unjudged = ({ t }: Words, { id, listing }: SweptAd): Row => ({
   cost: null,
   costSays: null,
   costTag: null,
+  asking: null,
   asked: null,
   saving: null,
   savingSays: null,

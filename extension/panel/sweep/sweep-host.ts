@@ -1,6 +1,7 @@
 /** What the list of a page's ads needs from the browser. */
 import type { PageListing, Span } from '../../../src/listing/page-listing.ts';
 import type { StoreCode } from '../../store/index.ts';
+import type { KeepHost } from '../keep-host.ts';
 import type { AdToKeep } from './to-keep.ts';
 
 export interface SweptAd {
@@ -35,6 +36,8 @@ export interface KeptMany {
 }
 
 export interface SweepHost {
+  /** Finds that an ad is again, the likeliest first. Null where finds are not kept. */
+  readonly again: KeepHost['again'] | null;
   /** Calls back with the sweep of the tab in front, now and on every change; null for none. Returns the stop. */
   readonly watch: (seen: (swept: Swept | null) => void) => () => void;
   /** Starts reading every ad of the page. False when the page can't be reached. */

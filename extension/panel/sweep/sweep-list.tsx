@@ -8,6 +8,7 @@ import { isRunning, listWords } from './list-words.ts';
 import type { Row } from './rows.ts';
 import type { KeptMany, SweepHost, Swept } from './sweep-host.ts';
 import { SweepTools } from './sweep-tools.tsx';
+import { useKnown } from './use-known.ts';
 import { useLines } from './use-lines.tsx';
 import type { ListState } from './use-list.ts';
 
@@ -38,7 +39,8 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
   };
   const tick = (ids: Iterable<string>) => onLeft({ ...left, ticked: new Set(ids) });
   const onTick = (id: string) => tick(ticked.has(id) ? [...ticked].filter((one) => one !== id) : [...ticked, id]);
-  const lines = useLines(shown, onKeep ? ticked : null, opened, onTick, (row) => {
+  const { known, askAgain } = useKnown(host.again, rows);
+  const lines = useLines(shown, known, onKeep ? ticked : null, opened, onTick, (row) => {
     onLeft({ ...left, opened: row.id });
     onChoose(row);
   });
@@ -69,6 +71,7 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
     const outcome = await keep(chosen.map(({ listing }) => listing));
     const gone = new Set(chosen.flatMap(({ id }, index) => (outcome.left.includes(index) ? [] : [id])));
     onLeft({ ...now.current, ticked: new Set([...now.current.ticked].filter((id) => !gone.has(id))) });
+    askAgain([...gone]);
     return outcome;
   };
   const again = async () => setFailed(!(await host.start()));

@@ -1,6 +1,7 @@
 import { act } from 'preact/test-utils';
 import { describe, expect, test, vi } from 'vitest';
 import { keepMany } from '../../../extension/panel/sweep/keep-many.ts';
+import { evaluate } from '../../../src/evaluate.ts';
 import { ad } from '../store/making.ts';
 import { judge } from './fixtures/evaluation.ts';
 import { DAY, findOf, keepHost } from './fixtures/keep-host.ts';
@@ -61,6 +62,13 @@ describe('keeping an ad', () => {
     expect(keeping.refresh.mock.lastCall?.[0]).toBe('old');
     expect(keeping.refresh.mock.lastCall?.[2]).toBe(true);
     expect(text('.keep')).toContain('Kept.');
+  });
+
+  test('an ad that names no price any more is not said to cost the same', async () => {
+    const keeping = keepHost([{ find: KEPT, how: 'words', likeness: 0.9 }]);
+    mount(ready({ text: '4 x 45 lb olympic plates, make me an offer' }), evaluate, new Map(), null, sweepHost(), keeping);
+    await act(async () => undefined);
+    expect(text('[data-met]')).toContain('“Plates of spring”. Asked $250 then. Known for 12 days.');
   });
 
   test('many at once: known ones are brought up to date, doubtful ones are new', async () => {

@@ -3,11 +3,14 @@ import { act } from 'preact/test-utils';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Swept } from '../../../extension/panel/sweep/sweep-host.ts';
 import type { AdToKeep } from '../../../extension/panel/sweep/to-keep.ts';
+import type { MetAgain } from '../../../extension/store/index.ts';
 import { evaluate } from '../../../src/evaluate.ts';
 import type { PageListing } from '../../../src/listing/page-listing.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
+import { findOf } from '../panel/fixtures/keep-host.ts';
 import { choose, click, find, mount, text, type } from '../panel/fixtures/mount.tsx';
 import { sweepHost } from '../panel/fixtures/sweep-host.ts';
+import { ad } from '../store/making.ts';
 
 const TEXTS = [
   'Iron plates 4 x 45 lb\n2 inch holes, no rust\n$250',
@@ -33,11 +36,13 @@ const swept = (texts: readonly string[] = TEXTS, over: Partial<Swept> = {}): Swe
   ...over,
 });
 /** Judging goes on in pieces; lets it, until all rows are there. */
-const rowsOf = async (count: number): Promise<void> => {
-  const rows = () => document.querySelectorAll('[data-row]').length;
-  for (let tries = 0; tries < 100 && rows() !== count; tries += 1) await act(() => new Promise((go) => setTimeout(go, 20)));
-  expect(rows()).toBe(count);
+const countOf = async (selector: string, count: number): Promise<void> => {
+  const found = () => document.querySelectorAll(selector).length;
+  for (let tries = 0; tries < 100 && found() !== count; tries += 1) await act(() => new Promise((go) => setTimeout(go, 20)));
+  expect(found()).toBe(count);
 };
+const rowsOf = (count: number) => countOf('[data-row]', count);
+const knownOf = (count: number) => countOf('[data-known]', count);
 const shown = (): string[] => [...document.querySelectorAll('[data-row]')].map((row) => row.getAttribute('data-row') ?? '');
 const press = (key: string, on: Element | Window = document.activeElement ?? window) =>
   act(() => void on.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true })));
@@ -278,6 +283,46 @@ describe('keeping', () => {
     await act(() => vi.waitFor(() => expect(keepMany).toHaveBeenCalled()));
     expect(keepMany.mock.calls[0]?.[0].map((one) => one?.listing.address ?? null)).toEqual([null, 'http://board.invalid/ad/2']);
     vi.restoreAllMocks();
+  });
+  it('says of each row whether it is kept already, and what it cost then', async () => {
+    const kept = ad(TEXTS[0], 'http://board.invalid/ad/1', 'Iron plates');
+    const met: Record<string, MetAgain> = {
+      'http://board.invalid/ad/1': {
+        find: findOf(kept, { id: 'dear', prices: [{ at: 1, minor: 50_000, currency: 'USD' }] }),
+        how: 'address',
+        likeness: 1,
+      },
+      'http://board.invalid/ad/2': {
+        find: findOf(kept, { id: 'same', prices: [{ at: 1, minor: 6000, currency: 'USD' }] }),
+        how: 'words',
+        likeness: 0.9,
+      },
+      'http://board.invalid/ad/4': { find: findOf(kept, { id: 'perhaps' }), how: 'maybe', likeness: 0.9 },
+      'http://board.invalid/ad/7': {
+        find: findOf(kept, { id: 'open', prices: [{ at: 1, minor: 9000, currency: 'USD' }] }),
+        how: 'words',
+        likeness: 0.9,
+      },
+    };
+    const again = vi.fn(async ({ address }: PageListing) => ({
+      ok: true as const,
+      value: [met[address ?? '']].filter((one) => one !== undefined),
+    }));
+    const sweep = sweepHost(swept(), async (ads) => ({ kept: ads.length, left: [], code: null }), again);
+    mount(null, evaluate, new Map(), null, sweep);
+    await rowsOf(TEXTS.length);
+    await knownOf(3);
+    expect(text('[data-row="ad-1"] [data-known]')).toBe('Kept before. Asked $500 then, $250 now: 50% less.');
+    expect(text('[data-row="ad-2"] [data-known]')).toBe('Kept before. The price is the same.');
+    expect(text('[data-row="ad-7"] [data-known]')).toBe('Kept before. Asked $90 then.');
+    expect(again).toHaveBeenCalledTimes(TEXTS.length);
+    // What is kept from the list is known from then on.
+    met['http://board.invalid/ad/3'] = { find: findOf(kept, { id: 'new' }), how: 'address', likeness: 1 };
+    await click('[data-tick="ad-3"]');
+    await click('[data-keep]');
+    await knownOf(4);
+    expect(text('[data-row="ad-3"] [data-known]')).toBe('Kept before.');
+    expect(again).toHaveBeenCalledTimes(TEXTS.length + 1);
   });
   it('offers no ticks where ads can not be kept', async () => {
     await show();
