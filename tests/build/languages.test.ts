@@ -73,6 +73,40 @@ it('German quotes, separates and addresses as German does', () => {
   }
 });
 
+/** Strings that count and say the same of one, and why that is right. */
+const WITHOUT_ONE: Record<string, string> = {
+  buy_one_trip: 'two ads and more share a trip',
+  caution_show_again: 'a number in brackets',
+  choice_pieces_of: 'no noun follows',
+  doubt_several_ads: 'two and more',
+  drive_refuse_of_ten: 'three and more',
+  drive_refuse_one_in: 'three and more',
+  finds_chosen: 'no noun follows',
+  kit_lacking: 'no noun follows',
+  rates_use_all: 'two and more',
+  step_driving_times: 'two and more',
+  store_file_number: 'a place in a list',
+  trip_several: 'two and more',
+  trip_van_heavy: 'two and more',
+  weigh_misread_more: 'no noun follows',
+  weigh_stack_both: 'one on each side',
+};
+
+it('English says one of a thing in the singular', () => {
+  const counting = Object.keys(english).filter((key) => !baseOf(english, key) && /\{n\}/.test(english[key]?.message ?? ''));
+  expect(counting.length).toBeGreaterThan(30);
+  const without = counting.filter((key) => english[`${key}_one`] === undefined);
+  expect(without.sort()).toEqual(Object.keys(WITHOUT_ONE));
+  // A form that says the same is none.
+  const forms = Object.keys(english).filter((key) => baseOf(english, key));
+  expect(forms.filter((key) => english[key]?.message === english[baseOf(english, key) ?? '']?.message)).toEqual([]);
+});
+
+it('English counts a thing by {n} alone, for no other place has forms', () => {
+  const all = Object.entries(english).filter(([, { message }]) => /\{(?:all|total|seen|count|days)\} \p{Ll}+s\b/u.test(message));
+  expect(all.map(([key]) => key)).toEqual([]);
+});
+
 describe('the check of the build', () => {
   const files = (
     de: object,

@@ -113,7 +113,7 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
             />
           )}
           {shown.length === 0 && <p>{t('sweep_none_pass')}</p>}
-          {shown.length < rows.length && <p class="quiet">{t('sweep_passing', { n: shown.length, all: rows.length })}</p>}
+          {shown.length < rows.length && <p class="quiet">{t('sweep_passing', { seen: shown.length, n: rows.length })}</p>}
           <ul class="sweep-rows" ref={list} onKeyDown={walk}>
             {lines}
           </ul>

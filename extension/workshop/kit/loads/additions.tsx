@@ -32,7 +32,7 @@ export function Additions({ host, plates, loads, bar, best, unit }: AdditionsPro
         <div role="status">
           {(judging || found.best === null) && <p class="quiet">{t('kit_judging')}</p>}
           {!judging && found.seen < found.all && (
-            <p class="quiet">{t('kit_additions_so_far', { seen: found.seen, all: found.all })}</p>
+            <p class="quiet">{t('kit_additions_so_far', { seen: found.seen, n: found.all })}</p>
           )}
           {found.best?.length === 0 && found.seen === found.all && <p>{t('kit_additions_none')}</p>}
           <ul class="kit-list">
