@@ -11,12 +11,17 @@ const STRICT =
 
 export interface PageServer {
   address(page: string): string;
+  /** What was asked for otherwise than by going to it. The pages want nothing more, so a script did; browsers ask for an icon by themselves. */
+  readonly unasked: readonly string[];
   close(): Promise<void>;
 }
 
 export async function servePages(): Promise<PageServer> {
+  const unasked: string[] = [];
   const server = createServer((request, response) => {
     const { pathname, searchParams } = new URL(request.url ?? '/', 'http://loopback');
+    if (request.headers['sec-fetch-mode'] !== 'navigate' && pathname !== '/favicon.ico')
+      unasked.push(`${request.method} ${request.url}`);
     void (async () => {
       const content =
         pathname === '/long'
@@ -33,6 +38,7 @@ export async function servePages(): Promise<PageServer> {
   const { port } = server.address() as AddressInfo;
   return {
     address: (page) => `http://127.0.0.1:${port}/${page}`,
+    unasked,
     close: () =>
       new Promise((resolve) => {
         server.closeAllConnections();
