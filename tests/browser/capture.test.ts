@@ -28,7 +28,7 @@ let launched: Launched;
 let page: Page;
 
 const AD =
-  'Cast iron plates with 2 inch holes, stored indoors, no rust.\n• 4 x 45 lb\n• 2 x 25 lb\nPick up in Millbrook. Price is $100 for all.';
+  'Cast iron plates with 2 inch holes, stored indoors, no rust.\n• 4 x 45 lb\n• 2 x 25 lb\nPick up in Quillbrook. Price is $100 for all.';
 
 const open = async (name: string): Promise<void> => {
   await page.goto(server.address(name));

@@ -19,7 +19,7 @@ export const markup: readonly HostileCase[] = [
     name: 'markup in a table of goods',
     body: adPage({ inside: `<table><tr><td>2</td><td>10 lb ${SHOWN_MARKUP}</td></tr></table>` }),
   },
-  { name: 'markup in the place', body: adPage({ inside: `<p>Pick up in Millbrook ${SHOWN_MARKUP}</p>` }) },
+  { name: 'markup in the place', body: adPage({ inside: `<p>Pick up in Quillbrook ${SHOWN_MARKUP}</p>` }) },
   { name: 'markup in alternative text', body: adPage({ inside: `<img alt="${attribute}" src="data:,">` }) },
   {
     name: 'markup in labels and class names',

@@ -75,8 +75,8 @@ describe('where scripts may not run', () => {
     ['about:addons', 'browser-page'],
     ['https://chromewebstore.google.com/detail/x', 'store'],
     ['https://addons.mozilla.org/en-US/', 'store'],
-    ['https://millbrook.example/ad.pdf?x=1', 'pdf'],
-    ['https://millbrook.example/', 'no-access'],
+    ['https://quillbrook.example/ad.pdf?x=1', 'pdf'],
+    ['https://quillbrook.example/', 'no-access'],
     [undefined, 'browser-page'],
   ])('%s: %s', (address, reason) => expect(refusalOf(address)).toBe(reason));
 });

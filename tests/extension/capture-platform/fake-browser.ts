@@ -40,7 +40,7 @@ function area(name: string, changed: { fire(...given: unknown[]): unknown }, roo
 export function fakeBrowser() {
   const calls: string[] = [];
   const world = {
-    activeTab: { id: 1, url: 'https://millbrook.example/ad' } as { id: number; url?: string } | undefined,
+    activeTab: { id: 1, url: 'https://quillbrook.example/ad' } as { id: number; url?: string } | undefined,
     beforeQuery: async (): Promise<void> => undefined,
     mayInject: true,
     /** Tabs with pages of the extension itself. */

@@ -12,7 +12,7 @@ const read = (body: string, head = '') => {
 };
 
 describe('a whole page', () => {
-  const around = (main: string): string => `<nav>Home Sport</nav><header>Millbrook Notices</header>${main}<footer>Rules</footer>
+  const around = (main: string): string => `<nav>Home Sport</nav><header>Quillbrook Notices</header>${main}<footer>Rules</footer>
     <div class="cookie-banner">We use cookies. 4 x 99</div><aside>Bench $900</aside>`;
   const ad =
     '<h1>Plates, 230 lb</h1><div class="price">$100</div><div class="text"><p>Cast iron, 2 inch holes.</p><p>4 x 45, 2 x 25</p></div>';
@@ -47,9 +47,9 @@ describe('title', () => {
     expect(pick('#b').listing.title).toBe('');
   });
   it.each([
-    ['Plates | Millbrook Notices', null, 'Plates'],
+    ['Plates | Quillbrook Notices', null, 'Plates'],
     ['Plates - 300 lb', null, 'Plates - 300 lb'],
-    ['Bar, 7 ft - Millbrook Notices', 'Millbrook Notices', 'Bar, 7 ft'],
+    ['Bar, 7 ft - Quillbrook Notices', 'Quillbrook Notices', 'Bar, 7 ft'],
     ['Plates', null, 'Plates'],
   ])('%s', (title, site, trimmed) => expect(trimSiteName(title, site)).toBe(trimmed));
 });
@@ -88,7 +88,7 @@ describe('language and address', () => {
     expect(pick('#p').listing.language).toBeNull();
   });
   it.each([
-    ['https://millbrook.example/ad?id=7#photos', 'https://millbrook.example/ad?id=7'],
+    ['https://quillbrook.example/ad?id=7#photos', 'https://quillbrook.example/ad?id=7'],
     ['about:blank', null],
     ['file:///home/a.html', null],
     ['nonsense', null],

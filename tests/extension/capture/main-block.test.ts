@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { computedSight, findMainBlock, readDocument, readElement, readRanges } from '../../../extension/capture/readers/index.ts';
 import { show } from './page.ts';
 
-const WORDS = '4 x 45 lb, 2 x 25 lb, cast iron, two inch holes. Kept in a dry shed. Cash, pick up in Millbrook.';
+const WORDS = '4 x 45 lb, 2 x 25 lb, cast iron, two inch holes. Kept in a dry shed. Cash, pick up in Quillbrook.';
 const OTHERS =
   '<div><a href="/ad/8">Rower, hardly used</a><span>$240</span></div><div><a href="/ad/9">Bench</a><span>$60</span></div>';
-const HEAD = '<title>Iron plates - Millbrook Notices</title>';
+const HEAD = '<title>Iron plates - Quillbrook Notices</title>';
 
 interface Page {
   readonly name: string;
@@ -19,7 +19,7 @@ interface Page {
 const PAGES: readonly Page[] = [
   {
     name: 'other ads under a heading right in the wrapper of all',
-    body: `<div id="all"><div class="top"><a href="/">Millbrook Notices</a></div><div><h1>Iron plates</h1><div class="money"><b>$225</b></div><div id="d">${WORDS}</div></div><h3>You may also like</h3><div>${OTHERS}</div></div>`,
+    body: `<div id="all"><div class="top"><a href="/">Quillbrook Notices</a></div><div><h1>Iron plates</h1><div class="money"><b>$225</b></div><div id="d">${WORDS}</div></div><h3>You may also like</h3><div>${OTHERS}</div></div>`,
   },
   {
     name: 'a dialog over the list that it was opened from',
@@ -37,12 +37,12 @@ const PAGES: readonly Page[] = [
   },
   {
     name: 'no first heading, the name in the page’s title',
-    body: `<table><tr><td><a href="/">Millbrook Notices</a> &gt; sport</td></tr></table><div><a href="/7">prev</a> <a href="/9">next</a></div><div><h2><span>Iron plates</span> - <span>$225</span></h2><div id="d">${WORDS}</div></div><hr><font><a href="/safe">never wire money</a></font>`,
+    body: `<table><tr><td><a href="/">Quillbrook Notices</a> &gt; sport</td></tr></table><div><a href="/7">prev</a> <a href="/9">next</a></div><div><h2><span>Iron plates</span> - <span>$225</span></h2><div id="d">${WORDS}</div></div><hr><font><a href="/safe">never wire money</a></font>`,
   },
   {
     name: 'the masthead of the site as first heading',
-    head: '<title>Notice 44 | Classifieds | Millbrook Ledger</title>',
-    body: `<div><h1>Millbrook Ledger</h1><p>News, from $4.99 a month</p></div><div><div><h2>Iron plates</h2><p id="d">${WORDS} $225 firm.</p></div><div><h3>More in Sport</h3><p><a href="/45">CANOE</a>, $300.</p></div></div>`,
+    head: '<title>Notice 44 | Classifieds | Quillbrook Ledger</title>',
+    body: `<div><h1>Quillbrook Ledger</h1><p>News, from $4.99 a month</p></div><div><div><h2>Iron plates</h2><p id="d">${WORDS} $225 firm.</p></div><div><h3>More in Sport</h3><p><a href="/45">CANOE</a>, $300.</p></div></div>`,
   },
   {
     name: 'the first message of a thread',
@@ -54,8 +54,8 @@ const PAGES: readonly Page[] = [
   },
   {
     name: 'the site’s name first in the page’s title',
-    head: '<title>Millbrook Notices | Iron plates</title>',
-    body: `<div>Millbrook Notices <a href="/in">Sign in</a></div><div><h1>Iron plates</h1><b>$225</b><div id="d">${WORDS}</div></div><div>Rules of the board</div>`,
+    head: '<title>Quillbrook Notices | Iron plates</title>',
+    body: `<div>Quillbrook Notices <a href="/in">Sign in</a></div><div><h1>Iron plates</h1><b>$225</b><div id="d">${WORDS}</div></div><div>Rules of the board</div>`,
   },
   {
     name: 'the price in a column of its own',
@@ -75,7 +75,7 @@ describe('what picking proposes', () => {
     expect(title.replace(/ - \$225$/, '')).toBe('Iron plates');
     expect(text).toContain(WORDS);
     expect(text).toContain('$225');
-    expect(text).not.toMatch(/Rower|Bench|Millbrook (?:Notices|Ledger)|CANOE|next|never|Rules|cookies|would you/i);
+    expect(text).not.toMatch(/Rower|Bench|Quillbrook (?:Notices|Ledger)|CANOE|next|never|Rules|cookies|would you/i);
   });
 });
 

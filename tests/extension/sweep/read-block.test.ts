@@ -61,12 +61,12 @@ it.each([
   [
     'a card that is one link, its prices side by side',
     'Flat bench',
-    '<a href="/ad/N"><div><span>$60</span><s>$90</s></div><div>Flat bench</div><div>Millbrook</div></a>',
+    '<a href="/ad/N"><div><span>$60</span><s>$90</s></div><div>Flat bench</div><div>Quillbrook</div></a>',
   ],
   [
     'a card whose parts stand on one line',
     'Flat bench, steel',
-    '<a href="/ad/N"><span>Flat bench, steel</span> <span>$60</span><span>Millbrook</span></a>',
+    '<a href="/ad/N"><span>Flat bench, steel</span> <span>$60</span><span>Quillbrook</span></a>',
   ],
 ])('title: %s', (_, title, inside) => {
   const [first] = listings(`<div>${[1, 2, 3].map((n) => `<div>${inside.replace('N', String(n))}</div>`).join('')}</div>`);

@@ -27,7 +27,7 @@ export const ad = (n: number): Ad => ({
   n,
   title: TITLES[(n - 1) % TITLES.length] ?? '',
   price: `$${40 + n * 15}`,
-  text: `Kept in a dry shed, light rust. Pick up in Millbrook, ${n} mi`,
+  text: `Kept in a dry shed, light rust. Pick up in Quillbrook, ${n} mi`,
 });
 export const ads = (count: number, from = 1): Ad[] => Array.from({ length: count }, (_, index) => ad(from + index));
 const each = (of: readonly Ad[], write: (one: Ad) => string): string => of.map(write).join('\n');
@@ -41,7 +41,7 @@ const FOOTER = `<footer><div><a href="/fee">Listing fee $2</a></div><div><a href
 const FILTERS = `<div class="f"><h4>Price</h4><ul><li><a href="?max=50">Under $50</a></li><li><a href="?max=100">$50 to $100</a></li><li><a href="?max=200">$100 – $200 (12)</a></li><li><a href="?min=200">Over $200</a></li></ul></div>`;
 const RELATED = `<section><h2>Related searches</h2><ul><li><a href="/s/1">olympic plates $100</a></li><li><a href="/s/2">weight bench $50</a></li><li><a href="/s/3">squat rack $200</a></li></ul></section>`;
 const frame = (main: string): string =>
-  `${NAV}<header><a href="/">Millbrook Notices</a> <a href="/cart">Cart $0.00</a></header>${main}${FOOTER}`;
+  `${NAV}<header><a href="/">Quillbrook Notices</a> <a href="/cart">Cart $0.00</a></header>${main}${FOOTER}`;
 
 const component = (one: Ad): string =>
   `<ad-card data-ad="${one.n}"><template shadowrootmode="open"><div><a href="${href(one)}"><h3>${one.title}</h3></a><span class="price">${one.price}</span><p>${one.text}</p></div></template></ad-card>`;
@@ -60,14 +60,14 @@ export const STRUCTURES: readonly Structure[] = [
     name: 'rows of a table',
     count: 7,
     html: frame(
-      `<table><thead><tr><th>Item</th><th>Price</th><th>Place</th></tr></thead><tbody>${each(ads(7), (one) => `<tr data-ad="${one.n}"><td><a href="${href(one)}">${one.title}</a></td><td>${one.price}</td><td>Millbrook</td></tr>`)}</tbody></table><p><a href="?p=2">Next page</a></p>`,
+      `<table><thead><tr><th>Item</th><th>Price</th><th>Place</th></tr></thead><tbody>${each(ads(7), (one) => `<tr data-ad="${one.n}"><td><a href="${href(one)}">${one.title}</a></td><td>${one.price}</td><td>Quillbrook</td></tr>`)}</tbody></table><p><a href="?p=2">Next page</a></p>`,
     ),
   },
   {
     name: 'two rows of a table for each ad',
     count: 6,
     html: frame(
-      `<table><tbody>${each(ads(6), (one) => `<tr data-ad="${one.n}"><td><a href="${href(one)}">${one.title}</a></td><td>Millbrook</td></tr><tr data-ad="${one.n}"><td>${one.text}</td><td>${one.price}</td></tr>`)}</tbody></table>`,
+      `<table><tbody>${each(ads(6), (one) => `<tr data-ad="${one.n}"><td><a href="${href(one)}">${one.title}</a></td><td>Quillbrook</td></tr><tr data-ad="${one.n}"><td>${one.text}</td><td>${one.price}</td></tr>`)}</tbody></table>`,
     ),
   },
   {
@@ -159,14 +159,14 @@ export const STRUCTURES: readonly Structure[] = [
     name: 'headings with paragraphs behind, all in one element',
     count: 5,
     html: frame(
-      `<div><h1>Weights in Millbrook</h1>${each(ads(5), (one) => `<h3 data-ad="${one.n}"><a href="${href(one)}">${one.title}</a></h3><p data-ad="${one.n}">${one.price}</p><p data-ad="${one.n}">${one.text}</p>`)}<div><a href="?p=2">More</a></div></div>`,
+      `<div><h1>Weights in Quillbrook</h1>${each(ads(5), (one) => `<h3 data-ad="${one.n}"><a href="${href(one)}">${one.title}</a></h3><p data-ad="${one.n}">${one.price}</p><p data-ad="${one.n}">${one.text}</p>`)}<div><a href="?p=2">More</a></div></div>`,
     ),
   },
   {
     name: 'a line for each ad',
     count: 8,
     html: frame(
-      `<div><h2>Sporting goods</h2>${each(ads(8), (one) => `<p data-ad="${one.n}"><a href="${href(one)}">${one.title}</a> - ${one.price} (Millbrook)</p>`)}</div>`,
+      `<div><h2>Sporting goods</h2>${each(ads(8), (one) => `<p data-ad="${one.n}"><a href="${href(one)}">${one.title}</a> - ${one.price} (Quillbrook)</p>`)}</div>`,
     ),
   },
   {
@@ -227,13 +227,13 @@ export const STRUCTURES: readonly Structure[] = [
     name: 'cards without headings, the price first, with links to seller and place',
     count: 6,
     html: frame(
-      `<div role="list">${each(ads(6), (one) => `<div role="listitem" data-ad="${one.n}"><a href="${href(one)}" aria-label="${one.title}"><img src="" alt=""></a><div><div>${one.price}</div><div><a href="${href(one)}">${one.title}</a></div><div><a href="/place/1">Millbrook</a> · <a href="/user/${one.n}">seller ${one.n}</a> · <a href="/save">Save</a></div></div></div>`)}</div>`,
+      `<div role="list">${each(ads(6), (one) => `<div role="listitem" data-ad="${one.n}"><a href="${href(one)}" aria-label="${one.title}"><img src="" alt=""></a><div><div>${one.price}</div><div><a href="${href(one)}">${one.title}</a></div><div><a href="/place/1">Quillbrook</a> · <a href="/user/${one.n}">seller ${one.n}</a> · <a href="/save">Save</a></div></div></div>`)}</div>`,
     ),
   },
   {
     name: 'tables in tables',
     count: 5,
-    html: `<table><tr><td colspan="2"><a href="/">Millbrook board</a></td></tr><tr><td><table><tr><td><a href="/c/1">Barbells</a></td></tr><tr><td><a href="/c/2">Benches</a></td></tr></table></td><td>${each(ads(5), (one) => `<table data-ad="${one.n}"><tr><td><a href="${href(one)}"><b>${one.title}</b></a></td><td>${one.price}</td></tr><tr><td colspan="2">${one.text}</td></tr></table>`)}</td></tr></table>`,
+    html: `<table><tr><td colspan="2"><a href="/">Quillbrook board</a></td></tr><tr><td><table><tr><td><a href="/c/1">Barbells</a></td></tr><tr><td><a href="/c/2">Benches</a></td></tr></table></td><td>${each(ads(5), (one) => `<table data-ad="${one.n}"><tr><td><a href="${href(one)}"><b>${one.title}</b></a></td><td>${one.price}</td></tr><tr><td colspan="2">${one.text}</td></tr></table>`)}</td></tr></table>`,
   },
   {
     name: 'advertising and rules between the ads, inside a form',
@@ -258,7 +258,7 @@ export const STRUCTURES: readonly Structure[] = [
     name: 'links, prices and places in one row of elements without any wrapper',
     count: 5,
     html: frame(
-      `<div class="flat">${each(ads(5), (one) => `<a data-ad="${one.n}" href="${href(one)}">${one.title}</a><span data-ad="${one.n}">${one.price}</span><span data-ad="${one.n}">Millbrook</span>`)}</div>`,
+      `<div class="flat">${each(ads(5), (one) => `<a data-ad="${one.n}" href="${href(one)}">${one.title}</a><span data-ad="${one.n}">${one.price}</span><span data-ad="${one.n}">Quillbrook</span>`)}</div>`,
     ),
   },
   {
@@ -341,7 +341,7 @@ export const NO_ADS: readonly Structure[] = [
   ),
   only(
     'comments that name prices',
-    '<section><div class="c"><b>ann</b><p>I paid $100 for mine, and the holes were 53 mm, see <a href="/p/1">here</a> for a picture.</p></div><div class="c"><b>bo</b><p>That is $1 a pound, a fair price for rusty iron if you ask <a href="/u/2">me</a>.</p></div><div class="c"><b>cy</b><p>Mine were $80 last year, from the same man in Millbrook, <a href="/p/3">photo</a> here.</p></div></section>',
+    '<section><div class="c"><b>ann</b><p>I paid $100 for mine, and the holes were 53 mm, see <a href="/p/1">here</a> for a picture.</p></div><div class="c"><b>bo</b><p>That is $1 a pound, a fair price for rusty iron if you ask <a href="/u/2">me</a>.</p></div><div class="c"><b>cy</b><p>Mine were $80 last year, from the same man in Quillbrook, <a href="/p/3">photo</a> here.</p></div></section>',
   ),
   only('an empty body', ''),
 ];
