@@ -1,6 +1,6 @@
 /** The command tooling itself: a runner or a count that lies would hide everything else. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -54,6 +54,22 @@ describe('run.mjs', () => {
       stderr: expect.stringContaining('could not be bundled'),
     });
   });
+});
+
+it.each([
+  [undefined, '1 test --silent'],
+  ['true', 'true test --silent'],
+  ['', ' test --silent'],
+])('.ci/run counts as failed what can not run: CI as %j', (CI, told) => {
+  const folder = mkdtempSync(join(tmpdir(), 'ironsift-ci-'));
+  cpSync(join(ROOT, '.ci/run'), join(folder, '.ci/run'));
+  writeFileSync(join(folder, 'npm'), '#!/bin/sh\necho "$CI $*"\n', { mode: 0o755 });
+  const { stdout, status } = spawnSync('bash', [join(folder, '.ci/run')], {
+    encoding: 'utf8',
+    env: { PATH: `${folder}:${process.env.PATH}`, ...(CI !== undefined && { CI }) },
+  });
+  expect([stdout.trimEnd(), status]).toEqual([told, 0]);
+  rmSync(folder, { recursive: true });
 });
 
 it('`npm run corpus -- WORD` does not pass for ads that are not there', () => {
