@@ -72,7 +72,7 @@ const lost = (): Promise<string[]> =>
     ];
   });
 
-/** Words that are seen, by text node; fields are told by their values only where they are ours. */
+/** Words that are seen or read out: by text node, and in what names a thing or is its tip. Fields are told by their values only where they are ours. */
 const words = (): Promise<string[]> =>
   page.evaluate(() => {
     const seen: string[] = [];
@@ -82,7 +82,12 @@ const words = (): Promise<string[]> =>
       if (around?.checkVisibility() && !around.closest('script, style, textarea, bdi, .ad-title, [data-ad-words]'))
         seen.push(text ?? '');
     }
-    return seen;
+    for (const one of document.body.querySelectorAll('*')) {
+      if (!one.checkVisibility()) continue;
+      for (const name of ['aria-label', 'aria-valuetext', 'aria-roledescription', 'placeholder', 'title', 'alt'])
+        if (one.getAttribute(name)) seen.push(one.getAttribute(name) ?? '');
+    }
+    return [...seen, document.title];
   });
 
 /** Units, codes and names that are the same everywhere, and the words of the test's own ads. */
