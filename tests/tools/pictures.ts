@@ -1,4 +1,4 @@
-/** `npm run pictures`: the pictures of the README and the stores, made of the demo in the real extension: docs/pictures/. The build must be there. */
+/** `npm run pictures`: the pictures of the README and the stores, made of the demo in the real extension: docs/pictures/. The command builds first. */
 import { mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

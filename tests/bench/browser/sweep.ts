@@ -1,4 +1,4 @@
-/** Every ad of a page of 200: from the key press to the last row in the panel, and what it takes of the page's main thread. */
+/** What sweeping a page of 200 ads takes of the page's own main thread, until a second after the last row stands in the panel. */
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Page } from 'puppeteer-core';
 import { forget, inBackground } from '../../browser/captured.ts';
