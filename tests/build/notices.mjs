@@ -7,6 +7,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { packageOf } from './checks.mjs';
 import { CREDIT } from './place-lists.mjs';
+import { SOLVER, SOLVER_PARTS } from './solver-notice.mjs';
 
 /** Licences that let us ship a package inside an MIT extension as long as their text goes with it; MPL-2.0 wants its source named too. */
 export const ALLOWED = ['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', 'Apache-2.0', '0BSD', 'MPL-2.0'];
@@ -67,5 +68,11 @@ function noticeOf(/** @type {string} */ root, /** @type {string} */ name, /** @t
  * @param {string} root folder that holds node_modules
  * @param {Pick<import('esbuild').Metafile, 'outputs'>} metafile
  */
-export const notices = (root, metafile) =>
-  [...[...bundledPackages(metafile)].map(([name, files]) => noticeOf(root, name, files)), CREDIT].join(LINE);
+export function notices(root, metafile) {
+  const packages = bundledPackages(metafile);
+  return [
+    ...[...packages].map(([name, files]) => noticeOf(root, name, files)),
+    ...(packages.has(SOLVER) ? [SOLVER_PARTS] : []),
+    CREDIT,
+  ].join(LINE);
+}

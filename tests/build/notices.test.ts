@@ -1,9 +1,11 @@
 // @vitest-environment node
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import highs from 'highs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { bundledPackages, notices } from './notices.mjs';
+import { SIGNS, SOLVER_PARTS } from './solver-notice.mjs';
 
 let root: string;
 beforeAll(() => {
@@ -68,4 +70,22 @@ it('refuses a package without a licence text, or under a licence that is not all
   expect(of('textless')).toThrow('textless is bundled, but comes without a licence text');
   expect(of('strict')).toThrow('its licence (GPL-3.0-only) is not allowed');
   expect(of('silent')).toThrow('its licence (none named) is not allowed');
+});
+
+it('names what is compiled into the solver, where the solver is carried', () => {
+  installed('highs', 'MIT', { LICENSE: 'The text' });
+  expect(notices(root, bundleOf({ 'node_modules/highs/build/highs.mjs': 5 }))).toContain(SOLVER_PARTS);
+  expect(notices(root, bundleOf({ 'node_modules/used/index.js': 5 }))).not.toContain('IPX');
+});
+
+it('knows by the solver that is installed what is compiled into it', async () => {
+  const compiled = readFileSync('node_modules/highs/build/highs.wasm', 'latin1');
+  expect([...SIGNS.inside, ...SIGNS.leftOut].filter((sign) => !compiled.includes(sign))).toEqual([]);
+  const { solve } = await highs();
+  const solveBy = (solver: 'ipx' | 'hipo') => () => solve('Maximize\n x\nSubject To\n c: x <= 4\nEnd', { solver }).Status;
+  expect(solveBy('ipx')()).toBe('Optimal');
+  expect(solveBy('hipo')).toThrow("Unable to set option 'solver'");
+  // What the package says of itself: the licence that all of this stands beside.
+  expect(readFileSync('node_modules/highs/LICENSE', 'utf8')).toMatch(/^MIT License\n[\s\S]*HiGHS/);
+  expect(SOLVER_PARTS).toContain('IPX, Copyright (c) 2018-2020 ERGO-Code. Used in Ironsift under the MIT license.');
 });
