@@ -1,6 +1,6 @@
 /**
  * `npm run package`: everything that an add-on store wants, in out/package/: a zip for each browser, the source that a reviewer builds
- * them from, and the notices. Packs nothing when a test of the build fails; those tests lint the Firefox zip and build from the source.
+ * them from, the notices, the texts of its forms and pictures. Packs nothing when a test of the build fails; those tests lint the Firefox zip and build from the source.
  */
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -8,6 +8,7 @@ import { copyFileSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'no
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { sourcePackage } from '../build/source-package.mjs';
+import { forStores } from './for-stores.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const OUT = join(ROOT, 'out/package');
@@ -29,8 +30,14 @@ for (const browser of ['chrome', 'firefox'])
   copyFileSync(join(ROOT, `dist/ironsift-${browser}.zip`), join(OUT, `ironsift-${version}-${browser}.zip`));
 writeFileSync(join(OUT, `ironsift-${version}-source.zip`), sourcePackage(ROOT));
 copyFileSync(join(ROOT, 'dist/chrome/NOTICES.txt'), join(OUT, 'NOTICES.txt'));
+const more = forStores(ROOT);
+for (const [name, content] of Object.entries(more)) writeFileSync(join(OUT, name), content);
 
-const made = [...['chrome', 'firefox', 'source'].map((part) => `ironsift-${version}-${part}.zip`), 'NOTICES.txt'];
+const made = [
+  ...['chrome', 'firefox', 'source'].map((part) => `ironsift-${version}-${part}.zip`),
+  'NOTICES.txt',
+  ...Object.keys(more),
+];
 for (const file of made) {
   const content = readFileSync(join(OUT, file));
   const print = createHash('sha256').update(content).digest('hex');
