@@ -61,6 +61,8 @@ function Import() {
   const store = useStore();
   const [looked, setLooked] = useState<Looked | null>(null);
   const [told, setTold] = useState<{ readonly words: string; readonly bad: boolean } | null>(null);
+  /** What is being done: with ten thousand finds it takes seconds. */
+  const [doing, setDoing] = useState<string | null>(null);
   const refuse = (words: string) => {
     setLooked(null);
     setTold({ words, bad: true });
@@ -72,15 +74,20 @@ function Import() {
     return null;
   };
   const look = async (file: Blob | undefined) => {
-    if (!file) return;
+    if (!file || doing !== null) return;
     setTold(null);
+    setDoing(t('settings_import_looking'));
     const text = await textOf(file);
-    if (text === null) return refuse(t('settings_import_unreadable'));
-    const preview = settled(await store.previewImport(text));
-    if (preview) setLooked({ text, preview });
+    const preview = text === null ? null : settled(await store.previewImport(text));
+    setDoing(null);
+    if (text === null) refuse(t('settings_import_unreadable'));
+    else if (preview) setLooked({ text, preview });
   };
   const take = async ({ text }: Looked) => {
+    if (doing !== null) return;
+    setDoing(t('settings_import_taking'));
     const imported = settled(await store.importAll(text));
+    setDoing(null);
     if (!imported) return;
     setLooked(null);
     setTold({ words: t('settings_imported', { ...imported }), bad: false });
@@ -106,6 +113,11 @@ function Import() {
         {t('settings_import_why')}
       </span>
       {looked && <Look looked={looked} onTake={() => void take(looked)} onLeave={() => setLooked(null)} />}
+      {doing !== null && (
+        <p role="status" data-doing>
+          {doing}
+        </p>
+      )}
       {told && <p role={told.bad ? 'alert' : 'status'}>{told.words}</p>}
     </div>
   );

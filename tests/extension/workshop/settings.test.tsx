@@ -190,6 +190,30 @@ describe('data', () => {
     expect(document.querySelector('main img')).toBeNull();
   });
 
+  it('says that it is at it for as long as it takes, and takes it once', async () => {
+    const { store } = await openSettings();
+    const file = await fileWith();
+    const [preview, take] = [store.previewImport, store.importAll];
+    const held: (() => void)[] = [];
+    const wait = () => new Promise<void>((resolve) => held.push(resolve));
+    Object.assign(store, {
+      previewImport: (text: string) => wait().then(() => preview(text)),
+      importAll: (text: string) => wait().then(() => take(text)),
+    });
+    await give(file);
+    await shown('[data-doing]', says('Looking through the file'));
+    await vi.waitFor(() => expect(held).toHaveLength(1));
+    held[0]?.();
+    await clickOn(await shown('[data-take]'));
+    expect(document.querySelectorAll('[data-doing]')).toHaveLength(1);
+    expect(document.querySelector('[data-doing]')?.textContent).toContain('Importing');
+    await clickOn(await shown('[data-take]'));
+    expect(held).toHaveLength(2);
+    held[1]?.();
+    await shown('[data-import] [role=status]', says('Imported: 2 new'));
+    expect(document.querySelector('[data-doing]')).toBeNull();
+  });
+
   it('stays out when the buyer thinks better of it', async () => {
     const { store } = await openSettings();
     await give(await fileWith());
