@@ -5,8 +5,10 @@ import { join } from 'node:path';
 import { launchChromium, launchHeadless, startDisplay } from '../../browser/driver/index.ts';
 import { servePages } from '../../browser/serve-pages.ts';
 import { extensionWithPage } from '../../browser/store/extension-with-page.ts';
+import { serve } from '../../demo/serve.mjs';
 import { coldStart } from './cold-start.ts';
 import { emptyExtension } from './empty-extension.ts';
+import { unasked } from './main-thread.ts';
 import { anHourOfAds } from './memory.ts';
 import { keyPress, shortcutToPaint } from './shortcut.ts';
 import { timeSweep } from './sweep.ts';
@@ -28,13 +30,15 @@ const made = async (folder: Promise<string>): Promise<string> => {
 
 const display = await startDisplay();
 const server = await servePages();
+const board = await serve();
 try {
   const [ours, empty] = [await made(extensionWithPage()), await made(emptyExtension())];
   const measure = async (extension: string, idle: string, answer: string) => {
     const launched = await launchChromium({ display, extension });
     const page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
-    await page.goto(server.address('ad.html'));
+    await page.goto(board.ads.find(({ id }) => id === 'mixed-lot')?.url ?? board.url);
     const figures = {
+      unasked: await unasked(page, server.address('many')),
       panel: await coldStart(launched.browser, 'panel.html', '[data-state="empty"]'),
       shortcut: await shortcutToPaint(launched, page, { idle, answer }),
       key: await keyPress(launched),
@@ -51,6 +55,7 @@ try {
   beside('key pressed to answer painted, panel open', us.shortcut, nothing.shortcut);
   line('   of that, to have a key pressed', ms(us.key));
   beside('panel opened to its first screen', us.panel, nothing.panel);
+  beside('page of 200 ads loaded and scrolled, nobody asks', us.unasked, nothing.unasked);
   beside('200 ads swept: main thread of the page', us.sweep.thread, nothing.sweep.thread);
   line('   time in our script, by its own clock', ms(us.sweep.script));
 
@@ -76,6 +81,7 @@ try {
   await browser.close();
 } finally {
   await server.close();
+  await board.close();
   await display.close();
   for (const folder of folders) await rm(folder, { recursive: true, force: true });
 }

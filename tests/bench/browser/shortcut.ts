@@ -17,7 +17,7 @@ export async function shortcutToPaint(
   goes = 15,
 ): Promise<number> {
   const { browser, display } = launched;
-  await selectText(page, '#ad');
+  await selectText(page, 'main');
   await pressShortcut(launched, page);
   const panel = await panelOf(browser);
   await panel.waitForSelector(selector.answer);

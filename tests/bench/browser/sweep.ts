@@ -3,16 +3,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import type { Page } from 'puppeteer-core';
 import { forget, inBackground } from '../../browser/captured.ts';
 import { type Launched, panelOf, pressKeys } from '../../browser/driver/index.ts';
-
-/** Processor time of the main thread of a page so far, in ms, drawing included: what other programs do meanwhile does not count. */
-async function mainThread(page: Page): Promise<() => Promise<number>> {
-  const session = await page.createCDPSession();
-  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
-  return async () => {
-    const { metrics } = await session.send('Performance.getMetrics');
-    return (metrics.find(({ name }) => name === 'ThreadTime')?.value ?? Number.NaN) * 1000;
-  };
-}
+import { mainThread } from './main-thread.ts';
 
 export interface SweepTimes {
   readonly thread: number;
