@@ -32,7 +32,7 @@ const MARK_ROW = 15;
 const PLOT = 96;
 
 /** The figures at any x, straight between the points on either side. */
-export function pointAt(points: readonly LinePoint[], x: number): LinePoint {
+function pointAt(points: readonly LinePoint[], x: number): LinePoint {
   const next = points.findIndex((point) => point.x >= x);
   const [before, after] = [points[next - 1], points[next < 0 ? points.length - 1 : next]];
   if (after === undefined) throw new RangeError('line chart: no points');

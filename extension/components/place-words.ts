@@ -32,7 +32,7 @@ export function placeDetail({ t, say }: Words, one: Candidate, all: readonly Can
 }
 
 /** As many as a list under a field shows. */
-export const SHOWN = 8;
+const SHOWN = 8;
 
 /** What stands in the list for a text: places that it may mean, then places whose names go on from it. */
 export function choices(gazetteer: Gazetteer, found: Found, text: string, home: Place | null): readonly Candidate[] {

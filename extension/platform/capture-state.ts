@@ -13,7 +13,7 @@ const ready = z.object({
   at,
 });
 
-export const captureStateSchema = z.union([
+const captureStateSchema = z.union([
   ready,
   /** `before` is what was there when picking began: leaving brings it back. */
   z.object({ state: z.literal('picking'), before: z.nullable(ready), at }),

@@ -137,8 +137,6 @@ export interface Finds {
   watchList(query: ListQuery, seen: Seen<FindPage>): Stop;
   /** Follows one find; `not-found` once it is removed. */
   watch(id: string, seen: Seen<Find>): Stop;
-  /** How many there are of each status, live: for headings. */
-  watchCounts(seen: Seen<Readonly<Record<Status, number>>>): Stop;
   /** Finds that this ad is again, the likeliest first; none for a new one. */
   again(listing: PageListing): Promise<Outcome<readonly MetAgain[]>>;
 }

@@ -6,7 +6,7 @@ import { StoreFailure } from './failure.ts';
 import { adSchema } from './records.ts';
 
 /** What a schema finds wrong first, for people who repair files: "prices.0.minor: Invalid input". */
-export const whyBad = (error: z.core.$ZodError): string =>
+const whyBad = (error: z.core.$ZodError): string =>
   error.issues
     .slice(0, 5)
     .map((issue) => `${issue.path.join('.')}: ${issue.message}`)

@@ -43,8 +43,6 @@ const COLUMNS: Readonly<Record<string, (find: Find) => Cell>> = {
   store_csv_notes: ({ notes }) => notes,
 };
 
-export const CSV_COLUMNS = Object.keys(COLUMNS);
-
 /** One line per find, RFC 4180, with a byte order mark, by which spreadsheets know UTF-8. `heading` gives the words for a key. */
 export function findsCsv(finds: readonly Find[], heading: (key: string) => string): string {
   const fields = Object.entries(COLUMNS).map(([name, cell]) => ({

@@ -23,7 +23,7 @@ const keptSchema = z
   .object({ find: findSchema, ad: adSchema })
   .check(z.refine(({ find, ad }) => find.id === ad.id, { path: ['ad', 'id'] }));
 
-export const fileSchema = z.object({
+const fileSchema = z.object({
   format: z.literal(FILE_FORMAT),
   version: z.literal(FILE_VERSION),
   exportedAt: moment,

@@ -18,7 +18,7 @@ export const PARTS = ['finds', 'ads', 'marks', 'counters'] as const;
 const putRow = async (db: Database, find: Find): Promise<unknown> => db.finds.put(rowOf(find, await nextRevision(db)));
 
 /** Puts a find with its bulk and its mark: inside a transaction over the three tables. */
-export async function putFind(db: Database, find: Find, ad: Ad): Promise<void> {
+async function putFind(db: Database, find: Find, ad: Ad): Promise<void> {
   await Promise.all([putRow(db, find), db.ads.put(ad), db.marks.put(markRowOf(ad))]);
 }
 

@@ -1,6 +1,6 @@
 /** The finds: reading, following, and knowing an ad again. Writing is in find-writes.ts and outcome-writes.ts. */
 import { keysOf, knownAmong, type Mark, markOf, markSchema } from '../../src/again/index.ts';
-import { type Find, STATUSES, type Status } from '../../src/finds/record.ts';
+import type { Find } from '../../src/finds/record.ts';
 import type { FindPage, Finds, ListQuery, MetAgain, RemovalPage } from './api.ts';
 import { type Damage, sound, soundFind } from './checked.ts';
 import { type Context, following, present, reading } from './context.ts';
@@ -11,13 +11,6 @@ import { findWrites, loadFind } from './find-writes.ts';
 import { asRemoval, outcomeWrites } from './outcome-writes.ts';
 import { removedSchema } from './records.ts';
 import { rowCache } from './row-cache.ts';
-
-async function counts(db: Database): Promise<Record<Status, number>> {
-  const all = await Promise.all(
-    STATUSES.map(async (status) => [status, await db.finds.where('status').equals(status).count()] as const),
-  );
-  return Object.fromEntries(all) as Record<Status, number>;
-}
 
 async function oneFind(db: Database, id: string, damage: Damage[]): Promise<Find> {
   const find = soundFind(present(await db.finds.get(id)), damage);
@@ -61,7 +54,6 @@ export function findsOf(context: Context): Finds {
       reading(context, async () => (await rows()).flatMap(({ id, find }) => (find?.summary?.offers ? [] : [id]))),
     watchList: (query, seen) => following(context, (damage) => listed(query, damage), seen),
     watch: (id, seen) => following(context, (damage) => oneFind(db, id, damage), seen),
-    watchCounts: (seen) => following(context, () => counts(db), seen),
     again: (listing) =>
       reading(context, async (damage) => {
         const mark = markOf(listing);

@@ -26,7 +26,7 @@ export async function openNeeds(store: Store, now: number): Promise<Outcome<read
 }
 
 /** Plates still lacking by what is needed and owned; as it was where no kit was set up. Nothing lacking is an empty list. */
-export function lackingPlates(settings: Settings, needs: readonly Need[], owned: readonly Owned[]): Settings['need'] {
+function lackingPlates(settings: Settings, needs: readonly Need[], owned: readonly Owned[]): Settings['need'] {
   const { kit } = settings;
   if (kit === null) return settings.need;
   const plates = plateNeed(openOf(kit, needs, owned));
@@ -36,7 +36,7 @@ export function lackingPlates(settings: Settings, needs: readonly Need[], owned:
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Brings `need` up to date; nothing is written where it is. */
-export async function followKit(store: Store, now: number): Promise<Outcome<unknown>> {
+async function followKit(store: Store, now: number): Promise<Outcome<unknown>> {
   const [needs, owned, stored] = await Promise.all([store.kit.needs.all(), store.kit.owned.all(), store.settings.load(now)]);
   if (!needs.ok) return needs;
   if (!owned.ok) return owned;

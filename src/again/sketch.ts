@@ -19,7 +19,7 @@ function mixed(value: number): number {
 }
 
 /** 32 bits of a text. */
-export function hashOf(text: string): number {
+function hashOf(text: string): number {
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
   return mixed(hash);

@@ -25,7 +25,7 @@ export const offerSchema = z.object({
 export type Offer = z.infer<typeof offerSchema>;
 
 /** The evaluation in the few figures that a list shows and sorts by. */
-export const summarySchema = z.object({
+const summarySchema = z.object({
   call: z.enum(['go', 'haggle', 'ask', 'leave']),
   /** Per usable pound, or for the lot where nothing is sold by weight; minor units. */
   perUsable: z.nullable(z.object({ ...range, currency, per: z.enum(['lot', 'lb', 'kg']) })),
@@ -49,7 +49,7 @@ export const summarySchema = z.object({
 export type Summary = z.infer<typeof summarySchema>;
 
 /** An asking price and when it was first seen. */
-export const pricePointSchema = z.object({ at: moment, minor, currency });
+const pricePointSchema = z.object({ at: moment, minor, currency });
 export type PricePoint = z.infer<typeof pricePointSchema>;
 
 export const findSchema = z.object({

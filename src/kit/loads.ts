@@ -73,21 +73,3 @@ export function nearestLoads(
   const over = loads[low] ?? null;
   return over?.total === wanted ? { under: over, over } : { under: loads[low - 1] ?? null, over };
 }
-
-/** What more plates add: totals up to `target` that could not be made before, ascending, and the widest gap before and after. */
-export function whatItAdds(
-  owned: readonly OwnedPlates[],
-  more: readonly OwnedPlates[],
-  bar: LoadedBar,
-  target: Weight,
-): { readonly added: readonly Exact[]; readonly before: Gap | null; readonly after: Gap | null } {
-  const top = exactWeight(target);
-  const before = loadsOf(owned, bar);
-  const after = loadsOf([...owned, ...more], bar);
-  const known = new Set(before.map(({ total }) => total));
-  return {
-    added: after.map(({ total }) => total).filter((total) => total <= top && !known.has(total)),
-    before: widestGap(before, target),
-    after: widestGap(after, target),
-  };
-}

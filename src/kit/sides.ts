@@ -10,7 +10,7 @@ interface Way {
 }
 
 /** So many different weights on one side are looked at: more than any gym can make. Beyond, the heaviest are left out. */
-export const MOST_SUMS = 200_000;
+const MOST_SUMS = 200_000;
 
 /** Of the ways to make a weight keep those that are best in plates or in room: fewer plates may be thicker. */
 function keepBest(ways: readonly Way[]): Way[] {

@@ -85,7 +85,7 @@ export type RateCategory = (typeof RATE_CATEGORIES)[number];
 export const UNKNOWNS = ['bore', 'straightness', 'shaft', 'count'] as const;
 export type UnknownId = (typeof UNKNOWNS)[number];
 
-export const rateSchema = z.object({ used: cell, new: cell, shipping: cell });
+const rateSchema = z.object({ used: cell, new: cell, shipping: cell });
 export type CategoryRate = z.infer<typeof rateSchema>;
 export type RateCell = z.infer<typeof cell>;
 export type LearnedRate = z.infer<typeof learnedCell>;

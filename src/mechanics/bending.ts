@@ -26,7 +26,7 @@ export interface Bending {
 }
 
 /** Standard gravity, m/s² (CGPM 1901). */
-export const GRAVITY = 9.80665;
+const GRAVITY = 9.80665;
 
 /**
  * M = P·a, σ = 32·M/(π·d³), rise of the middle P·a·L²/(8·E·I), drop of an end P·a²·(3·L + 2·a)/(6·E·I): Civil Engineering Formulas,
@@ -51,7 +51,7 @@ const PLATES_FROM_MIDDLE_MM = 731;
 /** Hands or back carry it about so far apart. An assumption. */
 const HELD_SPAN_MM = 662;
 /** What a loaded bar may fall on, by how far apart it carries: a bench (common practice, no source), and the pins of a rack (an assumption). */
-export const FALLEN_ON = { bench: 300, pins: 1100 } as const;
+const FALLEN_ON = { bench: 300, pins: 1100 } as const;
 /** What a 20 kg bar itself weighs of a load, kg (IWF TCRR 2025, 3.3.3). */
 const BAR_KG = 20;
 

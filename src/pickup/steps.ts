@@ -59,19 +59,7 @@ export function pickupSteps(reading: Goods): PickupStep[] {
   });
 }
 
-export const TOOLS = [
-  'calipers',
-  'tape',
-  'scale',
-  'string',
-  'chalk',
-  'collars',
-  'wrench',
-  'straps',
-  'gloves',
-  'help',
-  'cash',
-] as const;
+const TOOLS = ['calipers', 'tape', 'scale', 'string', 'chalk', 'collars', 'wrench', 'straps', 'gloves', 'help', 'cash'] as const;
 export type Tool = (typeof TOOLS)[number];
 
 const NEEDED: Readonly<Partial<Record<Tool, readonly PickupStepId[]>>> = {
@@ -91,7 +79,7 @@ export function toolsFor(steps: readonly PickupStep[]): Tool[] {
   return TOOLS.filter((tool) => NEEDED[tool]?.some((id) => steps.some((step) => step.id === id)) ?? true);
 }
 
-export const LOADING = ['strap', 'low', 'bar', 'payload'] as const;
+const LOADING = ['strap', 'low', 'bar', 'payload'] as const;
 
 /** Cautions for the boot, by what is loaded: plates lie flat and low, a bar must not come through to the front. Common practice, no source. */
 export const loadingCautions = ({ items }: Pick<Reading, 'items'>): (typeof LOADING)[number][] =>

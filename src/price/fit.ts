@@ -52,7 +52,7 @@ export function lotFitOf(reading: Reading): LotFit {
  * Chance that plates whose hole the ad doesn't state have 50 mm holes. Heavy plates nearly always do; small ones alone are as often
  * 1-inch plates; what the ad says of other items in the lot speaks for these too. Assumptions, from common practice.
  */
-export function chanceOfWideBore(item: Item, lot: LotFit): number {
+function chanceOfWideBore(item: Item, lot: LotFit): number {
   if (item.kind.value === 'bumper') return 0.99;
   if (lot.wideSaid !== lot.narrowSaid) return lot.wideSaid ? 0.95 : 0.15;
   if (lot.heaviest >= 44) return 0.93;

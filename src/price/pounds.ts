@@ -19,7 +19,7 @@ export interface Pounds {
   readonly together: Doubt;
 }
 
-export const NO_DOUBT: Doubt = { below: 0, above: 0 };
+const NO_DOUBT: Doubt = { below: 0, above: 0 };
 const WEIGHTLESS: TrueWeight = { grade: 'unknown', likely: 0, centre: 0, shared: 0, own: 0, scale: 0 };
 export const NO_POUNDS: Pounds = { weight: WEIGHTLESS, alone: NO_DOUBT, together: NO_DOUBT };
 

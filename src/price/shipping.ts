@@ -23,12 +23,10 @@ export type ParcelClass = 'ordinary' | 'handling' | 'large' | 'freight';
  * Limits of the large US parcel carriers and of the federal post, seen in a transcription of their lists; a parcel that is *over* a limit
  * is past it. The lists change, and other countries have others.
  */
-export const PARCEL_LIMITS = {
+const PARCEL_LIMITS = {
   handling: { lengthIn: 48, pounds: 50 },
   large: { lengthIn: 96, lengthAndGirthIn: 130, pounds: 110 },
   freight: { lengthAndGirthIn: 165, pounds: 150 },
-  /** Over this the federal post refuses. */
-  postPounds: 70,
 } as const;
 
 const girth = ({ widthIn, heightIn }: Parcel): number => 2 * (widthIn + heightIn);
@@ -41,9 +39,6 @@ export function parcelClassOf(parcel: Parcel): ParcelClass {
   if (pounds > large.pounds || lengthIn > large.lengthIn || around > large.lengthAndGirthIn) return 'large';
   return pounds > handling.pounds || lengthIn > handling.lengthIn ? 'handling' : 'ordinary';
 }
-
-/** Whether the federal post takes a parcel of this weight. */
-export const goesByPost = (pounds: number): boolean => pounds <= PARCEL_LIMITS.postPounds;
 
 /** What each class adds to shipping, in US dollars a piece. Assumptions: shops pass on a part of the carriers' fees, and no list of what they pass on is published. */
 export const SURCHARGES: Readonly<Record<ParcelClass, Range>> = {

@@ -8,14 +8,12 @@ export const ceilingOf = (goods: readonly Good[]): number => goods.reduce((sum, 
 const newValueOf = (goods: readonly Good[]): number =>
   goods.reduce((sum, { fresh, factor, resale }) => sum + fresh.likely * factor + resale.likely, 0);
 
-/** Expected saving against new, in minor units, of paying `price` and driving for `trip`; below zero when new is cheaper. */
-export const savingAt = (goods: readonly Good[], price: number, trip: number): number => newValueOf(goods) - price - trip;
-
 /**
- * The saving that the buyer wants at least, in minor units: of each thing the margin on new delivered, or what another used one at the top
- * of the going rate would save, whichever is more. At the walk-away price (before it is rounded) `savingAt` is just this.
+ * Expected saving against new, in minor units, of paying `price` and driving for `trip`; below zero when new is cheaper. At the walk-away price
+ * (before it is rounded) it is the least that the buyer wants: of each thing the margin on new delivered, or what another used one at the top
+ * of the going rate would save, whichever is more.
  */
-export const leastSaving = (goods: readonly Good[]): number => newValueOf(goods) - ceilingOf(goods);
+export const savingAt = (goods: readonly Good[], price: number, trip: number): number => newValueOf(goods) - price - trip;
 
 /**
  * The most to pay the seller: Σ min(top of the going rate, (1 − margin) × new delivered) × usable quantity × condition, less the drive.

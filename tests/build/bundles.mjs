@@ -11,7 +11,7 @@ import { gzipSync } from 'fflate';
 import { COUNTRIES, placeModules } from './place-lists.mjs';
 
 /** Scripts that the browser runs by themselves: from where, and how many gzipped bytes each may have. */
-export const SCRIPTS = [
+const SCRIPTS = [
   { from: 'extension/background/index.ts', to: 'background.js', budget: 10_000 },
   { from: 'extension/capture/index.ts', to: 'capture.js', budget: 15_000 },
   // Put into a page only when the buyer asks for every ad on it; it carries the readers once more.
@@ -42,7 +42,7 @@ const BEHIND = [
   })),
 ];
 /** Workers of the pages: modules that stand alone. The budget covers what they carry with them. */
-export const WORKERS = [{ from: 'extension/workshop/buy-list/solver-worker.ts', to: 'solver-worker.js', budget: 1_400_000 }];
+const WORKERS = [{ from: 'extension/workshop/buy-list/solver-worker.ts', to: 'solver-worker.js', budget: 1_400_000 }];
 /** Style sheets of the pages, with what they import. */
 export const STYLES = [
   { from: 'extension/styles/panel.css', to: 'panel.css' },

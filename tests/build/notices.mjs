@@ -10,7 +10,7 @@ import { CREDIT } from './place-lists.mjs';
 import { SOLVER, SOLVER_PARTS } from './solver-notice.mjs';
 
 /** Licences that let us ship a package inside an MIT extension as long as their text goes with it; MPL-2.0 wants its source named too. */
-export const ALLOWED = ['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', 'Apache-2.0', '0BSD', 'MPL-2.0'];
+const ALLOWED = ['MIT', 'ISC', 'BSD-2-Clause', 'BSD-3-Clause', 'Apache-2.0', '0BSD', 'MPL-2.0'];
 
 /** First lines of licence texts, for packages whose package.json names none. */
 const BY_TEXT = [

@@ -21,7 +21,7 @@ const COUNT_AND_WEIGHT = /\d ?(?:x|-|×|×) ?\d|\(\d+\)|\d+ ?(?:lbs?|kg|#|s)\b/i
 const POINTS_ELSEWHERE =
   /\b(?:all|both|rest|same|above|below|these|those|them|total|sold|gone|each of|plus|also|everything|set)\b|:$|\?/i;
 
-export const isSimple = ({ text }: Line): boolean =>
+const isSimple = ({ text }: Line): boolean =>
   text.length <= LONGEST && /^\W{0,4}\d/.test(text) && COUNT_AND_WEIGHT.test(text) && !POINTS_ELSEWHERE.test(text);
 
 /** Runs of two or more simple lines right under each other, all with a price or all without. */

@@ -14,7 +14,7 @@ export interface Measures {
   readonly f1: number;
 }
 
-export const noTally = (): Tally => ({ right: 0, wrong: 0, missed: 0 });
+const noTally = (): Tally => ({ right: 0, wrong: 0, missed: 0 });
 
 const share = (part: number, rest: number): number | null => (part + rest === 0 ? null : part / (part + rest));
 

@@ -11,7 +11,7 @@ export function partOf(readme: string, heading: string): string {
 }
 
 /** Width and height of a PNG: its header chunk holds them, big-endian, from byte 16 (PNG specification, 11.2.1). */
-export const sizeOf = (png: Buffer): readonly [number, number] => [png.readUInt32BE(16), png.readUInt32BE(20)];
+const sizeOf = (png: Buffer): readonly [number, number] => [png.readUInt32BE(16), png.readUInt32BE(20)];
 
 /** Those of the README's pictures that are of a store's size (Chrome Web Store: 1280 by 800, five at most; from memory). */
 export const screenshots = (root: string): readonly string[] =>

@@ -20,7 +20,7 @@ const levelOf = (element: Element): number =>
   Number(/^H([1-6])$/i.exec(tagOf(element))?.[1] ?? own(element).getAttribute('aria-level') ?? 3);
 
 /** The first of the highest headings that can be seen in the block; empty when it has none. */
-export function headingIn(block: Element, options: ReadTextOptions): string {
+function headingIn(block: Element, options: ReadTextOptions): string {
   const headings = [...(own(block).matches(HEADINGS) ? [block] : []), ...own(block).querySelectorAll(HEADINGS)]
     .filter((heading) => !isOutside(heading, options.ranges))
     .map((heading) => ({ heading, level: levelOf(heading) }))

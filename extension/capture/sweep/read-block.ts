@@ -16,7 +16,7 @@ import { amountIn, lettersIn } from './amounts.ts';
 import { linkAddress } from './parts.ts';
 
 /** A card of a results page says little; what says more is cut, so that a long list fits into the browser's session storage. */
-export const MAX_CARD_TEXT = 4000;
+const MAX_CARD_TEXT = 4000;
 const LONGEST_TITLE = 300;
 const MOST_OFFERS = 500;
 

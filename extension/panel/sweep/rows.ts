@@ -48,7 +48,7 @@ const FIGURES = [
 ] as const satisfies readonly (keyof Item)[];
 
 /** Whether the ad itself says anything to go by. A name and a price alone are judged by what such goods mostly are: that is a guess and no answer. */
-export function saysEnough({ reading }: Evaluation): boolean {
+function saysEnough({ reading }: Evaluation): boolean {
   if (reading.statedTotal) return true;
   return reading.items.some(
     (item) => item.conditions.length > 0 || FIGURES.some((name) => isSaid(name === 'boreMm' ? measuredBore(item) : item[name])),

@@ -18,7 +18,7 @@ export interface BulkProps {
 }
 
 /** Side by side has room for so many columns. */
-export const MOST_COLUMNS = 5;
+const MOST_COLUMNS = 5;
 
 /** Bought is none of them: for that each is asked what was paid. */
 const FOR_MANY = STATUSES.filter((status) => status !== 'bought');

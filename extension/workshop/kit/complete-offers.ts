@@ -11,7 +11,7 @@ const AT_ONCE = 40;
 const breathe = (): Promise<unknown> => new Promise((done) => setTimeout(done, 0));
 
 /** Judges until none is left or `stopped`. What can't be opened is passed over. */
-export async function completeOffers(store: Store, host: WorkshopHost, stopped: () => boolean): Promise<void> {
+async function completeOffers(store: Store, host: WorkshopHost, stopped: () => boolean): Promise<void> {
   const without = await store.finds.withoutOffers();
   if (!without.ok || without.value.length === 0) return;
   const [{ evaluate }, stored] = await Promise.all([host.core(), store.settings.load(host.now())]);

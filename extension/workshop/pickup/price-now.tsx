@@ -7,7 +7,7 @@ import { corrections } from '../../panel/session.ts';
 import type { OpenFind } from '../finds/use-find.ts';
 
 /** The most to pay once one stands there: the drive is spent either way. Null where that is what is said already. */
-export function mostAtTheDoor({ core, session, settings, evaluation }: OpenFind): Money | null {
+function mostAtTheDoor({ core, session, settings, evaluation }: OpenFind): Money | null {
   const most = evaluation.worth.walkAway;
   if (!most || !evaluation.trip) return null;
   const there = { ...settings, distance: { value: 0, unit: evaluation.trip.distance.unit }, tolls: 0, van: null };

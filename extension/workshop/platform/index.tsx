@@ -22,7 +22,7 @@ const LIMITS: Readonly<Record<keyof Room, readonly [number, number]>> = {
   depthMm: [600, 6000],
 };
 
-export const sheetName = ({ t }: Words, id: string): string => t(`kit_sheet_${keyTail(id)}`);
+const sheetName = ({ t }: Words, id: string): string => t(`kit_sheet_${keyTail(id)}`);
 const inMm = (words: Words, mm: number, digits = 0): string =>
   words.t('kit_mm_in', { mm: words.say.number(mm, digits), inches: words.say.number(mm / 25.4, 2) });
 

@@ -9,7 +9,7 @@
 import type { Market, Offer, WantedPieces } from './market.ts';
 
 /** Part of an offer's price that resale can bring back at most. An assumption: the rest is trouble and risk. */
-export const MOST_CREDIT = 0.9;
+const MOST_CREDIT = 0.9;
 
 export interface Supply {
   /** Index of the need. */
@@ -33,7 +33,7 @@ export interface OfferTerms {
 /** A piece sold on brings no more than a new one costs. */
 const resaleOf = ({ resale, fresh }: WantedPieces): number => (fresh === null ? resale : Math.min(resale, fresh));
 
-export function termsOf(offer: Offer, needs: readonly WantedPieces[], indexOf: ReadonlyMap<string, number>): OfferTerms {
+function termsOf(offer: Offer, needs: readonly WantedPieces[], indexOf: ReadonlyMap<string, number>): OfferTerms {
   const fills = offer.fills.flatMap(({ need, pieces }) => {
     const index = indexOf.get(need) ?? -1;
     const wanted = needs[index];

@@ -15,7 +15,7 @@ const RANGE_PIECES = new RegExp(
 const MOST_MEMBERS = 30;
 
 /** Whether the token between two numbers makes a range of them. */
-export const isTo = (scan: Scan, at: number): boolean => scan.plain[at] === '-' || scan.tokens[at]?.term?.sense === 'to';
+const isTo = (scan: Scan, at: number): boolean => scan.plain[at] === '-' || scan.tokens[at]?.term?.sense === 'to';
 
 export function readSeries(scan: Scan): Quantity[] {
   const found: Quantity[] = [];

@@ -17,7 +17,7 @@ import { settleTitlePrice } from './title-price.ts';
 const UNIT_ROLES = ['per-pound', 'per-kilogram', 'each', 'pair'] as const;
 
 /** $1, $123, $1234, $12345, $9999, $1111 stand for "ask". */
-export const isPlaceholder = (amount: number): boolean =>
+const isPlaceholder = (amount: number): boolean =>
   amount <= 1 || [123, 1234, 12345, 123456, 1234567].includes(amount) || /^(\d)\1{3,}$/.test(String(amount)) || amount >= 99_999;
 
 export function settleAsking(scan: Scan, prices: readonly Price[], drafts: readonly Draft[], totals: readonly Total[]): Asked {

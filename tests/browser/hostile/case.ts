@@ -30,7 +30,7 @@ export const HIT = '/hit';
 const harm = (sign: string): string => `window.__hit='${sign}';new Image().src='${HIT}/${sign}';alert('${sign}')`;
 
 /** One line of each kind of markup and template that text could be mistaken for. */
-export const PAYLOADS: readonly string[] = [
+const PAYLOADS: readonly string[] = [
   `<script>${harm('script')}</script>`,
   `<img src=x onerror="${harm('onerror')}">`,
   `"><svg onload="${harm('onload')}">`,

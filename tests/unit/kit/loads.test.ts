@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Exact, exactWeight, weightOf } from '../../../src/kit/exact-weight.ts';
-import { loadsOf, nearestLoads, whatItAdds, widestGap } from '../../../src/kit/loads.ts';
+import { loadsOf, nearestLoads, widestGap } from '../../../src/kit/loads.ts';
 import type { LoadedBar, OwnedPlates } from '../../../src/kit/plates.ts';
 import { kilograms, pounds, type Weight } from '../../../src/units/mass.ts';
 
@@ -103,13 +103,6 @@ describe('the widest gap', () => {
     expect(widestGap(loads, pounds(40))).toBeNull();
     const beyond = widestGap(loads, pounds(400));
     expect(beyond && weightOf(beyond.to, 'lb').value).toBe(400);
-  });
-
-  it('what a lot adds: the totals and a narrower gap', () => {
-    const { added, before, after } = whatItAdds([plates(pounds(45), 2)], [plates(pounds(10), 2)], bar(), pounds(135));
-    expect(added.map((total) => weightOf(total, 'lb').value)).toEqual([65]);
-    expect(before && weightOf(before.to - before.from, 'lb').value).toBe(90);
-    expect(after && weightOf(after.to - after.from, 'lb').value).toBe(70);
   });
 });
 

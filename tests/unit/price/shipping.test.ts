@@ -4,7 +4,7 @@ import { evaluate } from '../../../src/evaluate.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import { parcelFeeOf, pricesForItem, pricesOf } from '../../../src/price/rates.ts';
-import { goesByPost, parcelClassOf, parcelOf } from '../../../src/price/shipping.ts';
+import { parcelClassOf, parcelOf } from '../../../src/price/shipping.ts';
 import { item, kg, lb, plates, settings } from '../making/readings.ts';
 
 const box = (lengthIn: number, pounds: number, widthIn = 4, heightIn = 4) => ({ lengthIn, widthIn, heightIn, pounds });
@@ -24,8 +24,6 @@ describe('the class of a parcel', () => {
     ['over 165 in of length and girth', box(80, 20, 22.5, 20.1), 'freight'],
     ['over 150 lb', box(20, 150.1), 'freight'],
   ])('%s', (_, parcel, expected) => expect(parcelClassOf(parcel)).toBe(expected));
-
-  it('is no matter for the federal post over 70 lb', () => expect([70, 70.1].map(goesByPost)).toEqual([true, false]));
 });
 
 describe('the box of a piece', () => {

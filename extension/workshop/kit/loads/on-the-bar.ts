@@ -17,7 +17,7 @@ export const barsOf = (owned: readonly Owned[]): Owned[] =>
   owned.filter(({ kind, pieces }) => pieces > 0 && (kind === 'bar' || kind === 'curl-bar' || kind === 'hex-bar'));
 
 /** Weight of the bar where none is owned, or its own isn't known. */
-export const usualBar = (unit: MassUnit): Weight => (unit === 'kg' ? kilograms(20) : pounds(45));
+const usualBar = (unit: MassUnit): Weight => (unit === 'kg' ? kilograms(20) : pounds(45));
 
 export const loadedBar = (own: Owned | null, figures: KitFigures, unit: MassUnit): LoadedBar => ({
   weight: own?.weight && own.weight.value > 0 ? own.weight : usualBar(unit),
