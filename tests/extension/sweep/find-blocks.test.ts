@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { computedSight } from '../../../extension/capture/readers/index.ts';
 import { findBlocks } from '../../../extension/capture/sweep/find-blocks.ts';
+import { NO_ADS } from './no-ads.ts';
 import { showPage } from './page.ts';
-import { NO_ADS, STRUCTURES } from './structures.ts';
+import { STRUCTURES } from './structures.ts';
 
 /** Ads found, each as the numbers that its elements carry: "3" alone is right, "3,3" twice the same ad's two elements. */
 const found = (html: string): string[] => {

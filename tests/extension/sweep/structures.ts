@@ -2,56 +2,7 @@
  * Results pages as sites build them, all invented. `data-ad` marks what belongs to an ad, with its number; what finds the ads does not
  * look at it. `data-not` would be a mistake.
  */
-interface Ad {
-  readonly n: number;
-  readonly title: string;
-  readonly price: string;
-  readonly text: string;
-}
-
-const TITLES = [
-  'Olympic plates, 4 x 45 lb',
-  'Barbell, 7 ft, 45 lb',
-  'Squat rack with pins',
-  'Pair of 35 lb bumpers',
-  'Flat bench, steel',
-  'Kettlebell 53 lb',
-  'Change plates, 2.5 and 5 lb',
-  'Power rack, bolted',
-  'Curl bar with collars',
-  'Iron plates 300 lb set',
-  'Trap bar, 2 inch sleeves',
-  'Dumbbells 50 lb pair',
-];
-export const ad = (n: number): Ad => ({
-  n,
-  title: TITLES[(n - 1) % TITLES.length] ?? '',
-  price: `$${40 + n * 15}`,
-  text: `Kept in a dry shed, light rust. Pick up in Quillbrook, ${n} mi`,
-});
-export const ads = (count: number, from = 1): Ad[] => Array.from({ length: count }, (_, index) => ad(from + index));
-const each = (of: readonly Ad[], write: (one: Ad) => string): string => of.map(write).join('\n');
-const href = ({ n }: Ad): string => `/ad/${n}`;
-
-const card = (one: Ad, tag = 'div', more = ''): string =>
-  `<${tag} class="card k${one.n % 3}" data-ad="${one.n}"><a href="${href(one)}"><img src="" alt=""></a><h3><a href="${href(one)}">${one.title}</a></h3><p class="price">${one.price}</p><p>${one.text}</p>${more}</${tag}>`;
-
-const NAV = `<nav><ul><li><a href="/gear">Gear from $1</a></li><li><a href="/bikes">Bikes from $5</a></li><li><a href="/sofas">Sofas from $9</a></li><li><a href="/post">Post an ad, $0</a></li></ul></nav>`;
-const FOOTER = `<footer><div><a href="/fee">Listing fee $2</a></div><div><a href="/boost">Boost an ad $3</a></div><div><a href="/shop">Shop account $9</a></div></footer>`;
-const FILTERS = `<div class="f"><h4>Price</h4><ul><li><a href="?max=50">Under $50</a></li><li><a href="?max=100">$50 to $100</a></li><li><a href="?max=200">$100 – $200 (12)</a></li><li><a href="?min=200">Over $200</a></li></ul></div>`;
-const RELATED = `<section><h2>Related searches</h2><ul><li><a href="/s/1">olympic plates $100</a></li><li><a href="/s/2">weight bench $50</a></li><li><a href="/s/3">squat rack $200</a></li></ul></section>`;
-const frame = (main: string): string =>
-  `${NAV}<header><a href="/">Quillbrook Notices</a> <a href="/cart">Cart $0.00</a></header>${main}${FOOTER}`;
-
-const component = (one: Ad): string =>
-  `<ad-card data-ad="${one.n}"><template shadowrootmode="open"><div><a href="${href(one)}"><h3>${one.title}</h3></a><span class="price">${one.price}</span><p>${one.text}</p></div></template></ad-card>`;
-
-export interface Structure {
-  readonly name: string;
-  readonly html: string;
-  /** How many ads are on it. */
-  readonly count: number;
-}
+import { ad, ads, card, component, each, FILTERS, frame, href, RELATED, type Structure } from './page-parts.ts';
 
 export const STRUCTURES: readonly Structure[] = [
   { name: 'grid of divs', count: 9, html: frame(`<main><div class="grid">${each(ads(9), (one) => card(one))}</div></main>`) },
@@ -309,39 +260,4 @@ export const STRUCTURES: readonly Structure[] = [
     ),
   },
   { name: 'two ads alone', count: 2, html: frame(`<main>${each(ads(2), (one) => card(one))}</main>`) },
-];
-
-const only = (name: string, html: string): Structure => ({ name, html, count: 0 });
-
-export const NO_ADS: readonly Structure[] = [
-  only('nothing but a frame', frame('<main><h1>Nothing found</h1><p>Try <a href="/all">all ads</a>.</p></main>')),
-  only(
-    'one ad',
-    frame(
-      '<main><h1>Olympic plates</h1><p class="price">$120</p><p>Four 45s. <a href="/seller/1">Seller</a></p><p>Also <a href="/ad/2">a bar for $80</a>.</p></main>',
-    ),
-  ),
-  only('filters alone', frame(`<main>${FILTERS}</main>`)),
-  only('related searches alone', frame(`<main>${RELATED}</main>`)),
-  only(
-    'a table of prices without links',
-    '<table><tr><th>Plate</th><th>Price</th></tr><tr><td>45 lb iron plate</td><td>$60</td></tr><tr><td>35 lb iron plate</td><td>$50</td></tr><tr><td>25 lb iron plate</td><td>$35</td></tr></table>',
-  ),
-  only(
-    'threads of a forum',
-    '<ul><li><a href="/t/1">How straight is straight?</a> 12 replies</li><li><a href="/t/2">Washers as micro plates</a> 8 replies</li><li><a href="/t/3">Rust and oil</a> 40 replies</li></ul>',
-  ),
-  only(
-    'an article that names prices',
-    '<article><h1>What iron costs</h1><p>New iron is $2 a pound, says <a href="/a">a dealer</a>, and used iron $1.</p><p>Bumpers are $3 a pound; see <a href="/b">this table</a> for more.</p><h2>Bars</h2><p>A bar for $100 is <a href="/c">rarely straight</a>.</p></article>',
-  ),
-  only(
-    'a shop basket and plans to pay by',
-    '<main><h1>Choose a plan</h1><ul><li><h3>Basic</h3><p>$5 a month</p></li><li><h3>Plus</h3><p>$9 a month</p></li></ul><table><tr><td>Basket</td><td>$14</td></tr></table></main>',
-  ),
-  only(
-    'comments that name prices',
-    '<section><div class="c"><b>ann</b><p>I paid $100 for mine, and the holes were 53 mm, see <a href="/p/1">here</a> for a picture.</p></div><div class="c"><b>bo</b><p>That is $1 a pound, a fair price for rusty iron if you ask <a href="/u/2">me</a>.</p></div><div class="c"><b>cy</b><p>Mine were $80 last year, from the same man in Quillbrook, <a href="/p/3">photo</a> here.</p></div></section>',
-  ),
-  only('an empty body', ''),
 ];

@@ -1,4 +1,4 @@
-/** What is exported is used by some other file; what no file uses is deleted, not kept. */
+/** No file is too long to be read, and what is exported is used by some other file; what no file uses is deleted, not kept. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
@@ -23,4 +23,12 @@ it('exports no value that nobody else names', () => {
   );
   expect(exported.length).toBeGreaterThan(800);
   expect(exported.filter(({ name }) => (standsIn.get(name) ?? 0) < 2 && !ON_THE_WAY.includes(name))).toEqual([]);
+});
+
+/** Their tests share one browser, which takes seconds to start. */
+const LONGER = ['tests/browser/capture.test.ts', 'tests/browser/sweep.test.ts'];
+
+it('has no file of more than 300 lines', () => {
+  const long = files.filter(({ text }) => text.split('\n').length > 301).map(({ file }) => file);
+  expect(long.sort()).toEqual(LONGER);
 });
