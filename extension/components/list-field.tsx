@@ -55,7 +55,7 @@ export function ListField({ path, label, value, isGood, onText, onEmpty, complai
         }}
       />
       {complains ? (
-        <span id={`${id}-complaint`} class="complaint">
+        <span id={`${id}-complaint`} class="complaint" role="alert">
           {complaint}
         </span>
       ) : (

@@ -83,7 +83,7 @@ export function NumberField(props: NumberFieldProps) {
         {props.children}
       </span>
       {complains && (
-        <span id={`${id}-complaint`} class="complaint">
+        <span id={`${id}-complaint`} class="complaint" role="alert">
           {props.complaint}
         </span>
       )}

@@ -78,6 +78,13 @@ export function PlaceField({ path, label, value, first = null, places, home, uni
     } else return;
     event.preventDefault();
   };
+  const says = [
+    state === 'reading' && t('places_reading'),
+    state === 'failed' && t('places_unreadable'),
+    trouble ? t(trouble) : listed && t('places_count', { n: options.length }),
+  ]
+    .filter(Boolean)
+    .join(' ');
   return (
     <span class="field place-field">
       <label for={id} class="field-label">
@@ -92,7 +99,7 @@ export function PlaceField({ path, label, value, first = null, places, home, uni
         aria-controls={listed ? `${id}-list` : undefined}
         aria-activedescendant={listed && active >= 0 ? `${id}-${active}` : undefined}
         aria-invalid={trouble ? 'true' : undefined}
-        aria-describedby={`${id}-says`}
+        aria-describedby={says ? `${id}-says` : undefined}
         autocomplete="off"
         spellcheck={false}
         maxLength={120}
@@ -133,11 +140,8 @@ export function PlaceField({ path, label, value, first = null, places, home, uni
           ))}
         </div>
       )}
-      <span id={`${id}-says`} class={trouble || state === 'failed' ? 'complaint' : 'unseen'} data-says="">
-        {state === 'reading' && t('places_reading')}
-        {state === 'failed' && t('places_unreadable')}
-        {trouble && t(trouble)}
-        {!trouble && listed && t('places_count', { n: options.length })}
+      <span id={`${id}-says`} class={trouble || state === 'failed' ? 'complaint' : 'unseen'} role="status" data-says="">
+        {says}
       </span>
     </span>
   );

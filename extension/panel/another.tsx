@@ -67,7 +67,7 @@ export function Another({ heading, canPick, onPick, onSweep, onPaste }: AnotherP
         {t('panel_judge')}
       </button>
       {trouble && (
-        <p id={`${id}-trouble`} class="complaint">
+        <p id={`${id}-trouble`} class="complaint" role="alert">
           {t(trouble)}
         </p>
       )}

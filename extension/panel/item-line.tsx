@@ -1,5 +1,5 @@
 /** One thing on offer: count times weight in the line, the rest one click away. */
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Item } from '../../src/listing/reading.ts';
 import { inPounds, type MassUnit } from '../../src/units/mass.ts';
 import { ChoiceField } from '../components/choice-field.tsx';
@@ -39,15 +39,12 @@ export function ItemLine({ item, unit, currency, amongOthers }: ItemLineProps) {
   const weightUnit = item.unitWeight?.value.unit ?? unitToBe;
   const count = `${item.id}.count`;
   const weight = `${item.id}.unitWeight`;
-  const line = useId();
   const details = itemDetails(words, item);
   return (
     <li class="line" data-line={item.id} {...evidence}>
-      <fieldset aria-labelledby={`${line}-name`}>
+      <fieldset aria-label={itemName(words, item)}>
         <div class="line-main">
-          <span id={`${line}-name`} class="line-name">
-            {kindWords(words, item)}
-          </span>
+          <span class="line-name">{kindWords(words, item)}</span>
           <NumberField
             path={count}
             label={t('panel_count')}

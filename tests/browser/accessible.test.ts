@@ -1,13 +1,15 @@
 /**
- * Every screen for those who set their browser otherwise: forced colours, text twice as large (WCAG 2.2, 1.4.4 and 1.4.12 want both to
- * lose nothing), no mouse. axe-core is the outside check; what it can't see (overflow, text that is cut, a control that Tab misses, a focus that does
- * not show) is looked at here.
+ * Every screen in every way that a reader may have set: light, dark, forced colours, wide spacing, text twice as large, no mouse, a screen
+ * reader (WCAG 2.2). axe-core is the outside check; what it can't see (overflow, words that are cut, drawings that keep their own colours,
+ * a control that Tab misses, a focus that does not show or is covered, names that stand for two things) is looked at here. A screen is
+ * opened once for each size of text.
  */
 import { mkdir } from 'node:fs/promises';
 import type { CDPSession, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
 import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
+import { cut, paints, pointsNowhere, spaced, staysSmall, tabThrough, told, wider } from './looks.ts';
 
 const OUT = 'out/test';
 const ADS = [
@@ -30,103 +32,75 @@ async function launch(textSize: number): Promise<void> {
 }
 const end = () => everything?.close();
 
-type Features = readonly { readonly name: string; readonly value: string }[];
-const FORCED: Readonly<Record<string, Features>> = {
-  'forced colours': [{ name: 'forced-colors', value: 'active' }],
-  'forced colours, dark': [
-    { name: 'forced-colors', value: 'active' },
-    { name: 'prefers-color-scheme', value: 'dark' },
-  ],
-};
+const emulate = (scheme: string, forced: boolean) =>
+  session.send('Emulation.setEmulatedMedia', {
+    features: [
+      { name: 'prefers-color-scheme', value: scheme },
+      { name: 'forced-colors', value: forced ? 'active' : 'none' },
+    ],
+  });
 
-async function open(name: string, features: Features, width: number): Promise<void> {
-  await session.send('Emulation.setEmulatedMedia', { features: [...features] });
-  await everything.open(name, width);
-}
+/** The panel beside a page; a pickup is done with a phone. */
+const widthOf = (name: string): number => (name.includes('panel') || name === 'pickup' ? 360 : 1200);
 
-/** Elements whose words are cut off. An ad's own title is, in rows and above the answer, on purpose: the ad itself is a key away. */
-const cut = (): Promise<string[]> =>
-  page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('main *, header *')]
-      .filter((one) => {
-        const { overflowX, overflowY, clip } = getComputedStyle(one);
-        const hides = (overflow: string): boolean => overflow === 'hidden' || overflow === 'clip';
-        if (one.closest('.unseen, .find-row, .ad-title, svg') || clip !== 'auto' || one.clientWidth === 0) return false;
-        return (
-          (hides(overflowX) && one.scrollWidth > one.clientWidth + 1) ||
-          (hides(overflowY) && one.scrollHeight > one.clientHeight + 1)
-        );
-      })
-      .map((one) => one.outerHTML.slice(0, 120)),
-  );
+const picture = (name: string, way: string) =>
+  page.screenshot({ path: `${OUT}/accessible-${name}-${way}.png`.replaceAll(' ', '-') as `${string}.png` });
 
-const wider = (): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-
-const widthOf = (name: string): number => (name.includes('panel') ? 360 : 1200);
-
-async function losesNothing(name: string, what: string, except: readonly string[] = []): Promise<void> {
-  await page.screenshot({ path: `${OUT}/accessible-${name}-${what}.png`.replaceAll(/[ ,]+/g, '-') as `${string}.png` });
-  // How a string that is missing shows itself.
-  expect(await page.evaluate(() => document.body.textContent?.match(/\[[a-z]+_\w+\]/g) ?? [])).toEqual([]);
-  expect(await violations(page, except)).toEqual([]);
-  expect(await wider()).toBeLessThanOrEqual(0);
-  expect(await cut()).toEqual([]);
+async function cutsNothing(): Promise<void> {
+  expect(await wider(page)).toBeLessThanOrEqual(0);
+  expect(await cut(page)).toEqual([]);
 }
 
 describe('the usual size of text', () => {
   beforeAll(() => launch(16));
   afterAll(end);
 
-  test.each(SCREENS.flatMap((name) => Object.keys(FORCED).map((way) => [name, way] as const)))(
-    '%s loses nothing in %s',
-    async (name, way) => {
-      await open(name, FORCED[way] ?? [], widthOf(name));
-      // The reader's own palette is drawn, of which computed style, all that the checker sees, knows nothing.
-      await losesNothing(name, way, ['color-contrast']);
-    },
-  );
-
-  test.each(SCREENS)('%s: keys alone reach every control, and it shows where they are', async (name) => {
-    await open(name, [], 1200);
-    // Of a group of radio buttons Tab stops at one, of a long list at one row.
-    const marked = await page.evaluate(() => {
-      const all = [
-        ...document.querySelectorAll<HTMLElement>(
-          'a[href], button:enabled, input:enabled, select, textarea, summary, [tabindex="0"]',
-        ),
-      ];
-      const stops = all.filter((one) => {
-        if (!one.checkVisibility() || one.tabIndex < 0) return false;
-        if (!(one instanceof HTMLInputElement) || one.type !== 'radio') return true;
-        const group = document.querySelectorAll<HTMLInputElement>(`input[name="${CSS.escape(one.name)}"]`);
-        return one.checked || ([...group].every(({ checked }) => !checked) && group[0] === one);
-      });
-      for (const [at, one] of stops.entries()) one.dataset.stop = String(at);
-      return stops.length;
+  describe.each(SCREENS)('%s', (name) => {
+    beforeAll(async () => {
+      await emulate('light', false);
+      await everything.open(name, widthOf(name));
     });
-    expect(marked).toBeGreaterThan(3);
-    const reached = new Set<string>();
-    const unseen: string[] = [];
-    for (let press = 0; press < marked + 5; press += 1) {
-      await page.keyboard.press('Tab');
-      const at = await page.evaluate(() => {
-        const one = document.activeElement as HTMLElement;
-        const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(one);
-        const shows = (outlineStyle !== 'none' && Number.parseFloat(outlineWidth) > 0) || boxShadow !== 'none';
-        return { stop: one.dataset.stop ?? null, shows, html: one.outerHTML.slice(0, 120) };
-      });
-      if (at.stop === null) continue;
-      reached.add(at.stop);
-      if (!at.shows) unseen.push(at.html);
-    }
-    const missed = await page.$$eval(
-      '[data-stop]',
-      (all, known) =>
-        all.filter((one) => !known.includes((one as HTMLElement).dataset.stop ?? '')).map((one) => one.outerHTML.slice(0, 120)),
-      [...reached],
-    );
-    expect(missed).toEqual([]);
-    expect(unseen).toEqual([]);
+
+    test.each(['light', 'dark'])('in %s colours', async (scheme) => {
+      await emulate(scheme, false);
+      await picture(name, scheme);
+      expect(await violations(page)).toEqual([]);
+    });
+
+    test('in forced colours', async () => {
+      for (const scheme of ['light', 'dark']) {
+        await emulate(scheme, true);
+        await picture(name, `forced-${scheme}`);
+        await cutsNothing();
+        // The reader's palette goes before a theme that the buyer chose: drawings do not follow it by themselves.
+        expect(await paints(page, 'dark')).toEqual(await paints(page, 'light'));
+      }
+      await emulate('light', false);
+    });
+
+    test('with wide spacing, and in a narrow window', async () => {
+      await spaced(page, cutsNothing);
+      await everything.narrow(320);
+      await cutsNothing();
+      await everything.narrow(widthOf(name));
+      expect(await staysSmall(page)).toEqual([]);
+    });
+
+    test('says what each control is, and no two the same', async () => {
+      // How a string that is missing shows itself.
+      expect(await page.evaluate(() => document.body.textContent?.match(/\[[a-z]+_\w+\]/g) ?? [])).toEqual([]);
+      expect(await told(session)).toEqual({ nameless: [], twice: [] });
+      expect(await pointsNowhere(page)).toEqual([]);
+    });
+
+    test.each([
+      ['Tab', false],
+      ['Shift+Tab', true],
+    ])('%s alone reaches every control, and it shows where it is', async (_, back) => {
+      const { stops, ...troubles } = await tabThrough(page, back);
+      expect(stops).toBeGreaterThan(3);
+      expect(troubles).toEqual({ missed: [], unseen: [], covered: [] });
+    });
   });
 });
 
@@ -135,7 +109,10 @@ describe('text twice as large', () => {
   afterAll(end);
 
   test.each(SCREENS)('%s loses nothing', async (name) => {
-    await open(name, [], widthOf(name));
-    await losesNothing(name, 'large');
+    await everything.open(name, widthOf(name));
+    await picture(name, 'large');
+    // Contrast is the same as above.
+    expect(await violations(page, ['color-contrast'])).toEqual([]);
+    await cutsNothing();
   });
 });

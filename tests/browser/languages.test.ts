@@ -50,7 +50,7 @@ const lost = (): Promise<string[]> =>
   page.evaluate(() => {
     const wide = document.documentElement.scrollWidth > innerWidth;
     const all = [...document.querySelectorAll<HTMLElement>('body *')].filter(
-      (one) => !one.closest('.unseen, .find-row, .ad-title, svg') && one.clientWidth > 0,
+      (one) => !one.closest('.unseen, .find-title, .ad-title, svg') && one.clientWidth > 0,
     );
     const sticking = wide
       ? all.filter((one) => {

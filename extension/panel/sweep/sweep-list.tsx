@@ -93,7 +93,11 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
           {t('sweep_close')}
         </button>
       </p>
-      {failed && <p class="complaint">{t('sweep_unreachable')}</p>}
+      {failed && (
+        <p class="complaint" role="alert">
+          {t('sweep_unreachable')}
+        </p>
+      )}
       {rows.length > 0 && (
         <>
           <SweepTools

@@ -5,7 +5,6 @@ import { figure, perWords, poundsIn } from '../../components/figures.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 import type { Find } from '../../store/index.ts';
 import { addressOf } from '../route.ts';
-import { ROW_REM } from './window.ts';
 
 export interface RowProps {
   readonly find: Find;
@@ -53,7 +52,7 @@ export function Row({ find, index, total, unit, chosen, active, focused, onChoos
       aria-posinset={index + 1}
       aria-setsize={total}
       data-find={find.id}
-      style={{ top: `${index * ROW_REM}rem` }}
+      style={{ '--find-at': index }}
     >
       <input
         type="checkbox"

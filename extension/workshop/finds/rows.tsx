@@ -6,8 +6,8 @@ import type { Find, FindPage } from '../../store/index.ts';
 import { Row } from './row.tsx';
 import { movedBy, ROW_REM, type Stretch, scrolledTo, stretchAt } from './window.ts';
 
-/** In px, at the reader's size of text. */
-const rowHeight = (): number => ROW_REM * (Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16);
+const sizeIn = (of: Element | null | undefined, name: string): number =>
+  of ? Number.parseFloat(getComputedStyle(of).getPropertyValue(name)) : Number.NaN;
 
 export interface RowsProps {
   readonly page: FindPage;
@@ -25,6 +25,9 @@ export function Rows({ page, from, unit, chosen, onChoose, onStretch }: RowsProp
   const [active, setActive] = useState(0);
   const [moving, setMoving] = useState(false);
   const { total, rows } = page;
+  /** In px, at the reader's size of text and this width of the window. */
+  const rowHeight = (): number =>
+    (sizeIn(box.current?.firstElementChild, '--find-row') || ROW_REM) * (sizeIn(document.documentElement, 'font-size') || 16);
   const height = () => box.current?.clientHeight || 10 * rowHeight();
   const look = () => onStretch(stretchAt(box.current?.scrollTop ?? 0, height(), rowHeight()));
   useEffect(look, []);
@@ -45,7 +48,7 @@ export function Rows({ page, from, unit, chosen, onChoose, onStretch }: RowsProp
   };
   return (
     <div class="find-box" ref={box} onScroll={look} onFocusOut={() => setMoving(false)}>
-      <ul aria-label={t('workshop_finds')} class="find-rows" style={{ height: `${total * ROW_REM}rem` }}>
+      <ul aria-label={t('workshop_finds')} class="find-rows" style={{ '--find-total': total }}>
         {rows.map((one, offset) => (
           <Row
             key={one.id}

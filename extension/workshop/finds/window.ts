@@ -1,6 +1,6 @@
 /** Which rows of a long list are drawn: those in sight and some around, so that ten thousand cost no more than fifty. Pure. */
 
-/** Height of one row in rem: the style sheet gives rows this height, so that they grow with the reader's size of text. */
+/** Height of one row in rem while no style sheet tells another (`--find-row`): rows grow with the reader's size of text, and in narrow windows. */
 export const ROW_REM = 4.125;
 /** Rows drawn above and below what is in sight. */
 const AROUND = 15;

@@ -16,7 +16,7 @@ export function Sheet({ host, id }: { readonly host: WorkshopHost; readonly id: 
   const { open, failed } = useFind(host, id);
   return (
     <>
-      <p class="no-print">
+      <p class="pickup-others no-print">
         <a href={addressOf('pickup')}>{t('pickup_others')}</a>
       </p>
       {failed && <p role="alert">{say(failed)}</p>}

@@ -8,6 +8,8 @@ import { keyTail } from '../../panel/item-words.ts';
 /** Drawn size of a millimetre, in px of the drawing. */
 const SCALE = 0.08;
 const MARGIN = 1;
+/** So many px of the drawing make the usual size of text. */
+const REM = 16;
 
 interface Alike {
   readonly sheet: CutSheet;
@@ -87,8 +89,8 @@ function Drawing({ sheet }: { readonly sheet: CutSheet }) {
     <svg
       class="kit-sheet"
       aria-hidden="true"
-      width={width + 2 * MARGIN}
-      height={height + 2 * MARGIN}
+      width={`${(width + 2 * MARGIN) / REM}rem`}
+      height={`${(height + 2 * MARGIN) / REM}rem`}
       viewBox={`${-MARGIN} ${-MARGIN} ${width + 2 * MARGIN} ${height + 2 * MARGIN}`}
     >
       <rect class="kit-sheet-waste" width={width} height={height} />

@@ -140,7 +140,7 @@ describe('where the seller is', () => {
     await enter(HOME, 'Tarn, IL');
     await settle();
     expect(find<HTMLInputElement>(SELLER).value).toBe('Quillby');
-    expect(text('.place-field .complaint')).toContain('This can mean several places');
+    expect(text('.place-field .complaint[role=status]')).toContain('This can mean several places');
     expect(lastSettings(panel)).toMatchObject({ sellerAt: null });
     await press(SELLER, 'ArrowDown');
     await press(SELLER, 'ArrowDown');

@@ -83,12 +83,12 @@ describe('states of the panel', () => {
   test('nothing pasted, or no room: a message at the box, and the text stays', async () => {
     const { host } = mount(null);
     await click('[data-judge]');
-    expect(text('.complaint')).toBe('Paste the text of an ad first.');
+    expect(text('[role=alert]')).toBe('Paste the text of an ad first.');
     expect(host.paste).not.toHaveBeenCalled();
     host.paste.mockResolvedValue(false);
     await type('[data-paste]', 'two 45s');
     await click('[data-judge]');
-    expect(text('.complaint')).toContain('no room');
+    expect(text('[role=alert]')).toContain('no room');
     expect(find<HTMLTextAreaElement>('[data-paste]').value).toBe('two 45s');
   });
 
@@ -96,7 +96,7 @@ describe('states of the panel', () => {
     const { host } = mount(null);
     host.startPick.mockResolvedValue(false);
     await click('[data-pick]');
-    expect(text('.complaint')).toContain('Alt+Shift+U');
+    expect(text('[role=alert]')).toContain('Alt+Shift+U');
   });
 
   test('the live region says the call once, after it has stood still', async () => {
@@ -104,9 +104,9 @@ describe('states of the panel', () => {
     try {
       mount(ready());
       await act(async () => void vi.advanceTimersByTime(100));
-      expect(text('[role=status]')).toBe('');
+      expect(text('[aria-live]')).toBe('');
       await act(async () => void vi.advanceTimersByTime(1000));
-      expect(text('[role=status]')).toBe('Worth it at $150 or less');
+      expect(text('[aria-live]')).toBe('Worth it at $150 or less');
       expect(document.querySelectorAll('[aria-live], [role=alert]')).toHaveLength(1);
     } finally {
       vi.useRealTimers();

@@ -219,7 +219,7 @@ describe('stopping', () => {
     const { sweep } = await show({ state: 'ended' });
     sweep.host.start.mockResolvedValueOnce(false);
     await click('[data-again]');
-    expect(text('.complaint')).toContain('Alt+Shift+L');
+    expect(text('[role=alert]')).toContain('Alt+Shift+L');
   });
 });
 

@@ -100,7 +100,7 @@ describe('the sheet', () => {
     expect(kept.find.summary.usable.likely).toBeCloseTo(46.2 + 45.19, 0);
     await setTo(await field('plate-1.weighed'), '46.2, 450');
     (await field('plate-1.weighed')).dispatchEvent(new FocusEvent('blur'));
-    await shown('.complaint', says('Weights near the face value'));
+    await shown('[role=alert]', says('Weights near the face value'));
     expect(value(await made.store.finds.get(made.id)).find.summary.usable.likely).toBeCloseTo(46.2 + 45.19, 0);
   });
 

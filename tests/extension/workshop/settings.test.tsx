@@ -54,7 +54,7 @@ describe('settings', () => {
     const margin = await field('margin');
     await setTo(margin, '2500');
     margin.dispatchEvent(new FocusEvent('blur'));
-    await shown('[data-setting=margin] .complaint', says('from 0 to 90 (%)'));
+    await shown('[data-setting=margin] [role=alert]', says('from 0 to 90 (%)'));
     expect((await settingsIn(store)).margin).toBe(0.25);
     await clickOn(await shown('[data-put-back=margin]'));
     await stored(store, (now) => now.margin === DEFAULT_SETTINGS.margin);
