@@ -1,4 +1,5 @@
 /** How far the working out is, in words, and the way to stop it or start it anew. */
+import { Announcer } from '../../components/announcer.tsx';
 import { useWords } from '../../components/speech.ts';
 import type { BuyListState } from './use-buy-list.ts';
 
@@ -8,9 +9,11 @@ export function Progress({ stage, stop, again }: Pick<BuyListState, 'stage' | 's
   const rests = at === 'done' || at === 'stopped' || at === 'failed';
   return (
     <div class="buy-progress no-print" data-stage={at}>
-      <p role="status" class="quiet">
+      <p class="quiet">
         {at === 'judging' ? t('buy_stage_judging', { seen: stage.seen, all: stage.all }) : t(`buy_stage_${at}`)}
       </p>
+      {/* Not how many have been judged, which changes all the time. */}
+      <Announcer text={at === 'judging' ? '' : t(`buy_stage_${at}`)} />
       {!rests && (
         <button type="button" data-stop onClick={stop}>
           {t('buy_stop')}

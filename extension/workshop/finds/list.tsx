@@ -1,6 +1,7 @@
 /** The list of finds: what is looked for, the rows, and what can be done with those that are chosen. */
 import { useEffect, useState } from 'preact/hooks';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
+import { Announcer } from '../../components/announcer.tsx';
 import { useWords } from '../../components/speech.ts';
 import { type FindPage, failureMessage } from '../../store/index.ts';
 import { Example } from '../example/index.tsx';
@@ -34,10 +35,10 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
   const store = useStore();
   const [stretch, setStretch] = useState<Stretch>(FIRST);
   const [chosen, setChosen] = useState(NONE);
-  const { from, count } = stretch;
+  const { from, count: drawn } = stretch;
   const lacking = useLacking();
   const judging = useCompleteOffers(host, wanted.fillsKit);
-  const query = queryOf(wanted, lacking ?? [], from, count);
+  const query = queryOf(wanted, lacking ?? [], from, drawn);
   const outcome = useLive<Drawn>(
     // The page says where it begins: until the next one is there, the rows of the last are drawn where they belong.
     (seen) => store.finds.watchList(query, (page) => seen(page.ok ? { ok: true, value: { page: page.value, from } } : page)),
@@ -72,14 +73,13 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
     onWanted(next);
   };
   const total = outcome?.ok ? outcome.value.page.total : 0;
+  const count = [outcome?.ok && t('finds_count', { n: total }), judging && t('kit_judging')].filter(Boolean).join(' ');
   return (
     <>
       <Toolbar wanted={wanted} onWanted={change} />
       {wanted.fillsKit && <FillsKit lacking={lacking} />}
-      <p class="quiet" role="status">
-        {outcome?.ok && t('finds_count', { n: total })}
-        {judging && ` ${t('kit_judging')}`}
-      </p>
+      <p class="quiet">{count}</p>
+      <Announcer text={count} />
       {outcome && !outcome.ok && <p role="alert">{say(failureMessage(outcome.code))}</p>}
       {outcome?.ok && total === 0 && <p>{t(isFiltered(wanted) ? 'finds_none_such' : 'finds_none')}</p>}
       {outcome?.ok && total === 0 && !isFiltered(wanted) && <Example host={host} />}
@@ -92,7 +92,7 @@ export function FindList({ host, wanted, onWanted }: FindListProps) {
           unit={settings?.ok ? settings.value.unit : DEFAULT_SETTINGS.unit}
           chosen={chosen}
           onChoose={choose}
-          onStretch={(next) => (next.from === from && next.count === count) || setStretch(next)}
+          onStretch={(next) => (next.from === from && next.count === drawn) || setStretch(next)}
         />
       )}
       <RemovedLink />

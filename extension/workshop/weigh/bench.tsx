@@ -6,6 +6,7 @@ import { swapsTo } from '../../../src/kit/swaps.ts';
 import { MOST_WEIGHINGS, readWeighings, type Weighing } from '../../../src/kit/weighings.ts';
 import type { Settings } from '../../../src/listing/settings.ts';
 import { inPounds, type MassUnit } from '../../../src/units/mass.ts';
+import { Announcer } from '../../components/announcer.tsx';
 import { ChoiceField } from '../../components/choice-field.tsx';
 import { NumberField } from '../../components/number-field.tsx';
 import { parseNumber } from '../../components/parse-input.ts';
@@ -80,6 +81,9 @@ export function Bench({ host, settings, first }: BenchProps) {
       <span class="unit">{unit}</span>
     </NumberField>
   );
+  const complaints = misread
+    .slice(0, 5)
+    .map(({ line, text: part, why }) => t(`weigh_misread_${why.replace('-', '_')}`, { line, part, most: MOST_WEIGHINGS }));
   return (
     <>
       <section class="no-print" aria-label={t('weigh_weighings')}>
@@ -114,12 +118,13 @@ export function Bench({ host, settings, first }: BenchProps) {
         <p id="weigh-how" class="line-notes">
           {t('weigh_how', { most: MOST_WEIGHINGS })}
         </p>
-        <div id="weigh-misread" role="status">
+        <Announcer onlyChanges text={[t('weigh_read', { n: read.length }), ...complaints].join(' ')} />
+        <div id="weigh-misread">
           <p>{t('weigh_read', { n: read.length })}</p>
-          {misread.length > 0 && (
+          {complaints.length > 0 && (
             <ul class="plain-list complaint">
-              {misread.slice(0, 5).map(({ line, text: part, why }, index) => (
-                <li key={index}>{t(`weigh_misread_${why.replace('-', '_')}`, { line, part, most: MOST_WEIGHINGS })}</li>
+              {complaints.map((complaint, index) => (
+                <li key={index}>{complaint}</li>
               ))}
               {misread.length > 5 && <li>{t('weigh_misread_more', { n: misread.length - 5 })}</li>}
             </ul>

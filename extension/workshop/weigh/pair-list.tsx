@@ -3,6 +3,7 @@ import type { ChalkedPair } from '../../../src/kit/chalk.ts';
 import type { Pairing } from '../../../src/kit/pairing.ts';
 import type { Swap } from '../../../src/kit/swaps.ts';
 import { convert, type MassUnit, pounds } from '../../../src/units/mass.ts';
+import { Announcer } from '../../components/announcer.tsx';
 import { useWords, type Words } from '../../components/speech.ts';
 
 export interface PairListProps {
@@ -25,13 +26,14 @@ export function PairList({ pairing, pairs, asGiven, swaps, unit }: PairListProps
   const words = useWords();
   const { t } = words;
   const { worst, worstShare, alone, proven } = pairing;
+  const said = t('weigh_worst', { worst: weighed(words, worst, unit), share: { percent: 100 * worstShare, digits: 1 } });
   return (
     <>
       <section aria-labelledby="pairs-heading" class="pairs">
         <h2 id="pairs-heading">{t('weigh_pairs')}</h2>
-        <p class="pairs-worst" role="status">
-          {t('weigh_worst', { worst: weighed(words, worst, unit), share: { percent: 100 * worstShare, digits: 1 } })}{' '}
-          {asGiven > worst && t('weigh_worst_as_given', { worst: weighed(words, asGiven, unit) })}
+        <Announcer text={said} />
+        <p class="pairs-worst">
+          {said} {asGiven > worst && t('weigh_worst_as_given', { worst: weighed(words, asGiven, unit) })}
         </p>
         {!proven && <p data-unproven>{t('weigh_unproven')}</p>}
         <p>

@@ -2,6 +2,7 @@
 import type { WasherFit, WasherOffer } from '../../../src/kit/washer-offer.ts';
 import { convert, pounds, type Weight } from '../../../src/units/mass.ts';
 import type { Currency } from '../../../src/units/money.ts';
+import { Announcer } from '../../components/announcer.tsx';
 import { useWords } from '../../components/speech.ts';
 
 export interface WasherAnswerProps {
@@ -17,10 +18,12 @@ export function WasherAnswer({ offer, wanted, isWeighed, currency, fits }: Washe
   const { stack, forBoth, cost, bought } = offer;
   const weight = (value: number): string => say.weight(convert(pounds(value), wanted.unit), 3);
   const money = (minor: number) => ({ money: { minor: Math.round(minor), currency } });
+  const answer = t('weigh_stack', { n: stack.washers, weight: weight(stack.pounds) });
   return (
-    <div class="washer-answer" role="status">
+    <div class="washer-answer">
+      <Announcer onlyChanges text={answer} />
       <p>
-        <strong>{t('weigh_stack', { n: stack.washers, weight: weight(stack.pounds) })}</strong>{' '}
+        <strong>{answer}</strong>{' '}
         {t(stack.withinTolerance ? 'weigh_stack_within' : 'weigh_stack_off', {
           wanted: weight(stack.pounds - stack.off),
           off: weight(Math.abs(stack.off)),

@@ -28,7 +28,7 @@ describe('the list of finds', () => {
     expect(titles()).toEqual(['Straight bar', 'Iron plates']);
     expect(iron.textContent).toMatch(/Worth the drive.*a usable pound.*asked \$120.*180 lb usable/);
     expect(iron.getAttribute('aria-setsize')).toBe('2');
-    expect(document.querySelector('[role=status]')?.textContent).toBe('2 finds');
+    await shown('p.quiet', says('2 finds'));
   });
 
   it('weighs in the buyer’s unit', async () => {
@@ -46,12 +46,12 @@ describe('the list of finds', () => {
     // What is not sold by weight has no such figure and comes last.
     expect(titles()).toEqual(['Iron plates', 'Dear plates', 'Straight bar']);
     await setTo(await shown<HTMLInputElement>('[data-path=words]'), 'elmw');
-    await shown('[role=status]', says('1 find'));
+    await shown('p.quiet', says('1 find'));
     expect(titles()).toEqual(['Iron plates']);
     await setTo(await shown<HTMLInputElement>('[data-path=words]'), '');
     await row('Dear plates');
     await setTo(await shown<HTMLSelectElement>('[data-path=call]'), 'leave');
-    await shown('[role=status]', says('1 find'));
+    await shown('p.quiet', says('1 find'));
     expect(titles()).toEqual(['Dear plates']);
     await setTo(await shown<HTMLSelectElement>('[data-path=kind]'), 'bar');
     await shown('main p', says('No find is like that'));
@@ -79,10 +79,10 @@ describe('the list of finds', () => {
     await setTo(await shown<HTMLSelectElement>('[data-path=set-status]'), 'asked');
     await shown('[data-find]', says(/Iron plates.*asked$/));
     await clickOn(await shown('[data-remove]'));
-    await shown('[role=status]', says('1 find'));
+    await shown('p.quiet', says('1 find'));
     expect(titles()).toEqual(['Straight bar']);
     await clickOn(await shown('[data-undo]'));
-    await shown('[role=status]', says('3 finds'));
+    await shown('p.quiet', says('3 finds'));
     const kept = value(await store.finds.get(finds[0]?.id ?? ''));
     expect(kept.find.status).toBe('asked');
   });

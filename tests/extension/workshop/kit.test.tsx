@@ -245,9 +245,9 @@ describe('finds that fill the kit', () => {
     await clickOn(await shown('[data-remove="default/bench"]'));
     await gone('[data-need="default/bench"]');
     await go('#finds');
-    await shown('[role=status]', says('3 finds'));
+    await shown('p.quiet', says('3 finds'));
     await clickOn(await field('fills-kit'));
-    await shown('[role=status]', says('1 find'));
+    await shown('p.quiet', says('1 find'));
     await shown('[data-find]', says('Plates'));
     await go(`#side-by-side/${finds[0]?.id},${finds[1]?.id}`);
     const row = await shown('[data-row=fills]');

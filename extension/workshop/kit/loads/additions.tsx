@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Load } from '../../../../src/kit/loads.ts';
 import type { LoadedBar, OwnedPlates } from '../../../../src/kit/plates.ts';
 import type { MassUnit, Weight } from '../../../../src/units/mass.ts';
+import { Announcer } from '../../../components/announcer.tsx';
 import { useWords } from '../../../components/speech.ts';
 import type { WorkshopHost } from '../../host.ts';
 import { addressOf } from '../../route.ts';
@@ -25,11 +26,14 @@ export function Additions({ host, plates, loads, bar, best, unit }: AdditionsPro
   const [open, setOpen] = useState(false);
   const judging = useCompleteOffers(host, open);
   const found = useAdditions(open && !judging, plates, loads, bar, best);
+  const names = found.best?.map(({ find }) => find.title || t('finds_untitled')) ?? [];
+  const said = judging || found.seen < found.all ? '' : names.length > 0 ? words.say.list(names) : t('kit_additions_none');
   return (
     <section aria-labelledby="kit-additions" class="no-print">
       <h2 id="kit-additions">{t('kit_additions')}</h2>
       {open ? (
-        <div role="status">
+        <div>
+          <Announcer text={said} />
           {(judging || found.best === null) && <p class="quiet">{t('kit_judging')}</p>}
           {!judging && found.seen < found.all && (
             <p class="quiet">{t('kit_additions_so_far', { seen: found.seen, n: found.all })}</p>

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { exactWeight } from '../../../../src/kit/exact-weight.ts';
 import { type Load, nearestLoads } from '../../../../src/kit/loads.ts';
 import { convert, type MassUnit, type Weight } from '../../../../src/units/mass.ts';
+import { Announcer } from '../../../components/announcer.tsx';
 import { NumberField } from '../../../components/number-field.tsx';
 import { parseNumber } from '../../../components/parse-input.ts';
 import { useWords, type Words } from '../../../components/speech.ts';
@@ -30,10 +31,9 @@ export function Target({
   const [wanted, setWanted] = useState(() => Math.round(convert(best, unit).value));
   const { under, over } = nearestLoads(loads, { value: wanted, unit });
   const exact = under !== null && under === over && under.total === exactWeight({ value: wanted, unit });
-  const line = (key: string, load: Load | null) =>
-    load && (
-      <p data-load={key}>{t(`kit_load_${key}`, { total: totalIn(words, load.total, unit), side: sideWords(words, load) })}</p>
-    );
+  const says = (key: string, load: Load | null): string =>
+    load ? t(`kit_load_${key}`, { total: totalIn(words, load.total, unit), side: sideWords(words, load) }) : '';
+  const line = (key: string, load: Load | null) => load && <p data-load={key}>{says(key, load)}</p>;
   return (
     <section aria-labelledby="kit-target">
       <h2 id="kit-target">{t('kit_target')}</h2>
@@ -52,7 +52,11 @@ export function Target({
       >
         <span class="unit">{unit}</span>
       </NumberField>
-      <div role="status" class="kit-target">
+      <Announcer
+        onlyChanges
+        text={exact ? says('exact', under) : [t('kit_load_none'), says('under', under), says('over', over)].join(' ')}
+      />
+      <div class="kit-target">
         {exact ? (
           line('exact', under)
         ) : (
