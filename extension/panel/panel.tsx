@@ -11,6 +11,7 @@ import { Announcer } from '../components/announcer.tsx';
 import { inPage, type Marker, Marking } from '../components/evidence.ts';
 import { Speech, wordsOf } from '../components/speech.ts';
 import { applyTheme } from '../components/theme.ts';
+import { useKeptFocus } from '../components/use-kept-focus.ts';
 import { useOpenForPrint } from '../components/use-print.ts';
 import { Another } from './another.tsx';
 import { Answer } from './answer.tsx';
@@ -49,6 +50,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   const [capture, setCapture] = useState<Capture | null>(null);
   useEffect(() => host.watchCapture(setCapture), [host]);
   useOpenForPrint();
+  useKeptFocus();
   const { settings, keep } = useSettings(host);
   useEffect(() => applyTheme(settings.theme), [settings.theme]);
   const { edits, evaluation, settings: judgedBy, distance, setDistance } = useEditing(capture, settings, host, judge);

@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { speaker } from '../../src/words/say.ts';
 import { Speech, wordsOf } from '../components/speech.ts';
+import { useKeptFocus } from '../components/use-kept-focus.ts';
 import type { WorkshopHost } from './host.ts';
 import { addressOf, useRoute } from './route.ts';
 import { SCREENS, type Screen, type ScreenEntry } from './screens.ts';
@@ -19,6 +20,7 @@ export function Workshop({ host, screens = SCREENS }: WorkshopProps) {
   const { Open, failed } = useScreen(entry);
   const heading = useRef<HTMLHeadingElement>(null);
   const moved = useRef(false);
+  useKeptFocus();
   useEffect(() => {
     if (entry) document.title = `${t(`workshop_${entry.id.replaceAll('-', '_')}`)}: ${t('extName')}`;
     // A screen that was asked for takes the focus, so that its name is read out; the first one leaves it where it is.
