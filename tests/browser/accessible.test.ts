@@ -9,6 +9,7 @@ import type { CDPSession, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
 import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
+import { STATES } from './every-state.ts';
 import { cut, paints, pointsNowhere, spaced, staysSmall, tabThrough, told, wider } from './looks.ts';
 
 const OUT = 'out/test';
@@ -101,6 +102,23 @@ describe('the usual size of text', () => {
       expect(stops).toBeGreaterThan(3);
       expect(troubles).toEqual({ missed: [], unseen: [], covered: [] });
     });
+  });
+});
+
+describe('other states', () => {
+  beforeAll(() => launch(16));
+  afterAll(end);
+
+  test.each(Object.keys(STATES))('%s', async (state) => {
+    // Filled screens are looked at in both.
+    await emulate('dark', false);
+    await STATES[state]?.(everything);
+    await picture('state', state);
+    expect(await page.evaluate(() => document.body.textContent?.match(/\[[a-z]+_\w+\]/g) ?? [])).toEqual([]);
+    expect(await violations(page)).toEqual([]);
+    expect(await told(session)).toEqual({ nameless: [], twice: [] });
+    expect(await pointsNowhere(page)).toEqual([]);
+    await cutsNothing();
   });
 });
 

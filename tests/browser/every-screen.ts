@@ -16,6 +16,10 @@ export interface Everything {
   readonly open: (name: string, width: number) => Promise<void>;
   /** The same screen in a window of another width, in px, once it is drawn so. */
   readonly narrow: (width: number) => Promise<void>;
+  /** The address of a page of the extension, such as "panel.html". */
+  readonly address: (page: string) => string;
+  /** All that is kept, as it is exported. */
+  readonly file: string;
   readonly close: () => Promise<void>;
 }
 
@@ -56,9 +60,9 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
   const browser = await launchHeadless({ extension, profile, ...how });
   const root = `chrome-extension://${await extensionId(browser)}/`;
   const store = await storePage(browser);
-  const finds = await store.evaluate(async (texts) => {
+  const { finds, file } = await store.evaluate(async (texts) => {
     const { adOf, must, open } = window.storeTest;
-    const { finds: all, kit } = await open();
+    const { finds: all, kit, exportAll } = await open();
     const kept: string[] = [];
     for (const text of texts) kept.push((await must(all.keep(adOf(text), 1_700_000_000_000))).id);
     const weight = { value: 45, unit: 'lb' as const };
@@ -67,7 +71,7 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
     const own = { weighed: [], boreMm: null, shaftMm: null, sleeveMm: null, lengthMm: null, note: '', paid: null };
     await must(kit.owned.put({ id: 'bar', kind: 'bar', weight, pieces: 1, ...own }, 1));
     await must(kit.owned.put({ id: 'plates', kind: 'plate', weight, pieces: 2, ...own }, 1));
-    return kept;
+    return { finds: kept, file: await must(exportAll(1)) };
   }, ads);
   await store.close();
   const page = await browser.newPage();
@@ -119,6 +123,8 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
         for (let frames = 0; frames < 3; frames += 1) await new Promise((resolve) => requestAnimationFrame(resolve));
       });
     },
+    address: (name) => root + name,
+    file,
     close: async () => {
       await browser.close();
       for (const folder of [extension, profile]) await rm(folder, { recursive: true, force: true });

@@ -93,7 +93,10 @@ export function Bulk({ host, chosen, total, onChooseAll, onDone }: BulkProps) {
             onChoice={(value) => void work(() => setStatus(value))}
           />
           {ids.length >= 2 && ids.length <= MOST_COLUMNS ? (
-            <a href={addressOf('side-by-side', ids.join(','))}>{t('finds_compare')}</a>
+            <a href={addressOf('side-by-side', ids.join(','))}>
+              {t('finds_compare')}
+              <span class="unseen">: {t('finds_chosen', { n: ids.length })}</span>
+            </a>
           ) : (
             <span class="quiet">{t('finds_compare_how', { most: MOST_COLUMNS })}</span>
           )}
