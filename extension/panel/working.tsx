@@ -4,8 +4,6 @@ import type { Settings } from '../../src/listing/settings.ts';
 import type { DistanceUnit } from '../../src/units/length.ts';
 import { fetchedLater } from '../components/fetched-later.tsx';
 import { useWords } from '../components/speech.ts';
-import { AllInChart } from './all-in-chart.tsx';
-import { Split } from './split.tsx';
 import { StepLine } from './step-line.tsx';
 import type { Units } from './step-words.ts';
 
@@ -18,6 +16,8 @@ export interface WorkingProps {
 
 /** Drawn where the working is unfolded, and so after the answer. */
 const SavingChart = fetchedLater(async () => (await import('./saving-chart.tsx')).SavingChart);
+const AllInChart = fetchedLater(async () => (await import('./all-in-chart.tsx')).AllInChart);
+const Split = fetchedLater(async () => (await import('./split.tsx')).Split);
 
 export function Working({ evaluation, settings, distanceUnit, onSettings }: WorkingProps) {
   const { t } = useWords();

@@ -24,7 +24,7 @@ const SCRIPTS = [
 export const PAGES = [
   { from: 'extension/panel/index.tsx', to: 'panel.js', budget: 60_000 },
   // With the store, which every screen needs; the screens themselves come when they are opened.
-  { from: 'extension/workshop/index.tsx', to: 'workshop.js', budget: 80_000 },
+  { from: 'extension/workshop/index.tsx', to: 'workshop.js', budget: 82_000 },
 ];
 /**
  * What comes behind a page, read from disk once while the page draws itself. The core: the reader's rules and the words of its languages
