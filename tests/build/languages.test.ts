@@ -65,7 +65,7 @@ describe.each(others)('%s', (language) => {
 
 it('German quotes, separates and addresses as German does', () => {
   /** Numbers of sections and standards. */
-  const numbered = /^(?:source_iwf|weigh_washer_source_asme)$/;
+  const numbered = /^(?:source_iwf|weigh_washer_source_asme|weigh_washer_source_memory)$/;
   for (const [key, { message }] of Object.entries(stringsOf('de'))) {
     expect(message, key).not.toMatch(/[“"'](?=\p{L})/u);
     if (!numbered.test(key)) expect(message, key).not.toMatch(/\d\.\d/);

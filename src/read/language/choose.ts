@@ -41,7 +41,7 @@ const INVISIBLE = /\u00ad|[\u200b-\u200f\u202a-\u202e\u2060-\u2064\ufeff]/g;
 const NUMBERS = /\d,\d{1,2} ?(?:kg|€|eur)|\d\.\d{3} ?(?:€|eur)|\d,-|\d'\d{3}/gi;
 
 /** The language by its code. */
-export const languageOf = (code: Language['code']): Language => (code === 'de' ? GERMAN : ENGLISH);
+const languageOf = (code: Language['code']): Language => (code === 'de' ? GERMAN : ENGLISH);
 
 /** Ends of sentences and lines. */
 const SENTENCE = /[.!?;]+(?=\s|$)|\n+/u;

@@ -1,14 +1,13 @@
-/** Attaches measures and words of fit to the drafts they speak of: same clause first, then the line, then the ad as a whole. */
+/** Attaches measures to the drafts they speak of: same clause first, then the line, then the ad as a whole. Words of fit: attach-fits.ts. */
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Fact, Measure } from '../mention.ts';
-import { isAside } from '../recognisers/nouns.ts';
 import { isPronoun } from '../recognisers/pronouns.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
-import { calledAlike, clauseAround, subjectOf } from './subject.ts';
+import { calledAlike, subjectOf } from './subject.ts';
 
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
-const isBar = (kind: Kind): boolean => BARS.includes(kind);
+export const isBar = (kind: Kind): boolean => BARS.includes(kind);
 
 /** Kinds that a measure can speak of, likeliest first. */
 const MEASURED: Readonly<Record<Measure, (kind: Kind) => boolean>> = {
@@ -101,7 +100,7 @@ function inPartOf(scan: Scan, bars: readonly Draft[], at: number): Draft[] {
 }
 
 /** Of bars that pronouns tell apart ("one is 7 ft, the other 5 ft") the one whose pronoun stands last before a place, in its clause or the one before. */
-function toldApartBy(scan: Scan, bars: readonly Draft[], at: number): Draft[] {
+export function toldApartBy(scan: Scan, bars: readonly Draft[], at: number): Draft[] {
   let last: Draft | null = null;
   let since = -1;
   for (const item of bars)
@@ -177,130 +176,5 @@ export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: read
       if (!known || isFiner(fact, known)) item.measures.set(fact.measure, fact);
     }
     spreadSize(drafts, fact, list);
-  }
-}
-
-/**
- * A word of fit speaks of its own noun ("Olympic bar"), of the goods of its clause, or of the whole lot. Bars take it from plates and lots,
- * plates only from plates and lots: an Olympic bar may be sold with other plates.
- */
-function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50mm' | '25mm'): void {
-  const known = { value, rule: scan.tokens[at]?.term?.sense === 'standard' ? 'loose-standard' : 'make', from: at, to: at };
-  const near50 = scan.tokens.slice(Math.max(0, at - 3), at + 5).some(({ term }) => term?.fits === '50mm');
-  if (scan.tokens[at]?.term?.sense === 'standard' && near50) return;
-  const taken = barThatTakes(scan, drafts, at);
-  for (const item of taken) item.fits ??= known;
-  if (taken.length > 0) return;
-  const own = nounOf(scan, at) ?? barBefore(scan, drafts, at);
-  const apart = own === null ? toldApartBy(scan, drafts, at) : [];
-  for (const item of apart) item.fits ??= known;
-  if (apart.length > 0) return;
-  // "all fit an Olympic bar" speaks of the plates.
-  const bar = own !== null && isBar(scan.tokens[own]?.term?.kind ?? 'other') && !isAside(scan, own);
-  const fitting = (kind: Kind): boolean => (bar ? isBar(kind) : isPlate(kind) || isBar(kind));
-  const beside = drafts.filter(
-    (item) => fitting(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]),
-  );
-  const near = own === null ? sinceRival(scan, beside, at, value) : beside;
-  const held = own === null ? [] : near.filter((item) => item.places.some((place) => own >= place.from && own <= place.to));
-  const holding = held.length > 0 || !bar ? held : drafts.filter((item) => item.kindAt === own && isBar(item.kind));
-  if (holding.length > 0 && (bar || near.length > 1)) for (const item of holding) item.fits ??= known;
-  else for (const item of near) if (!bar || near.length === 1) item.fits ??= known;
-  if (bar) return;
-  // "Olympic plates" says nothing of the bars, but in a title it says what the lot is; so do "Olympic weights".
-  const noun = own === null ? undefined : scan.tokens[own];
-  const plates = isPlate(noun?.term?.kind ?? 'other') && (noun?.line ?? 0) > 0 && !/weight|gewicht/.test(noun?.text ?? '');
-  for (const item of drafts) if ((isPlate(item.kind) || (isBar(item.kind) && !plates)) && !item.fits) item.spread.push(known);
-}
-
-/** "4x45 olympic, 4x10 standard": beside a word of the other sleeve in its clause, one behind goods speaks of those since that word. */
-function sinceRival(scan: Scan, beside: readonly Draft[], at: number, value: '50mm' | '25mm'): readonly Draft[] {
-  const [from, to] = clauseAround(scan, at);
-  let last = from - 1;
-  let rival = false;
-  for (let i = from; i <= to; i += 1) {
-    const fits = scan.tokens[i]?.term?.fits;
-    if (!fits || fits === value) continue;
-    rival = true;
-    if (i < at) last = i;
-  }
-  const since = rival ? beside.filter((item) => item.places.some((place) => place.from > last && place.to < at)) : [];
-  return since.length > 0 ? since : beside;
-}
-
-/** "Technique bar, 25 mm grip, fits Olympic bumpers": plates that are no goods of the lot tell the sleeves of the bar before them. */
-function barThatTakes(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
-  const noun = nounOf(scan, at);
-  if (
-    noun === null ||
-    !isPlate(scan.tokens[noun]?.term?.kind ?? 'other') ||
-    !/[XA][a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))
-  )
-    return [];
-  if (drafts.some((item) => isPlate(item.kind) && item.weight !== null)) return [];
-  const bars = drafts.filter((item) => isBar(item.kind) && firstToken(item) < at);
-  return bars.slice(-1);
-}
-
-/** "Bar: 45 lb, olympic" as a line of a list, "curl bar (olympic sleeves)": the bar before the word, with no plates between. */
-function barBefore(scan: Scan, drafts: readonly Draft[], at: number): number | null {
-  let bracket = false;
-  for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1) {
-    if (drafts.some((item) => isPlate(item.kind) && item.places.some((place) => place.to === i))) return null;
-    if (scan.plain[i] === '(') bracket = true;
-    if (scan.plain[i] !== 'k') continue;
-    const token = scan.tokens[i];
-    const listed = (token?.line ?? 0) > 0 && scan.tokens[Math.max(0, i - 3)]?.line !== token?.line;
-    const bar = isBar(token?.term?.kind ?? 'other') && scan.plain[i + 1] !== 't' && !isAside(scan, i);
-    return bar && (bracket || listed) ? i : null;
-  }
-  return null;
-}
-
-/** The noun that an adjective belongs to: itself, or the next noun behind further adjectives. */
-function nounOf(scan: Scan, at: number): number | null {
-  for (let i = at; i < at + 5; i += 1) {
-    if (scan.plain[i] === 'k' || scan.plain[i] === 't') return i;
-    if (!'mC'.includes(scan.plain[i] ?? '_')) return null;
-  }
-  return null;
-}
-
-/** Goods that no word of fit spoke of take that of the lot, or of the heading above them when the ad names both. */
-export function spreadFits(drafts: readonly Draft[]): void {
-  const named = new Set(
-    drafts.flatMap((item) => [...item.spread.map(({ value }) => value), ...(item.fits ? [item.fits.value] : [])]),
-  );
-  for (const item of drafts) {
-    if (item.fits || item.spread.length === 0) continue;
-    // Of two different words of fit the last one before the goods holds, as a heading does.
-    const at = firstToken(item);
-    const before = item.spread.findLast(({ from }) => from < at);
-    const holding = named.size > 1 ? before : item.spread[0];
-    if (holding) item.fits = holding;
-  }
-}
-
-const MOST_FITS = 300;
-
-/** "Olympic", "standard" and the like: by the adjective's own noun, else by clause, else for the whole lot. */
-export function attachFitWords(scan: Scan, drafts: readonly Draft[]): void {
-  let left = MOST_FITS;
-  scan.tokens.forEach(({ term }, at) => {
-    if (!term?.fits || left === 0) return;
-    left -= 1;
-    const denied = /N[a-zX]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at)) && scan.clause[at - 1] === scan.clause[at];
-    if (!denied) attachFits(scan, drafts, at, term.fits);
-  });
-}
-
-/** Sleeve by measure: holes and bars of 48 mm and more are for 50 mm sleeves, those of 24 to 32 mm for one-inch ones. */
-export function settleFits(drafts: readonly Draft[]): void {
-  for (const item of drafts) {
-    const bore =
-      item.measures.get('boreMm') ?? item.measures.get('sleeveMm') ?? item.measures.get('fits50') ?? item.measures.get('fits25');
-    if (!bore) continue;
-    const value = bore.value >= 45 ? '50mm' : bore.value <= 33 ? '25mm' : null;
-    if (value) item.fits = { value, rule: bore.rule, from: bore.from, to: bore.to };
   }
 }

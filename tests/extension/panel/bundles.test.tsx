@@ -1,28 +1,37 @@
 /** Bundles in the panel with the real core: plans, what is sold on, weighed plates, the split, and a price below what the goods are worth. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { act } from 'preact/test-utils';
 import { describe, expect, test } from 'vitest';
 import { evaluate } from '../../../src/evaluate.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
 import { choose, click, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
 
 const BUNDLE = { title: '', text: 'Olympic plates 4 x 45 lb\nStraight bar 7 ft, 45 lb\nFlat bench\n$400 for everything' };
-const start = (ad: Parameters<typeof ready>[0] = BUNDLE) => mount(ready(ad), evaluate);
+/** With the parts of the working that are fetched once they are shown. */
+async function start(ad: Parameters<typeof ready>[0] = BUNDLE) {
+  const mounted = mount(ready(ad), evaluate);
+  await act(async () => {
+    await import('../../../extension/panel/split.tsx');
+    await new Promise((resolve) => setTimeout(resolve));
+  });
+  return mounted;
+}
 const row = (id: string): string[] => [...find(`[data-share="${id}"]`).children].map((cell) => cell.textContent ?? '');
 
 describe('what the buyer would do with each thing', () => {
-  test('is asked where an ad has several things, and not where it has one', () => {
-    start();
+  test('is asked where an ad has several things, and not where it has one', async () => {
+    await start();
     expect(document.querySelectorAll('select[data-path$=".plan"]')).toHaveLength(3);
     const select = find<HTMLSelectElement>('[data-path="bar-1.plan"]');
     expect([...select.options].map((one) => one.textContent)).toEqual(["I'd keep it", "I'd sell it on", 'worth nothing to me']);
     expect(select.labels?.[0]?.textContent).toBe('For you');
-    start({ title: '', text: 'Olympic plates 4 x 45 lb, $100' });
+    await start({ title: '', text: 'Olympic plates 4 x 45 lb, $100' });
     expect(document.querySelector('[data-path$=".plan"]')).toBeNull();
   });
 
   test('nothing takes no share and lowers the most to pay', async () => {
-    start();
+    await start();
     const before = text('.call-line');
     await choose('[data-path="bench-1.plan"]', 'nothing');
     expect(row('bench-1')).toEqual([expect.stringMatching(/bench/i), '$0', 'not counted', 'not counted']);
@@ -33,7 +42,7 @@ describe('what the buyer would do with each thing', () => {
   });
 
   test('what is sold on has a sum of its own, in the buyer’s currency, and a default where it is left empty', async () => {
-    const { judge } = start();
+    const { judge } = await start();
     expect(document.querySelector('[data-path="bar-1.resale"]')).toBeNull();
     await choose('[data-path="bar-1.plan"]', 'sell');
     expect(row('bar-1')[2]).toBe('sold on at $80');
@@ -50,8 +59,8 @@ describe('what the buyer would do with each thing', () => {
 });
 
 describe('the split', () => {
-  test('says what each costs when the rest is taken at the going rate', () => {
-    start();
+  test('says what each costs when the rest is taken at the going rate', async () => {
+    await start();
     // $400 less 180 lb at $0.75 and a bench at $75.
     expect(row('bar-1')[3]).toBe('$190');
     expect([...document.querySelectorAll('.split thead th')].map((cell) => cell.textContent)).toEqual([
@@ -62,15 +71,15 @@ describe('the split', () => {
     ]);
   });
 
-  test('names no price below nothing', () => {
-    start({ ...BUNDLE, text: BUNDLE.text.replace('$400', '$150') });
+  test('names no price below nothing', async () => {
+    await start({ ...BUNDLE, text: BUNDLE.text.replace('$400', '$150') });
     expect(row('bar-1')[3]).toBe('nothing: the rest is worth $60 more than the price');
   });
 });
 
 describe('plates on the buyer’s scale', () => {
   test('count with what they weigh', async () => {
-    const { judge } = start();
+    const { judge } = await start();
     await type('[data-path="plate-1.weighed"]', '46.2, 44.8, 47, 46');
     expect(judge.mock.lastCall?.[2]).toContainEqual({
       path: 'plate-1.weighed',
@@ -83,7 +92,7 @@ describe('plates on the buyer’s scale', () => {
   });
 
   test('are told when they are no weights; the last good ones keep counting', async () => {
-    start();
+    await start();
     await type('[data-path="plate-1.weighed"]', '50, 50, 50, 50');
     await type('[data-path="plate-1.weighed"]', '50, x');
     leave('[data-path="plate-1.weighed"]');
@@ -95,21 +104,21 @@ describe('plates on the buyer’s scale', () => {
 });
 
 describe('a price below what the goods are worth', () => {
-  test('is said to be fair: nobody offers more than is asked', () => {
-    start();
+  test('is said to be fair: nobody offers more than is asked', async () => {
+    await start();
     expect(text('.call-line')).toMatch(
       /^Asked: \$400\. As described it is worth up to \$\d+ to you\. That is more than is asked: never offer above the price; open at \$\d+\.$/,
     );
     expect(text('.call-line')).not.toContain('Pay at most');
     // A steal: there is nothing to open with but the price itself.
-    start({ ...BUNDLE, text: BUNDLE.text.replace('$400', '$150') });
+    await start({ ...BUNDLE, text: BUNDLE.text.replace('$400', '$150') });
     expect(text('.call-line')).toMatch(/: never offer above the price\.$/);
   });
 
-  test('is not said of a price that is no price, nor of one above the worth', () => {
-    start({ ...BUNDLE, text: BUNDLE.text.replace('$400 for everything', '$900 for everything') });
+  test('is not said of a price that is no price, nor of one above the worth', async () => {
+    await start({ ...BUNDLE, text: BUNDLE.text.replace('$400 for everything', '$900 for everything') });
     expect(text('.call-line')).toContain('Pay at most');
-    start({ ...BUNDLE, text: BUNDLE.text.replace('$400 for everything', '$1, make an offer') });
+    await start({ ...BUNDLE, text: BUNDLE.text.replace('$400 for everything', '$1, make an offer') });
     expect(text('.call-line')).not.toContain('than is asked');
   });
 });

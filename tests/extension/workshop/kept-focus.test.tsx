@@ -96,7 +96,7 @@ describe('the focus after', () => {
     button.focus();
     button.blur();
     await wait(10);
-    await clickOn(button);
+    await clickOn(await shown('[data-all]'));
     await vi.waitFor(() => expect(button.isConnected).toBe(false), 3000);
     await wait(150);
     expect(document.activeElement).toBe(document.body);
