@@ -132,6 +132,8 @@ it('everything to be pressed in the panel is large enough for a finger, at the w
   await panel.evaluate(() => {
     for (const details of document.querySelectorAll('details')) details.open = true;
   });
+  // What is unfolded is fetched then.
+  for (const part of ['[data-part]', '.split']) await panel.waitForSelector(part);
   const small = await panel.$$eval('button, input, select, textarea, summary', (all) =>
     all
       .map((one) => ({
