@@ -1,5 +1,6 @@
 /** What is needed and owned, and what the rest costs. Before anything is set up: the few figures that the list follows from. */
 
+import { useState } from 'preact/hooks';
 import { Announcer } from '../../components/announcer.tsx';
 import { useWords } from '../../components/speech.ts';
 import type { WorkshopHost } from '../host.ts';
@@ -18,12 +19,17 @@ export function Overview({ host, kit }: { readonly host: WorkshopHost; readonly 
   const { t } = words;
   const { figures, status, write } = kit;
   const undo = useUndo();
+  const none = figures === null || status === null;
+  // Figures count as they are typed, but a screen that turned over at the first digit would take the field from under the next one.
+  const [through, setThrough] = useState(!none);
   const forget = async () => {
     const { settings, storedNeeds } = kit;
     if (!(await write(forgetKit))) return;
-    undo.done(t('kit_forgotten'), () => void write((store, now) => putBackKit(store, settings, storedNeeds, now)), true);
+    setThrough(false);
+    const putBack = () => write((store, now) => putBackKit(store, settings, storedNeeds, now)).then(setThrough);
+    undo.done(t('kit_forgotten'), () => void putBack(), true);
   };
-  if (figures === null || status === null) {
+  if (none || !through) {
     return (
       <>
         {undo.line}
@@ -34,7 +40,7 @@ export function Overview({ host, kit }: { readonly host: WorkshopHost; readonly 
             type="button"
             class="strong"
             data-set-up
-            onClick={() => void write((store, now) => saveFigures(store, {}, now))}
+            onClick={() => void write((store, now) => saveFigures(store, {}, now)).then(setThrough)}
           >
             {t('kit_set_up')}
           </button>

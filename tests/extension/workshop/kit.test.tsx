@@ -65,6 +65,21 @@ describe('needs and owned', () => {
     expect(document.body.textContent).not.toMatch(/\[\w+_\w+\]|\{\w+\}/);
   });
 
+  it('is set up while a figure is typed digit by digit, which keeps its field', async () => {
+    const made = await openWorkshop([], '#kit');
+    const best = await field('best');
+    best.focus();
+    await setTo(best, '27');
+    // The first good value makes a kit of it, while the next digit is still to come.
+    await vi.waitFor(async () => expect(value(await made.store.kit.needs.all())).not.toEqual([]));
+    await act(() => new Promise((resolve) => setTimeout(resolve, 50)));
+    expect(document.activeElement).toBe(best);
+    await setTo(best, '275');
+    await clickOn(await shown('[data-set-up]'));
+    await shown(HEAVY);
+    expect((await field('best')).value).toBe('275');
+  });
+
   it('what is owned is no longer lacking; removed and undone', async () => {
     const made = await setUp();
     await addOwned('plate', '45', '4', '150');
