@@ -30,13 +30,13 @@ export interface Seen {
 
 export interface Battery {
   run(one: HostileCase): Promise<Seen>;
+  /** Closes what a page has opened, and takes another tab where this one can't be used any more. */
+  tidy(): Promise<void>;
   /** A normal ad in the same tab: the words of its title in the panel. */
   normalAfter(): Promise<string>;
   readonly outside: Outsider;
   close(): Promise<void>;
 }
-
-type Stored = Record<string, CaptureState | SweepHead>;
 
 export async function startBattery(cases: readonly HostileCase[]): Promise<Battery> {
   const display: Display = await startDisplay();
@@ -97,7 +97,7 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
     if (!answer.includes('Cannot access')) return answer;
     granted = false;
     await pressShortcut(launched, tab.page);
-    await until(async () => (await capture()) !== null);
+    await holds('capture', '(now) => now !== null');
     return JSON.stringify(await tell(file, message));
   }
   /** In the extension's own world, which the page can't spoil. */
@@ -110,22 +110,36 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
         if (field) { field.focus(); field.select(); } else if (get('ad')) Window.prototype.getSelection?.call(window)?.selectAllChildren(get('ad')) ?? getSelection().selectAllChildren(get('ad'));
       } }).catch((error) => String(error))`,
     );
-  const stored = async (): Promise<Stored> => (await inBackground(browser, 'chrome.storage.session.get(null)')) as Stored;
-  async function until<T>(look: () => Promise<T | null | false>, patience = PATIENCE): Promise<T | null> {
-    for (const end = Date.now() + patience; Date.now() < end; await wait(15)) {
-      const found = await look();
-      if (found) return found;
-    }
-    return null;
-  }
-  const panelState = () => panel.$eval('[data-state]', (main) => main.getAttribute('data-state'));
-  const settled = async (): Promise<string | null> => {
-    const state = await panelState();
-    return state && !['empty', 'opening', 'picking'].includes(state) ? state : null;
+  const kept = async <T>(what: 'capture' | 'sweep'): Promise<T | null> => {
+    const key = `${what}:${tab.id}`;
+    return ((await inBackground(browser, `chrome.storage.session.get('${key}')`)) as Record<string, T>)[key] ?? null;
   };
-  const capture = async (): Promise<CaptureState | null> =>
-    ((await stored())[`capture:${tab.id}`] as CaptureState | undefined) ?? null;
-  const head = async (): Promise<SweepHead | null> => ((await stored())[`sweep:${tab.id}`] as SweepHead | undefined) ?? null;
+  const capture = () => kept<CaptureState>('capture');
+  const head = () => kept<SweepHead>('sweep');
+  /** Waits in the background until what it holds fits, which is much less work than to ask for it again and again; false when it doesn't in time. */
+  const holds = async (what: 'capture' | 'sweep', fits: string, patience = PATIENCE): Promise<boolean> =>
+    (await inBackground(
+      browser,
+      `new Promise((tell) => {
+        const { session } = chrome.storage;
+        const key = '${what}:${tab.id}';
+        const end = (fitted) => (session.onChanged.removeListener(look), clearTimeout(late), tell(fitted));
+        const look = async () => (${fits})((await session.get(key))[key] ?? null) && end(true);
+        const late = setTimeout(end, ${patience}, false);
+        session.onChanged.addListener(look);
+        look();
+      })`,
+    )) as boolean;
+  const panelState = () => panel.$eval('[data-state]', (main) => main.getAttribute('data-state'));
+  /** Waits until the panel has come to an end of its own; null when it doesn't in time. */
+  const settled = async (): Promise<string | null> => {
+    const ended = () => {
+      const state = document.querySelector('[data-state]')?.getAttribute('data-state') ?? 'empty';
+      return !['empty', 'opening', 'picking'].includes(state) && state;
+    };
+    const handle = await panel.waitForFunction(ended, { polling: 'mutation', timeout: PATIENCE }).catch(() => null);
+    return (await handle?.jsonValue()) || null;
+  };
 
   /** In the page's own world, by the protocol alone: a page may have broken what scripts use. */
   const inPage = async (expression: string): Promise<unknown> =>
@@ -137,20 +151,17 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
     if (told.includes('Receiving end does not exist')) return 'refused';
     if (!told.includes('"ok":true')) wrong.push(`the page answered ${told}`);
     if (told.includes('"pick"')) {
-      await until(async () => (await capture()) !== null);
+      await holds('capture', '(now) => now !== null');
       await one.meanwhile?.(tab.page);
       for (let presses = 0; presses < 3 && (await capture())?.state === 'picking'; presses += 1) {
         // A page that takes the keyboard back every few milliseconds can keep a key from anybody; the mouse is ours.
         if (presses < 2) await tab.page.keyboard.press('Enter');
         else await tab.page.mouse.click(60, 60);
-        await until(async () => (await capture())?.state !== 'picking', 1500);
+        await holds('capture', "(now) => now?.state !== 'picking'", 1500);
       }
     }
-    return until(async () => {
-      const now = await capture();
-      if (now?.state === 'picking') return null;
-      return now === null ? 'empty' : await settled();
-    });
+    if (!(await holds('capture', "(now) => now?.state !== 'picking'"))) return null;
+    return (await capture()) === null ? 'empty' : settled();
   }
 
   async function sweep(one: HostileCase): Promise<string | null> {
@@ -160,12 +171,9 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
       return null;
     }
     await one.meanwhile?.(tab.page);
-    const over = await until(async () => {
-      const now = await head();
-      return now && (now.state !== 'reading' || now.batches >= 25) ? now : null;
-    });
+    const over = await holds('sweep', "(now) => now !== null && (now.state !== 'reading' || now.batches >= 25)");
     if (!over) wrong.push(`the sweep stays "${(await head())?.state}"`);
-    const state = await until(settled);
+    const state = await settled();
     await tell('sweep.js', { type: 'sweep-stop' });
     return state;
   }
@@ -212,19 +220,24 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
       stuck = false;
       return seen;
     },
-    async normalAfter() {
+    async tidy() {
       for (const other of await browser.pages())
         if (other !== tab.page && /^http/.test(other.url())) await other.close().catch(() => null);
       if (!granted) await renew();
       granted = true;
+    },
+    async normalAfter() {
       await tab.page.goto(server.normal, { timeout: 3000 }).catch(renew);
       await forget(browser);
       await select();
       await ask('capture.js', { type: 'take', mode: 'selection-or-pick' });
-      await until(
-        async () =>
-          (await settled()) === 'answer' && (await panel.$eval('.ad-title', (title) => title.textContent).catch(() => null)),
-      );
+      // The answer to a page before may still stand there.
+      await panel
+        .waitForFunction(
+          () => document.querySelector('[data-state="answer"] .ad-title')?.textContent?.includes('Ordinary plates'),
+          { polling: 'mutation', timeout: PATIENCE },
+        )
+        .catch(() => null);
       return (
         (await panel.$eval('.ad-title', (title) => title.textContent).catch(() => null)) ?? `no answer: ${await panelState()}`
       );
