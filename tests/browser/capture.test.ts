@@ -173,7 +173,7 @@ describe('picking', () => {
       expect((await waitForCapture(launched.browser, 'ready')).listing.origin).toBe('selection');
       await page.waitForFunction(
         (markup) => `${document.documentElement.outerHTML}\n${document.adoptedStyleSheets.length} adopted` === markup,
-        { timeout: 3000 },
+        { timeout: 30_000 },
         before,
       );
       expect(await page.evaluate('window.seen ?? []')).toEqual([]);
@@ -215,7 +215,7 @@ describe('words of the reading', () => {
       ok: true,
       value: 1,
     });
-    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 5000 }).toBeGreaterThan(300);
+    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 30_000 }).toBeGreaterThan(300);
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(before);
     await tellPage(launched.browser, { type: 'clear-highlight' });
     expect(await coloured(page, '#ffdf6b')).toBe(0);
@@ -279,7 +279,7 @@ describe('the panel', () => {
     await panel.type('[data-path="asking.amount"]', '2300\t');
     await panel.waitForFunction(
       (before) => document.querySelector('[data-call]')?.getAttribute('data-call') !== before,
-      { timeout: 5000 },
+      { timeout: 30_000 },
       call,
     );
     expect(await callOf(panel)).toBe('leave');
@@ -290,8 +290,8 @@ describe('the panel', () => {
     const panel = await ready();
     await page.evaluate(() => getSelection()?.removeAllRanges());
     await panel.hover('[data-line]');
-    await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 5000 });
-    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 5000 }).toBeGreaterThan(100);
+    await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 30_000 });
+    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 30_000 }).toBeGreaterThan(100);
   });
 });
 

@@ -27,7 +27,7 @@ export const forget = (browser: Browser): Promise<unknown> => inBackground(brows
 export async function waitForCapture<S extends CaptureState['state']>(
   browser: Browser,
   state: S,
-  timeout = 8000,
+  timeout = 30_000,
 ): Promise<CaptureState & { state: S }> {
   const end = Date.now() + timeout;
   for (;;) {

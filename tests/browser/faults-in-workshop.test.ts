@@ -84,7 +84,7 @@ describe('a tab that is closed with the field still being edited', () => {
     await waitUntilStored(page, json);
     await page.close();
     const again = await open(path);
-    await expect.poll(() => shownIn(again, selector), { timeout: 3000 }).toBe(text);
+    await expect.poll(() => shownIn(again, selector), { timeout: 30_000 }).toBe(text);
     await again.close();
   });
 });
@@ -114,7 +114,7 @@ it('two windows edit one find: each shows what the other says, and nothing is lo
 describe('the solver dies', () => {
   let page: Page;
   const stage = () => page.$eval('[data-stage]', (part) => part.getAttribute('data-stage'));
-  const isAt = (wanted: string) => page.waitForSelector(`[data-stage="${wanted}"]`, { timeout: 10_000 });
+  const isAt = (wanted: string) => page.waitForSelector(`[data-stage="${wanted}"]`, { timeout: 30_000 });
   const lines = () => page.$eval('.buy-answer', (part) => part.getAttribute('data-list'));
   const worker = async (): Promise<WebWorker> => {
     await expect.poll(() => page.workers().length).toBe(1);

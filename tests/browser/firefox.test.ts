@@ -27,9 +27,9 @@ const OUT = 'out/test';
 const rootChildren = () => page.evaluate(() => document.documentElement.childElementCount);
 const widthOf = () => page.evaluate(() => innerWidth);
 const isPicking = (): Promise<unknown> =>
-  page.waitForFunction(() => document.documentElement.childElementCount === 3, { timeout: 8000 });
+  page.waitForFunction(() => document.documentElement.childElementCount === 3, { timeout: 30_000 });
 const hasLeft = (): Promise<unknown> =>
-  page.waitForFunction(() => document.documentElement.childElementCount === 2, { timeout: 8000 });
+  page.waitForFunction(() => document.documentElement.childElementCount === 2, { timeout: 30_000 });
 
 beforeAll(async () => {
   await mkdir(OUT, { recursive: true });
@@ -52,16 +52,16 @@ describe('Firefox', () => {
     const markup = await page.evaluate(() => document.documentElement.outerHTML);
     await selectText(page, '#ad');
     await pressShortcut(launched, page);
-    await page.waitForFunction((before) => innerWidth < before - 150, { timeout: 10_000 }, wide);
+    await page.waitForFunction((before) => innerWidth < before - 150, { timeout: 30_000 }, wide);
     // Under the sidebar's own heading stands the panel with its words, not an empty page.
     const words = async (): Promise<number> => {
       await display.screenshot(`${OUT}/firefox-sidebar.png`);
       return inked(`${OUT}/firefox-sidebar.png`, { x: 4, y: 170, width: 220, height: 600 });
     };
-    await expect.poll(words, { timeout: 10_000, interval: 500 }).toBeGreaterThan(2500);
+    await expect.poll(words, { timeout: 30_000, interval: 500 }).toBeGreaterThan(2500);
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(markup);
     const said = (what: string) => inSidebar(launched, `document.querySelector('${what}')?.textContent`);
-    await expect.poll(() => said('[data-call] h1'), { timeout: 10_000 }).toMatch(/\w/);
+    await expect.poll(() => said('[data-call] h1'), { timeout: 30_000 }).toMatch(/\w/);
     expect(await said('.ad-title')).toContain('Olympic plates');
     expect(Number(await inSidebar(launched, 'document.documentElement.scrollWidth'))).toBeLessThanOrEqual(
       Number(await inSidebar(launched, 'content.innerWidth')),
@@ -73,7 +73,7 @@ describe('Firefox', () => {
     const { x, y } = await toolbarButton(launched);
     await clickScreen(launched, x, y);
     await expect
-      .poll(() => inSidebar(launched, "document.querySelector('.ad-title')?.textContent"), { timeout: 10_000 })
+      .poll(() => inSidebar(launched, "document.querySelector('.ad-title')?.textContent"), { timeout: 30_000 })
       .toContain('Iron plates');
   });
   it.each([['ad.html'], ['ad.html?strict'], ['key-swallower.html']])(
@@ -104,7 +104,7 @@ describe('Firefox', () => {
     const markup = await page.evaluate(() => document.documentElement.outerHTML);
     const before = await coloured(page, '#1a1a1a');
     await pressSweepShortcut(launched, page);
-    await expect.poll(() => coloured(page, '#1a1a1a'), { timeout: 15_000, interval: 500 }).toBeGreaterThan(before + 1500);
+    await expect.poll(() => coloured(page, '#1a1a1a'), { timeout: 30_000, interval: 500 }).toBeGreaterThan(before + 1500);
     await display.screenshot(`${OUT}/firefox-sweep.png`);
     await pressKeys(launched, page, 'Escape');
     await hasLeft();

@@ -77,14 +77,14 @@ it('lets a finger pick on the page, and shows the answer in a tab when the ad is
     await page.bringToFront();
     await page.evaluate('window.seen = []');
     await clickScreen(launched, x, y);
-    await page.waitForFunction(() => document.documentElement.childElementCount === 3, { timeout: 8000 });
+    await page.waitForFunction(() => document.documentElement.childElementCount === 3, { timeout: 30_000 });
     expect(await inFront()).toBe(server.address('key-swallower.html'));
     const at = await middleOf(page, line);
     await page.touchscreen.tap(at.x, at.y);
     await new Promise((resolve) => setTimeout(resolve, 400));
     await display.screenshot('out/test/phone-in-firefox.png');
     await page.touchscreen.tap(at.x, at.y);
-    await expect.poll(inFront, { timeout: 8000 }).toMatch(/^moz-extension:.*\/panel\.html\?tab=\d+$/);
+    await expect.poll(inFront, { timeout: 30_000 }).toMatch(/^moz-extension:.*\/panel\.html\?tab=\d+$/);
     expect(Number(await tabCount())).toBe(tabs + 1);
     expect(await page.evaluate('window.seen')).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.childElementCount)).toBe(2);

@@ -52,7 +52,7 @@ const start = async (state: SweepHead['state'] = 'watching') => {
   return waitForHead(state);
 };
 const rowsIn = (panel: Page, count: number) =>
-  panel.waitForFunction((wanted) => document.querySelectorAll('[data-row]').length === wanted, { timeout: 10_000 }, count);
+  panel.waitForFunction((wanted) => document.querySelectorAll('[data-row]').length === wanted, { timeout: 30_000 }, count);
 const rootChildren = () => page.evaluate(() => document.documentElement.childElementCount);
 /** Pixels of the labels' ground, which the pages themselves do not use. */
 const labelled = () => coloured(page, '#1a1a1a');
@@ -226,8 +226,8 @@ describe('the list in the panel', () => {
       return box && box.top >= 0 && box.bottom <= innerHeight;
     });
     await panel.hover('[data-line="plate-1"]');
-    await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 5000 });
-    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 5000 }).toBeGreaterThan(100);
+    await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 30_000 });
+    await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 30_000 }).toBeGreaterThan(100);
     await display.screenshot(`${OUT}/sweep-opened.png`);
     await panel.click('[data-back]');
     await waitForState(panel, 'list');
@@ -304,7 +304,7 @@ describe('200 ads', () => {
         for (const end = performance.now() + 80; performance.now() < end; );
       }, 0);
     });
-    await expect.poll(() => tasks(page), { timeout: 5000 }).not.toEqual([]);
+    await expect.poll(() => tasks(page), { timeout: 30_000 }).not.toEqual([]);
   });
 
   /** Processor time of the page's main thread so far, in milliseconds: what other programs do meanwhile does not count. */

@@ -113,7 +113,7 @@ describe('picking by touch', () => {
     await page.touchscreen.touchStart(x, y);
     for (let step = 1; step <= 8; step += 1) await page.touchscreen.touchMove(x, y - step * 20);
     await page.touchscreen.touchEnd();
-    await page.waitForFunction(() => scrollY > 50, { timeout: 5000 });
+    await page.waitForFunction(() => scrollY > 50, { timeout: 30_000 });
     // A tap on a page that is still moving only stops it.
     await new Promise((resolve) => setTimeout(resolve, 800));
     await tap('leave');

@@ -49,7 +49,8 @@ mkdirSync(dirname(REPORT), { recursive: true });
 rmSync(REPORT, { force: true });
 const code = tool(
   'node_modules/vitest/vitest.mjs',
-  ...['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${REPORT}`],
+  ...['run', '--config', 'tests/vitest.config.ts'],
+  ...['--reporter=default', '--reporter=tests/tools/second-try.mjs', '--reporter=json', `--outputFile.json=${REPORT}`],
   ...wanted.map((project) => `--project=${project}`),
 );
 const report = existsSync(REPORT) ? JSON.parse(readFileSync(REPORT, 'utf8')) : { testResults: [] };

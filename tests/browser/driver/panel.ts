@@ -10,13 +10,13 @@ export async function extensionId(browser: Browser): Promise<string> {
       target.type() === 'service_worker' &&
       target.url().startsWith('chrome-extension://') &&
       target.url().endsWith('/background.js'),
-    { timeout: 15_000 },
+    { timeout: 30_000 },
   );
   return new URL(worker.url()).hostname;
 }
 
 /** The side panel as a page, once it is open. Chromium only. */
-export async function panelOf(browser: Browser, timeout = 15_000): Promise<Page> {
+export async function panelOf(browser: Browser, timeout = 30_000): Promise<Page> {
   const target = await browser.waitForTarget((candidate) => isPanel(candidate.url()), { timeout });
   return target.asPage();
 }
@@ -29,7 +29,7 @@ export async function openPanelInTab(browser: Browser, query = ''): Promise<Page
 }
 
 /** Waits until the panel's root carries `data-state="STATE"`; on time-out says which state it is in. */
-export async function waitForState(panel: Page, state: string, timeout = 15_000): Promise<void> {
+export async function waitForState(panel: Page, state: string, timeout = 30_000): Promise<void> {
   await panel.waitForSelector(`[data-state="${state}"]`, { timeout }).catch(async () => {
     const now = await panel
       .evaluate(() => document.querySelector('[data-state]')?.getAttribute('data-state') ?? 'none')

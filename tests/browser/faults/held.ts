@@ -16,7 +16,7 @@ export const captured = async (own: Page): Promise<string | null> =>
   Object.entries(await held(own)).find(([key]) => key.startsWith('capture:'))?.[1].state ?? null;
 
 export const waitForCaptured = (own: Page, state: string): Promise<void> =>
-  expect.poll(() => captured(own), { timeout: 8000 }).toBe(state);
+  expect.poll(() => captured(own), { timeout: 30_000 }).toBe(state);
 
 /** Ids of all ads that were swept, in the order in which they came. */
 export const sweptIds = async (own: Page): Promise<string[]> =>

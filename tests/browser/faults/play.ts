@@ -25,7 +25,7 @@ import { forgetAll, sweepState, sweptIds, waitForCaptured } from './held.ts';
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 /** Elements beside head and body: the frame of picking, or the labels of a sweep. */
 const extras = (page: Page) => page.evaluate(() => document.documentElement.childElementCount - 2);
-const soon = <T>(found: () => Promise<T>) => expect.poll(found, { timeout: 10_000 });
+const soon = <T>(found: () => Promise<T>) => expect.poll(found, { timeout: 30_000 });
 const unselect = (page: Page) => page.evaluate(() => getSelection()?.removeAllRanges());
 
 export function playFaults(name: BrowserName): void {
@@ -199,7 +199,7 @@ export function playFaults(name: BrowserName): void {
       own = await openOwn(launched, 'workshop.html').catch(() => own);
       return own.evaluate('(globalThis.browser ?? chrome).runtime.getManifest().version').catch(() => null);
     };
-    await expect.poll(version, { timeout: 15_000, interval: 300 }).toBe('9.9');
+    await expect.poll(version, { timeout: 30_000, interval: 300 }).toBe('9.9');
     // They hear of nothing, and what they show stands until the buyer does something.
     for (const page of [picked ?? asked, swept, asked]) expect(await extras(page)).toBe(1);
 

@@ -6,7 +6,7 @@ import { coloured } from '../pixels.ts';
 import type { Stage } from './stage.ts';
 
 /** A tab that is not in front draws no frames, which are what is waited for otherwise. */
-const IN_ANY_TAB = { polling: 100, timeout: 15_000 };
+const IN_ANY_TAB = { polling: 100, timeout: 30_000 };
 
 const titleOf = async (stage: Stage): Promise<string> => {
   const panel = await stage.panel();
@@ -54,7 +54,7 @@ export async function evening(stage: Stage): Promise<void> {
   // A panel that still stands from before says that the ad is kept.
   await panel.evaluate(() => location.reload());
   await panel.bringToFront();
-  await panel.waitForSelector('[data-met]', { timeout: 15_000 });
+  await panel.waitForSelector('[data-met]', { timeout: 30_000 });
   expect(await panel.$eval('[data-met]', (met) => met.getAttribute('data-met'))).not.toBe('maybe');
 }
 
@@ -65,7 +65,7 @@ export async function picksByKeys(stage: Stage, name: string): Promise<void> {
   await page.evaluate('window.seen &&= []');
   const before = await markup(stage);
   await pressShortcut(launched, page);
-  await page.waitForFunction(() => document.documentElement.childElementCount === 3, { timeout: 8000 });
+  await page.waitForFunction(() => document.documentElement.childElementCount === 3, { timeout: 30_000 });
   for (const key of ['Down', 'Up', 'Return']) await pressKeys(launched, page, key);
   expect(await titleOf(stage)).toContain('Olympic plates, 230 lb');
   expect(await markup(stage)).toBe(before);
@@ -102,7 +102,7 @@ export async function sweepsAndKeeps(stage: Stage): Promise<void> {
   await waitForState(panel, 'list');
   await panel.waitForFunction(() => document.querySelectorAll('[data-row]').length === 8, IN_ANY_TAB);
   await page.bringToFront();
-  await expect.poll(() => coloured(page, '#1a1a1a'), { timeout: 15_000 }).toBeGreaterThan(before.dark + 1500);
+  await expect.poll(() => coloured(page, '#1a1a1a'), { timeout: 30_000 }).toBeGreaterThan(before.dark + 1500);
   await stage.picture('sweep');
   await pressKeys(launched, page, 'Escape');
   await panel.waitForSelector('[data-sweep="ended"]');

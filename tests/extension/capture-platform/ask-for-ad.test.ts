@@ -52,7 +52,7 @@ describe('asking for an ad', () => {
 });
 
 /** The background tries again a few times before it takes a refusal for one. */
-const refused = (): Promise<unknown> => vi.waitFor(async () => expect(await loadCapture(1)).not.toBeNull(), { timeout: 2000 });
+const refused = (): Promise<unknown> => vi.waitFor(async () => expect(await loadCapture(1)).not.toBeNull());
 
 describe('where scripts may not run', () => {
   beforeEach(() => {

@@ -60,7 +60,7 @@ it('brings the panel of that tab back to the front instead of opening another', 
 it('says in the panel why a page can not be read', async () => {
   fake.world.mayInject = false;
   fake.events.onAction.fire(tab);
-  await vi.waitFor(() => expect(fake.calls.at(-1)).toBe(`tab ${PANEL}`), { timeout: 2000 });
+  await vi.waitFor(() => expect(fake.calls.at(-1)).toBe(`tab ${PANEL}`));
   expect(await loadCapture(1)).toMatchObject({ state: 'refused' });
 });
 

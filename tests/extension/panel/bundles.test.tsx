@@ -1,22 +1,18 @@
 /** Bundles in the panel with the real core: plans, what is sold on, weighed plates, the split, and a price below what the goods are worth. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { act } from 'preact/test-utils';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { evaluate } from '../../../src/evaluate.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
-import { choose, click, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
+import { choose, click, fetched, find, leave, mount, ready, text, type } from './fixtures/mount.tsx';
 
 const BUNDLE = { title: '', text: 'Olympic plates 4 x 45 lb\nStraight bar 7 ft, 45 lb\nFlat bench\n$400 for everything' };
-/** With the parts of the working that are fetched once they are shown. */
-async function start(ad: Parameters<typeof ready>[0] = BUNDLE) {
-  const mounted = mount(ready(ad), evaluate);
-  await act(async () => {
-    await import('../../../extension/panel/split.tsx');
-    await new Promise((resolve) => setTimeout(resolve));
-  });
-  return mounted;
-}
+const start = async (ad: Parameters<typeof ready>[0] = BUNDLE) => mount(ready(ad), evaluate);
+// Fetched when it is first shown, and there at once from then on.
+beforeAll(async () => {
+  await start();
+  await fetched('[data-share]');
+});
 const row = (id: string): string[] => [...find(`[data-share="${id}"]`).children].map((cell) => cell.textContent ?? '');
 
 describe('what the buyer would do with each thing', () => {

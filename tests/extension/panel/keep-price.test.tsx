@@ -1,9 +1,9 @@
 /** Keeping a shop's price from the panel. */
 import { act } from 'preact/test-utils';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { evaluate } from '../../../src/evaluate.ts';
 import { keepHost } from './fixtures/keep-host.ts';
-import { click, find, mount, ready, text } from './fixtures/mount.tsx';
+import { click, fetched, find, mount, ready, text } from './fixtures/mount.tsx';
 
 const OFFER = {
   name: null,
@@ -30,7 +30,7 @@ const open = async (capture = page(), keeping = keepHost()) => {
   await act(async () => void (await import('../../../src/price/shop-price.ts')));
   return keeping;
 };
-const offered = () => vi.waitFor(() => find('[data-keep-price]'));
+const offered = () => fetched('[data-keep-price]');
 
 describe('a shop’s page', () => {
   it('is kept as a new price, with its weight', async () => {

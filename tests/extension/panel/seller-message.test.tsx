@@ -1,7 +1,7 @@
 import { act } from 'preact/test-utils';
 import { describe, expect, it, vi } from 'vitest';
 import { evaluate } from '../../../src/evaluate.ts';
-import { find, mount, ready } from './fixtures/mount.tsx';
+import { fetched, find, mount, ready } from './fixtures/mount.tsx';
 
 const ADS = {
   english: { title: 'Plates', text: '4 x 45 lb plates, $400' },
@@ -17,7 +17,7 @@ const open = async (one: (typeof ADS)[keyof typeof ADS]) => {
     details.open = true;
     details.dispatchEvent(new Event('toggle'));
   });
-  await vi.waitFor(() => find('[data-path=message]'));
+  await fetched('[data-path=message]');
 };
 const text = () => find<HTMLTextAreaElement>('[data-path=message]').value;
 const type = (words: string) =>

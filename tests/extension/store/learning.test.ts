@@ -42,9 +42,9 @@ describe('learning', () => {
     const clock = vi.fn(() => NOW);
     const stop = keepLearning(store, clock);
     await store.finds.keep(ad(PLATES), NOW);
-    await vi.waitFor(async () => expect((await settingsIn(store)).learned.iron?.finds).toBe(1), 5000);
+    await vi.waitFor(async () => expect((await settingsIn(store)).learned.iron?.finds).toBe(1));
     await store.settings.change(() => ({ currency: 'EUR' }), NOW);
-    await vi.waitFor(async () => expect((await settingsIn(store)).learned).toEqual({}), 5000);
+    await vi.waitFor(async () => expect((await settingsIn(store)).learned).toEqual({}));
     await new Promise((resolve) => setTimeout(resolve, 700));
     const calls = clock.mock.calls.length;
     await new Promise((resolve) => setTimeout(resolve, 700));

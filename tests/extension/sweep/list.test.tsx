@@ -8,7 +8,7 @@ import { evaluate } from '../../../src/evaluate.ts';
 import type { PageListing } from '../../../src/listing/page-listing.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { findOf } from '../panel/fixtures/keep-host.ts';
-import { choose, click, find, mount, text, type } from '../panel/fixtures/mount.tsx';
+import { choose, click, fetched, find, mount, text, type } from '../panel/fixtures/mount.tsx';
 import { sweepHost } from '../panel/fixtures/sweep-host.ts';
 import { ad } from '../store/making.ts';
 
@@ -208,7 +208,7 @@ describe('stopping', () => {
   it('says when there is nothing to sweep, and closes', async () => {
     const sweep = sweepHost(swept([], { state: 'nothing' }));
     mount(null, evaluate, new Map(), null, sweep);
-    await act(async () => void (await vi.waitFor(() => find('.sweep h1'))));
+    await fetched('.sweep h1');
     expect(text('.sweep h1')).toBe('Nothing to sweep here');
     await click('[data-close-list]');
     expect(sweep.host.drop).toHaveBeenCalled();

@@ -237,7 +237,7 @@ describe('what was removed', () => {
     const later = { ...made.host, now: () => NOW + 40 * 86_400_000 };
     document.body.replaceChildren(document.createElement('div'));
     await act(async () => render(<Workshop host={later} />, document.body.firstElementChild as Element));
-    await vi.waitFor(async () => expect(value(await made.store.finds.removals())).toEqual([]), 5000);
+    await vi.waitFor(async () => expect(value(await made.store.finds.removals())).toEqual([]));
   });
 });
 

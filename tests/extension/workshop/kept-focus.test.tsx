@@ -13,9 +13,9 @@ async function pressed(selector: string): Promise<Element> {
   const button = await shown(selector);
   button.focus();
   await clickOn(button);
-  await vi.waitFor(() => expect(button.isConnected && button.matches(selector)).toBe(false), 3000);
+  await vi.waitFor(() => expect(button.isConnected && button.matches(selector)).toBe(false));
   await wait(150);
-  await vi.waitFor(() => expect(document.activeElement === document.body).toBe(false), 3000);
+  await vi.waitFor(() => expect(document.activeElement === document.body).toBe(false));
   return document.activeElement as Element;
 }
 
@@ -97,7 +97,7 @@ describe('the focus after', () => {
     button.blur();
     await wait(10);
     await clickOn(await shown('[data-all]'));
-    await vi.waitFor(() => expect(button.isConnected).toBe(false), 3000);
+    await vi.waitFor(() => expect(button.isConnected).toBe(false));
     await wait(150);
     expect(document.activeElement).toBe(document.body);
   });

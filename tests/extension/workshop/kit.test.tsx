@@ -37,7 +37,7 @@ async function gone(selector: string) {
 
 /** The setting once it fits: it follows a moment later. */
 const needOnce = ({ store }: Opened, fits: (need: readonly { pieces: number }[] | null) => boolean) =>
-  vi.waitFor(async () => expect(value(await store.settings.load(1)).settings.need).toSatisfy(fits), 3000);
+  vi.waitFor(async () => expect(value(await store.settings.load(1)).settings.need).toSatisfy(fits));
 
 describe('needs and owned', () => {
   it('a kit that nobody set up sets no limit, also with something owned', async () => {
