@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './build/longest-first.mjs';
 import { placeModulesInTests } from './build/place-lists.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -15,6 +16,7 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
     // A busy machine makes everything late; what must be fast is measured by processor time.
     testTimeout: 20_000,
     expect: { poll: { timeout: 20_000 } },
@@ -24,14 +26,14 @@ export default defineConfig({
       project('outside', { isolate: false }),
       project('corpus', { isolate: false }),
       project('extension', { environment: 'jsdom', setupFiles: ['tests/extension/patience.ts'], testTimeout: 60_000 }),
+      project('build', { testTimeout: 120_000, hookTimeout: 120_000 }),
       // Last, for a busy machine makes real browsers late; two at a time, each on a screen of its own, for the keyboard has one focus.
-      project('build', { testTimeout: 120_000, hookTimeout: 120_000, maxWorkers: 1, sequence: { groupOrder: 1 } }),
       project('browser', {
         testTimeout: 90_000,
         hookTimeout: 90_000,
         // Said at the end, by name; at a desk a test that fails now and then should fail.
         retry: process.env.CI ? 1 : 0,
-        sequence: { groupOrder: 2 },
+        sequence: { groupOrder: 1 },
       }),
     ],
   },

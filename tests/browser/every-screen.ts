@@ -108,7 +108,7 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
       await page.evaluate(async () => {
         for (const details of document.querySelectorAll('details')) details.open = true;
         // What is fetched or worked out behind the page changes it once more: until nothing has for a while.
-        for (let [same, size, tries] = [0, 0, 0]; same < 4 && tries < 60; tries += 1) {
+        for (let [same, size, tries] = [0, 0, 0]; same < 3 && tries < 60; tries += 1) {
           await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 60)));
           const now = document.body.innerHTML.length;
           same = now === size ? same + 1 : 0;

@@ -66,6 +66,8 @@ test('set up, a bar and plates added, by keys alone: the list of what is lacking
   await page.setViewport({ width: 1200, height: 900 });
   await open('kit', '[data-set-up]');
   await typeInto('[data-path=best]', '405');
+  await tabTo('[data-set-up]');
+  await page.keyboard.press('Enter');
   await page.waitForSelector('[data-need="default/plate/45lb"][data-lacking="8"]');
   expect(await page.$('[data-need="default/bar/45lb"][data-lacking="1"]')).not.toBeNull();
   await startOver();

@@ -16,7 +16,7 @@ const away = (miles: number, changes: Partial<Settings> = {}): Settings => ({
 
 /** To ask or to talk the price down is between going and leaving; neither is above the other. */
 const RANK: Readonly<Record<Call['kind'], number>> = { go: 2, ask: 1, haggle: 1, leave: 0 };
-const MILES = [0, 1, 3, 7, 12, 20, 35, 60, 100, 200];
+const MILES = [0, 2, 9, 30, 110];
 
 /** What is wrong in each step from one answer to the next. */
 const steps = (answers: readonly Evaluation[], wrong: (before: Evaluation, after: Evaluation) => string | null): string[] =>
