@@ -4,6 +4,8 @@ import { LongestFirst } from './build/longest-first.mjs';
 import { placeModulesInTests } from './build/place-lists.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+const inPage = { environment: 'jsdom', setupFiles: ['tests/extension/patience.ts'], testTimeout: 60_000 };
+const SHARING = 'tests/extension/{panel,sweep,capture}/**/*.test.{ts,tsx}';
 const project = (name: string, rest: object = {}) => ({
   extends: true as const,
   test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], ...rest },
@@ -25,7 +27,9 @@ export default defineConfig({
       project('unit', { isolate: false }),
       project('outside', { isolate: false }),
       project('corpus', { isolate: false }),
-      project('extension', { environment: 'jsdom', setupFiles: ['tests/extension/patience.ts'], testTimeout: 60_000 }),
+      project('extension', { ...inPage, exclude: [SHARING] }),
+      // These leave nothing open behind them, so that one page may serve for many files.
+      project('extension', { ...inPage, name: 'extension-panel', include: [SHARING], isolate: false }),
       project('build', { testTimeout: 120_000, hookTimeout: 120_000 }),
       // Last, for a busy machine makes real browsers late; two at a time, each on a screen of its own, for the keyboard has one focus.
       project('browser', {

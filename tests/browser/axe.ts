@@ -8,20 +8,28 @@ const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 /** Off unless asked for: the least size of what is pressed (WCAG 2.2, 2.5.8), and what is tried out but fits here. */
 const ALSO = ['target-size', 'label-content-name-mismatch', 'table-fake-caption', 'td-has-header', 'css-orientation-lock'];
 
-/** `except` names rules that mean nothing where the page is shown. */
-export async function violations(page: Page, except: readonly string[] = []): Promise<readonly string[]> {
+/** The rules that depend on colours. */
+export const OF_COLOURS = ['color-contrast'] as const;
+
+/** `except` names rules that mean nothing where the page is shown; `only` those that are looked at again in another way. */
+export async function violations(
+  page: Page,
+  except: readonly string[] = [],
+  only: readonly string[] = [],
+): Promise<readonly string[]> {
   await page.evaluate(await readFile(AXE, 'utf8'));
   return page.evaluate(
-    async (disabled, enabled) => {
+    async (disabled, enabled, alone) => {
       const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
       const rules = Object.fromEntries([
         ...enabled.map((id) => [id, { enabled: true }]),
         ...disabled.map((id) => [id, { enabled: false }]),
       ]);
-      const found = await axe.run(document, { rules });
+      const found = await axe.run(document, alone.length > 0 ? { runOnly: { type: 'rule', values: [...alone] } } : { rules });
       return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 200)).join(' | ')}`);
     },
     except,
     ALSO,
+    only,
   );
 }

@@ -51,7 +51,8 @@ const code = tool(
   'node_modules/vitest/vitest.mjs',
   ...['run', '--config', 'tests/vitest.config.ts'],
   ...['--reporter=default', '--reporter=tests/tools/second-try.mjs', '--reporter=json', `--outputFile.json=${REPORT}`],
-  ...wanted.map((project) => `--project=${project}`),
+  // A folder may be tested by two projects, the second named after the first.
+  ...wanted.flatMap((project) => [`--project=${project}`, `--project=${project}-*`]),
 );
 const report = existsSync(REPORT) ? JSON.parse(readFileSync(REPORT, 'utf8')) : { testResults: [] };
 const projectOf = (/** @type {string} */ file) => relative(join(ROOT, 'tests'), file).split(sep)[0] ?? '';
