@@ -3,14 +3,14 @@ import { useWords } from '../components/speech.ts';
 
 export interface NoticeProps {
   readonly title: string;
-  readonly text: string;
+  readonly text?: string;
 }
 
 export function Notice({ title, text }: NoticeProps) {
   return (
     <header class="notice">
       <h1>{title}</h1>
-      <p>{text}</p>
+      {text && <p>{text}</p>}
     </header>
   );
 }

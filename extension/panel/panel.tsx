@@ -93,6 +93,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
             {isAd && <AdTitle capture={capture} words={t('panel_pasted')} />}
             {isAd && capture.cut && <p class="complaint">{t('panel_cut')}</p>}
             {state === 'empty' && <Notice title={t('panel_empty')} text={t('panel_empty_how')} />}
+            {state === 'opening' && <Notice title={t('panel_opening')} />}
             {state === 'picking' && <Notice title={t('panel_picking')} text={t('panel_picking_how')} />}
             {(state === 'refused' || state === 'failed') &&
               capture &&

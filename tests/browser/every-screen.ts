@@ -1,4 +1,4 @@
-/** Every screen of the extension with something on it: three ads kept, a kit begun. For tests that look at all of them in one way. */
+/** Every screen of the extension with something on it: three ads kept, a kit set up and begun. For tests that look at all of them in one way. */
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -61,13 +61,13 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
   const root = `chrome-extension://${await extensionId(browser)}/`;
   const store = await storePage(browser);
   const { finds, file } = await store.evaluate(async (texts) => {
-    const { adOf, must, open } = window.storeTest;
-    const { finds: all, kit, exportAll } = await open();
+    const { adOf, must, open, saveFigures } = window.storeTest;
+    const store = await open();
+    const { finds: all, kit, exportAll } = store;
     const kept: string[] = [];
     for (const text of texts) kept.push((await must(all.keep(adOf(text), 1_700_000_000_000))).id);
+    await must(saveFigures(store, { budget: 2000 }, 1));
     const weight = { value: 45, unit: 'lb' as const };
-    await must(kit.needs.put({ id: 'plates', kind: 'plate', weight, pieces: 6, note: '', own: true }, 1));
-    await must(kit.needs.put({ id: 'rack', kind: 'rack', weight: null, pieces: 1, note: '', own: true }, 1));
     const own = { weighed: [], boreMm: null, shaftMm: null, sleeveMm: null, lengthMm: null, note: '', paid: null };
     await must(kit.owned.put({ id: 'bar', kind: 'bar', weight, pieces: 1, ...own }, 1));
     await must(kit.owned.put({ id: 'plates', kind: 'plate', weight, pieces: 2, ...own }, 1));

@@ -2,27 +2,7 @@
 import type { Page } from 'puppeteer-core';
 import { batchKey, headKey } from '../../extension/platform/sweep-state.ts';
 import { listingFromText } from '../../src/listing/page-listing.ts';
-import type { Everything } from './every-screen.ts';
-
-type Reach = (given: Everything) => Promise<unknown>;
-
-const workshop = async ({ page, address }: Everything, hash: string, shows: string): Promise<void> => {
-  await page.goto('about:blank');
-  await page.setViewport({ width: 1200, height: 900 });
-  await page.goto(address(`workshop.html#${hash}`));
-  await page.waitForSelector(shows);
-};
-
-/** The panel with something in session storage for its own tab, which the keys name. */
-async function panel({ page, address }: Everything, stored: (tab: number) => object, shows: string): Promise<void> {
-  await page.setViewport({ width: 360, height: 900 });
-  await page.goto(address('panel.html'));
-  const tab = (await page.evaluate('chrome.tabs.getCurrent().then(({ id }) => id)')) as number;
-  await page.evaluate(`chrome.storage.session.clear().then(() => chrome.storage.session.set(${JSON.stringify(stored(tab))}))`);
-  await page.goto('about:blank');
-  await page.goto(address(`panel.html?tab=${tab}`));
-  await page.waitForSelector(shows);
-}
+import { click, held, keeps, panel, type Reach, workshop } from './reach-state.ts';
 
 const captured =
   (state: object, shows: string): Reach =>
@@ -30,7 +10,7 @@ const captured =
     panel(given, (tab) => ({ [`capture:${tab}`]: { at: Date.now(), ...state } }), shows);
 
 const ADS = ['Squat rack, $150', 'Iron plates 4 x 45 lb, $250', 'Sofa, blue, $50'];
-const swept =
+const sweeping =
   (state: string): Reach =>
   (given) =>
     panel(
@@ -44,14 +24,19 @@ const swept =
       }),
       `[data-sweep="${state}"] [data-row]`,
     );
+/** A page that answers, as one in which the sweep goes on: without it the panel sees that nothing of it is in the tab, and ends it. */
+const ANSWERS =
+  'for (const { tabs } of [globalThis.browser ?? chrome, chrome]) tabs.sendMessage = () => Promise.resolve({ ok: true, value: null })';
+/** The core is waited for together with the keys of the shortcuts. */
+const NO_CORE =
+  'for (const { commands } of [globalThis.browser ?? chrome, chrome]) commands.getAll = () => new Promise(() => {})';
 
-const click = async (page: Page, selector: string): Promise<void> => {
-  const control = await page.waitForSelector(selector);
-  await control?.focus();
-  await page.keyboard.press(
-    await page.evaluate((one) => (document.querySelector(one) instanceof HTMLInputElement ? 'Space' : 'Enter'), selector),
-  );
-};
+/** In place of the solver's worker: one that says nothing, cannot be started, or finds no list. */
+const worker = (answer: string): string => `globalThis.Worker = class extends EventTarget {
+  postMessage({ id }) { ${answer} }
+  terminate() {}
+}`;
+const buyList = (answer: string, shows: string): Reach => held(worker(answer), (given) => workshop(given, 'buy-list', shows));
 
 const give = async (page: Page, text: string): Promise<void> => {
   await page.evaluate((words) => {
@@ -77,8 +62,48 @@ export const STATES: Readonly<Record<string, Reach>> = {
     await click(given.page, '[data-judge]');
     await given.page.waitForSelector('[role="alert"]');
   },
-  // A sweep that still goes on is ended by the background as soon as it sees that nothing of it is in the tab.
-  'room for no more ads': swept('full'),
+  'an ad before it is judged': held(
+    NO_CORE,
+    captured({ state: 'ready', listing: listingFromText('Iron plates 4 x 45 lb, $250'), cut: false }, '[data-state="opening"]'),
+  ),
+  'ads being read': held(ANSWERS, sweeping('reading')),
+  'a page of ads being watched': held(ANSWERS, sweeping('watching')),
+  'room for no more ads': sweeping('full'),
+  'a screen that does not open': async (given) => {
+    const session = await given.page.createCDPSession();
+    await session.send('Network.enable');
+    await session.send('Network.setBlockedURLs', { urls: ['*/weigh-*.js'] });
+    await workshop(given, 'weigh', '[role="alert"]').finally(() => session.detach());
+  },
+  'a list being solved': buyList('', '[data-stage="solving"]'),
+  'a list that was stopped': async ({ page }) => {
+    await click(page, '[data-stop]');
+    await page.waitForSelector('[data-stage="stopped"]');
+  },
+  'a list that could not be worked out': buyList("throw new Error('held')", '[data-stage="failed"]'),
+  'a kit that cannot be completed': buyList(
+    "this.dispatchEvent(new MessageEvent('message', { data: { id, solution: { status: 'infeasible' } } }))",
+    '[data-list="impossible"]',
+  ),
+  'a choice of pickups': async (given) => {
+    await keeps(given, async ({ finds }) => {
+      const found = await finds.list({ order: 'kept', descending: false, from: 0, count: 2 });
+      if (found.ok)
+        await finds.setStatusOf(
+          found.value.rows.map(({ id }) => id),
+          'going',
+          1,
+        );
+    });
+    await workshop(given, 'pickup', '[data-pickup]');
+  },
+  'asked what was paid': async (given) => {
+    await click(given.page, '[data-pickup]');
+    await click(given.page, '[data-bought]');
+    await given.page.waitForSelector('[data-buy]');
+    // What lies under the price, which stays in sight, the checker takes for too small.
+    await given.page.evaluate(() => scrollTo(0, 0));
+  },
   'a list of places open': async (given) => {
     await workshop(given, 'settings', '[role="combobox"]');
     await given.page.type('[role="combobox"]', 'spring');
@@ -120,6 +145,20 @@ export const STATES: Readonly<Record<string, Reach>> = {
     await workshop(given, 'kit', '[data-owned] [data-remove]');
     await click(given.page, '[data-owned] [data-remove]');
     await given.page.waitForSelector('[data-undo]');
+  },
+  'a kit that is complete': async (given) => {
+    await keeps(given, async ({ kit }) => {
+      const needs = await kit.needs.all();
+      // Two are owned. A list of nothing would be none.
+      for (const need of needs.ok ? needs.value : [])
+        await kit.needs.put({ ...need, pieces: need.id === 'default/plate/45lb' ? 2 : 0, own: true }, 2);
+    });
+    await workshop(given, 'buy-list', '[data-list="complete"]');
+  },
+  'a kit before it was set up': async (given) => {
+    await workshop(given, 'kit', '[data-forget]');
+    await click(given.page, '[data-forget]');
+    await given.page.waitForSelector('[data-set-up]');
   },
   'no find like that': async (given) => {
     await workshop(given, 'finds', '[data-find]');

@@ -46,7 +46,7 @@ export function Needs({ kit, status }: { readonly kit: OpenKit; readonly status:
       {surplus.length > 0 && (
         <p data-surplus>{t('kit_surplus', { what: surplus.map((one) => countedName(words, one)).join('; ') })}</p>
       )}
-      <AddNeed kit={kit} />
+      <AddNeed kit={kit} onMore={put} />
       <p>
         <button type="button" class="bare" data-reset onClick={() => void reset()}>
           {t('kit_reset')}
@@ -88,15 +88,24 @@ function Line({ line: { need, owned, lacking }, onPieces, onRemove }: LineProps)
   );
 }
 
-function AddNeed({ kit }: { readonly kit: OpenKit }) {
-  const { t } = useWords();
+interface AddNeedProps {
+  readonly kit: OpenKit;
+  /** More of what is on the list already, which would stand there twice by one name. */
+  readonly onMore: (need: NamedNeed, pieces: number) => Promise<boolean>;
+}
+
+function AddNeed({ kit, onMore }: AddNeedProps) {
+  const words = useWords();
+  const { t } = words;
   const unit = kit.figures ? plateUnit(kit.figures) : 'lb';
   const first: Described = { kind: 'plate', weight: null, pieces: 2 };
   const [thing, setThing] = useState<Described>(first);
   const [untold, setUntold] = useState(false);
   const add = () => {
     if (!isTold(thing)) return setUntold(true);
-    void kit.write((store, now) => store.kit.needs.put({ id: crypto.randomUUID(), ...thing, note: '', own: true }, now));
+    const known = kit.needs.find((need) => thingName(words, need) === thingName(words, thing));
+    if (known) void onMore(known, known.pieces + thing.pieces);
+    else void kit.write((store, now) => store.kit.needs.put({ id: crypto.randomUUID(), ...thing, note: '', own: true }, now));
     setThing(first);
   };
   return (

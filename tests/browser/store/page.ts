@@ -2,6 +2,7 @@
 import { Database } from '../../../extension/store/database.ts';
 import { type AdToKeep, type Outcome, openStore, type Store } from '../../../extension/store/index.ts';
 import { pageStore } from '../../../extension/store/page-store.ts';
+import { saveFigures } from '../../../extension/workshop/kit/save.ts';
 import { evaluate } from '../../../src/evaluate.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
@@ -165,5 +166,5 @@ async function run(seed: number, from: Model, most = Number.POSITIVE_INFINITY): 
   }
 }
 
-const storeTest = { adOf, dump, EMPTY, fill, must, open, openStore, pageStore, run, timed };
+const storeTest = { adOf, dump, EMPTY, fill, must, open, openStore, pageStore, run, saveFigures, timed };
 window.storeTest = storeTest;

@@ -45,6 +45,7 @@ describe('states of the panel', () => {
     await click('[data-doubt="bar-included"] [data-choice="1"]');
     const { coreArrives } = mount(ready(), null, stored);
     expect(state()).toBe('opening');
+    expect(text('h1')).toBe('Reading the ad');
     await act(async () => undefined);
     await act(async () => coreArrives());
     expect(state()).toBe('answer');

@@ -104,6 +104,11 @@ describe('needs and owned', () => {
     await setTo(await field('new-need.weight'), '35');
     await clickOn(await shown('[data-add-need]'));
     await shown('[data-need]', says('Plates, 35 lb'));
+    await setTo(await field('new-need.weight'), '45');
+    await clickOn(await shown('[data-add-need]'));
+    // Two more of the six, and no second line of that name.
+    await lacking(8);
+    expect([...document.querySelectorAll('[data-need]')].filter(says('Plates, 45 lb'))).toHaveLength(1);
     await clickOn(await shown('[data-remove="default/bench"]'));
     await shown('[data-undo]');
     await gone('[data-need="default/bench"]');
