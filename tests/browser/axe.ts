@@ -3,10 +3,10 @@ import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Page } from 'puppeteer-core';
 
-const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+export const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 /** Off unless asked for: the least size of what is pressed (WCAG 2.2, 2.5.8), and what is tried out but fits here. */
-const ALSO = ['target-size', 'label-content-name-mismatch', 'table-fake-caption', 'td-has-header', 'css-orientation-lock'];
+export const ALSO = ['target-size', 'label-content-name-mismatch', 'table-fake-caption', 'td-has-header', 'css-orientation-lock'];
 
 /** The rules that depend on colours. */
 export const OF_COLOURS = ['color-contrast'] as const;

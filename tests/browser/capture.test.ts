@@ -1,7 +1,7 @@
 /** Taking an ad in real Chromium, with real keys and a real mouse, into the real side panel. */
 import { mkdir } from 'node:fs/promises';
-import type { Page } from 'puppeteer-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { CDPSession, Page } from 'puppeteer-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { captures, forget, snapshot, tellPage, waitForCapture } from './captured.ts';
 import {
   type Display,
@@ -12,6 +12,7 @@ import {
   pasteInto,
   pressKeys,
   pressShortcut,
+  pressSweepShortcut,
   selectText,
   startDisplay,
   startOutsideWatch,
@@ -19,6 +20,7 @@ import {
 } from './driver/index.ts';
 import { middleOf, mouseOn } from './mouse.ts';
 import { coloured } from './pixels.ts';
+import { drawn, faults, openShadows, spoken } from './put-in.ts';
 import { type PageServer, servePages } from './serve-pages.ts';
 
 let display: Display;
@@ -198,6 +200,70 @@ describe('picking', () => {
     await page.waitForFunction((count) => document.documentElement.childElementCount === count, {}, before + 1);
     await pressKeys(launched, page, 'Escape');
     await page.waitForFunction((count) => document.documentElement.childElementCount === count, {}, before);
+  });
+});
+
+describe('what is put into a page, for those who meet it otherwise', () => {
+  let session: CDPSession;
+  beforeEach(async () => {
+    session = await page.createCDPSession();
+  });
+  afterEach(() => session.detach());
+
+  /** Readable, told from a page of any brightness, and at rest; in the reader's own colours too. */
+  const isSeen = async (): Promise<void> => {
+    for (const [forced, ground] of [
+      ['none', '#ffffff'],
+      ['none', '#a3a3a3'],
+      ['none', '#121212'],
+      ['active', '#121212'],
+    ] as const) {
+      await session.send('Emulation.setEmulatedMedia', { features: [{ name: 'forced-colors', value: forced }] });
+      const all = await drawn(page, ground);
+      expect(all.length).toBeGreaterThan(1);
+      expect(all.filter(({ words, edge }) => (words ?? 21) < 4.5 || edge < 3)).toEqual([]);
+      expect(all.filter(({ moves }) => moves.length > 0)).toEqual([]);
+      expect(all.filter(({ kind, covers }) => kind === 'frame' && covers > 0.1)).toEqual([]);
+    }
+  };
+  const hasGone = () => page.waitForFunction(() => !document.querySelector('[data-ironsift]'));
+
+  it('picking, by mouse, keys and finger', async () => {
+    await open('ad.html');
+    await openShadows(launched.browser);
+    await page.focus('header a');
+    await startPick();
+    const { x, y } = await middleOf(page, '#ad li');
+    await page.touchscreen.tap(x, y);
+    await page.waitForFunction(() => document.querySelector('[data-ironsift]')?.shadowRoot?.querySelector('.touch'));
+    expect(await faults(page)).toEqual([]);
+    expect(await spoken(session)).toEqual([
+      expect.stringMatching(/^application "Picking an ad\. .*Enter takes, Escape leaves\."$/),
+      'StaticText "Chosen: 4 x 45 lb"',
+      ...['Wider', 'Narrower', 'Take it', 'Cancel'].map((name) => `button "${name}"`),
+    ]);
+    await isSeen();
+    await pressKeys(launched, page, 'Escape');
+    await hasGone();
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('All notices');
+  });
+
+  it('the labels of a sweep, with a frame about one of its ads', async () => {
+    await open('results.html');
+    await openShadows(launched.browser);
+    await page.focus('a');
+    await pressSweepShortcut(launched, page);
+    await page.waitForFunction(() => document.querySelector('[data-ironsift]')?.shadowRoot?.querySelector('.faint'));
+    const panel = await panelOf(launched.browser);
+    await panel.click('[data-choose]');
+    await page.waitForFunction(() => document.querySelector('[data-ironsift]')?.shadowRoot?.querySelector('.frame'));
+    expect(await faults(page)).toEqual([]);
+    // The list in the panel says it.
+    expect(await spoken(session)).toEqual([]);
+    await isSeen();
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('A');
+    await pressKeys(launched, page, 'Escape');
+    await hasGone();
   });
 });
 

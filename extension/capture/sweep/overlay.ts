@@ -10,8 +10,8 @@ const STYLE = `
 .tag { position: absolute; box-sizing: border-box; transform: translateX(-100%); padding: 1px 6px; overflow: hidden;
   font: 12px/16px system-ui, sans-serif; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 3px;
   text-align: right; unicode-bidi: plaintext; overflow-wrap: anywhere; text-wrap: balance; width: max-content; }
-.faint { color: #1a1a1a; background: #f1f0ee; border: 1px dashed #55585b; }
-.frame { position: absolute; box-sizing: border-box; border: 3px solid #0b57d0; border-radius: 3px; box-shadow: 0 0 0 2px #fff; }
+.faint { color: #1a1a1a; background: #f1f0ee; border: 1px dashed #444; }
+.frame { position: absolute; box-sizing: border-box; border: 3px solid #0842a0; border-radius: 3px; box-shadow: 0 0 0 2px #fff; }
 `;
 
 /** Labels narrower than this say nothing that can be read. */
