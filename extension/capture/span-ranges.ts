@@ -1,7 +1,7 @@
 /** From a span of a listing's text back to the page. */
 import type { Span } from '../../src/listing/page-listing.ts';
 import type { Captured, Stretch } from './readers/index.ts';
-import { own } from './readers/own.ts';
+import { isThere, own } from './readers/own.ts';
 
 /** Index of the first stretch that ends after `offset`. */
 function firstAfter(stretches: readonly Stretch[], offset: number): number {
@@ -26,7 +26,7 @@ export function rangesOf({ listing, stretches }: Pick<Captured, 'listing' | 'str
     const at = stretch.offset + from - stretch.start;
     const { node } = stretch;
     const shown = node.data.slice(at, at + to - from);
-    if (!node.isConnected || squeeze(shown) !== squeeze(listing.text.slice(from, to))) continue;
+    if (!isThere(node) || squeeze(shown) !== squeeze(listing.text.slice(from, to))) continue;
     const range = own(node.ownerDocument).createRange();
     range.setStart(node, at);
     range.setEnd(node, at + to - from);

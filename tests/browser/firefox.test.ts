@@ -14,6 +14,7 @@ import {
   startDisplay,
   toolbarButton,
 } from './driver/index.ts';
+import { CASES, type Hostile, hostileInFirefox } from './hostile-in-firefox.ts';
 import { clickScreen } from './mouse.ts';
 import { coloured, inked } from './pixels.ts';
 import { type PageServer, servePages } from './serve-pages.ts';
@@ -109,5 +110,20 @@ describe('Firefox', () => {
     await pressKeys(launched, page, 'Escape');
     await hasLeft();
     expect(await page.evaluate(() => document.documentElement.outerHTML)).toBe(markup);
+  });
+});
+
+describe('hostile pages in Firefox', () => {
+  let hostile: Hostile;
+  beforeAll(async () => {
+    hostile = await hostileInFirefox(launched, page);
+  });
+  afterAll(() => hostile?.close());
+
+  it.each(CASES.map((one) => [one.name, one] as const))('%s', async (_, one) => {
+    const { state, words, wrong } = await hostile.play(one);
+    expect(wrong).toEqual([]);
+    expect(one.ends ?? [one.by === 'sweep' ? 'list' : 'answer']).toContain(state);
+    if (one.reads !== null) expect(words).toContain(one.reads ?? '4 x 45 lb');
   });
 });

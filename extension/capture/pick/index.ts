@@ -4,7 +4,7 @@ import { sendToBackground } from '../../platform/messages.ts';
 import { getMessage } from '../../platform/words.ts';
 import { browserSight } from '../browser-sight.ts';
 import { type Captured, findMainBlock, readElement } from '../readers/index.ts';
-import { own } from '../readers/own.ts';
+import { isThere, own } from '../readers/own.ts';
 import { frameDocument } from '../readers/rendered.ts';
 import type { Sight } from '../readers/sight.ts';
 import { boxOf, elementAt, type Point, pointOf, within } from './geometry.ts';
@@ -136,13 +136,13 @@ function pickOnce(outcome: Outcome, lost: () => void): () => void {
 
   const follow = (): void => {
     if (ended) return;
-    if (!own(outline.host).isConnected) {
+    if (!isThere(outline.host)) {
       end();
       lost();
       return;
     }
     outline.keepFocus();
-    if (!own(choice.block).isConnected) choice = firstChoice(sight);
+    if (!isThere(choice.block)) choice = firstChoice(sight);
     outline.draw(boxOf(choice.block));
     requestAnimationFrame(follow);
   };

@@ -93,10 +93,14 @@ export function listen(windows: readonly Window[], wishes: Wishes): (released: (
 
   const each = (change: (target: Window, types: readonly string[], listener: (event: Event) => void) => void): void => {
     for (const target of windows) {
-      change(target, MOVES, onMove);
-      change(target, PRESSES, onPress);
-      change(target, TOUCHES, onTouch);
-      change(target, TYPING, onKey);
+      try {
+        change(target, MOVES, onMove);
+        change(target, PRESSES, onPress);
+        change(target, TOUCHES, onTouch);
+        change(target, TYPING, onKey);
+      } catch {
+        // In Firefox the window of a frame that was taken away is dead: whatever is asked of it throws.
+      }
     }
   };
   const options = { capture: true, passive: false };

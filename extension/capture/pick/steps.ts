@@ -1,6 +1,6 @@
 /** Moving a choice about a page: wider, narrower, to the neighbours. Every step changes what would be read. */
 
-import { own } from '../readers/own.ts';
+import { isThere, own } from '../readers/own.ts';
 import { isElement, isText, parentOf, renderedChildren, tagOf } from '../readers/rendered.ts';
 import { NEVER_SHOWN, type Sight } from '../readers/sight.ts';
 
@@ -58,7 +58,7 @@ const shownChildren = (element: Element, sight: Sight): Element[] =>
 /** Back to where it was widened from, else to the part that holds the most words. */
 export function narrow({ block, trail }: Choice, sight: Sight): Choice {
   const back = trail.at(-1);
-  if (back && own(back).isConnected) return { block: back, trail: trail.slice(0, -1) };
+  if (back && isThere(back)) return { block: back, trail: trail.slice(0, -1) };
   for (let at = block; ; ) {
     const parts = shownChildren(at, sight);
     const [only] = parts;

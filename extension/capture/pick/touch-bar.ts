@@ -60,8 +60,9 @@ export function showTouchBar(shadow: ShadowRoot, glass: Window | null): TouchBar
       const under = seen.findIndex((button) => within(boxOf(button), point));
       return WISHES[at === -1 ? under : at] ?? null;
     },
+    // Those that are pressed go with the pane.
     hide: () => {
-      for (const button of [...seen, ...pressed]) button?.remove();
+      for (const button of seen) button.remove();
     },
   };
 }

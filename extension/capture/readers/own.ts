@@ -17,3 +17,12 @@ export const own = <N extends object>(node: N): N =>
   HIDING.has((node as { readonly [Symbol.toStringTag]?: string })[Symbol.toStringTag] ?? '')
     ? (new Proxy(node, READING) as N)
     : node;
+
+/** Whether it is in its document. In Firefox what stood in a frame that was taken away is dead: whatever is asked of it throws. */
+export function isThere(node: Node): boolean {
+  try {
+    return own(node).isConnected;
+  } catch {
+    return false;
+  }
+}

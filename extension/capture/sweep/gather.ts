@@ -1,7 +1,7 @@
 /** Which ads of a page are known already, and where they stand. */
 
 import type { SweptAd } from '../../platform/messages.ts';
-import { own } from '../readers/own.ts';
+import { isThere, own } from '../readers/own.ts';
 import type { Sight } from '../readers/sight.ts';
 import { findBlocks } from './find-blocks.ts';
 import type { Part } from './parts.ts';
@@ -87,7 +87,7 @@ export function gather(page: () => string): Gathered {
       }
     },
     forgetGone: () => {
-      const gone = [...at.keys()].filter((element) => !own(element).isConnected);
+      const gone = [...at.keys()].filter((element) => !isThere(element));
       for (const element of gone) {
         at.get(element)?.places.delete(element);
         at.delete(element);

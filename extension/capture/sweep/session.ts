@@ -5,7 +5,7 @@ import { Failure, type SweepState, type SweepTag, type SweptAd, sendToBackground
 import { browserSight } from '../browser-sight.ts';
 import { clearMarks, showMarks } from '../marks.ts';
 import { pageAddress } from '../readers/index.ts';
-import { own } from '../readers/own.ts';
+import { isThere, own } from '../readers/own.ts';
 import { gather, MOST_ADS, rootOfPage } from './gather.ts';
 import { showOverlay } from './overlay.ts';
 import { offersOf, readBlock } from './read-block.ts';
@@ -73,7 +73,7 @@ export function startSweep(ended: () => void): Sweep {
     const tagged = new Map<Element, SweepTag>();
     for (const element of watch.inView) {
       const tag = tags.get(gathered.at.get(element)?.id ?? '');
-      if (tag && own(element).isConnected) tagged.set(element, tag);
+      if (tag && isThere(element)) tagged.set(element, tag);
     }
     overlay.draw(tagged, placeOf(framed));
     spending.spent += performance.now() - start;
@@ -83,7 +83,7 @@ export function startSweep(ended: () => void): Sweep {
   };
   const placeOf = (id: string | null): Element | null => {
     const places = id === null ? undefined : gathered.byId.get(id)?.places;
-    return [...(places?.keys() ?? [])].find((element) => own(element).isConnected) ?? null;
+    return [...(places?.keys() ?? [])].find(isThere) ?? null;
   };
 
   const read = async (): Promise<void> => {

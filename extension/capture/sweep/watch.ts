@@ -63,8 +63,12 @@ export function watchPage(wishes: Wishes): Watch {
     },
     element: (element) => views.observe(element),
     unwatch: (element) => {
-      views.unobserve(element);
       inView.delete(element);
+      try {
+        views.unobserve(element);
+      } catch {
+        // Of a frame that was taken away: dead in Firefox (see own.ts).
+      }
     },
     stop: () => {
       mutations.disconnect();
