@@ -4,6 +4,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   type Display,
+  inFirefoxWindow,
   inSidebar,
   type Launched,
   launchFirefox,
@@ -126,4 +127,32 @@ describe('hostile pages in Firefox', () => {
     expect(one.ends ?? [one.by === 'sweep' ? 'list' : 'answer']).toContain(state);
     if (one.reads !== null) expect(words).toContain(one.reads ?? '4 x 45 lb');
   });
+});
+
+// Last, for the extension begins anew and Firefox's own words are not all there.
+it('speaks German in a German Firefox', async () => {
+  // Firefox's own words in German are not installed everywhere, and without them it takes no language: it is told that they are there.
+  const language = await inFirefoxWindow(
+    launched,
+    `(async () => {
+      Services.locale.availableLocales = ['de', 'en-US'];
+      Services.locale.requestedLocales = ['de'];
+      await (await AddonManager.getAddonByID('ironsift@ironsift.invalid')).reload();
+      return Services.locale.appLocaleAsBCP47;
+    })()`,
+  );
+  expect(language).toBe('de');
+  await page.goto(server.address('ad.html'));
+  await clickScreen(launched, 900, 800);
+  await selectText(page, '#ad');
+  await pressShortcut(launched, page);
+  const said = (what: string) => inSidebar(launched, what).catch(String);
+  await expect
+    .poll(() => said("document.querySelector('[data-call] h1')?.textContent"), { timeout: 10_000 })
+    .toContain('Die Fahrt lohnt sich');
+  expect(await said('document.documentElement.lang')).toBe('de');
+  const words = await said("document.querySelector('main').textContent");
+  expect(words).toMatch(/Verlangt: 100\s\$/);
+  expect(words).not.toMatch(/\[[a-z]+_\w+\]/);
+  expect(await said('document.documentElement.scrollWidth <= content.innerWidth')).toBe('true');
 });
