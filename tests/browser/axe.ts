@@ -17,7 +17,7 @@ export async function violations(
   except: readonly string[] = [],
   only: readonly string[] = [],
 ): Promise<readonly string[]> {
-  await page.evaluate(await readFile(AXE, 'utf8'));
+  if (!(await page.evaluate("'axe' in globalThis"))) await page.evaluate(await readFile(AXE, 'utf8'));
   return page.evaluate(
     async (disabled, enabled, alone) => {
       const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
