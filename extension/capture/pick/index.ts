@@ -142,7 +142,8 @@ function pickOnce(outcome: Outcome, lost: () => void): () => void {
       return;
     }
     outline.keepFocus();
-    if (!isThere(choice.block)) choice = firstChoice(sight);
+    // The document of a frame that was taken away keeps its elements, but has no window.
+    if (!isThere(choice.block) || !own(own(choice.block).ownerDocument).defaultView) choice = firstChoice(sight);
     outline.draw(boxOf(choice.block));
     requestAnimationFrame(follow);
   };

@@ -66,7 +66,6 @@ export function showOutline(label: string, spoken: string): Outline {
   hint.textContent = label;
   hint.setAttribute('aria-hidden', 'true');
   live.setAttribute('role', 'status');
-  live.setAttribute('aria-live', 'polite');
   const pane = makeGlass(spoken);
   shadow.append(pane);
   const focused = own(document).activeElement;
