@@ -9,7 +9,7 @@ import type { SellerMessageProps } from './seller-message.tsx';
 
 type Language = 'en' | 'de';
 
-export function SellerDraft({ evaluation, title }: SellerMessageProps) {
+export function SellerDraft({ evaluation, title, only }: SellerMessageProps) {
   const { say, t } = useWords();
   const id = useId();
   const [parts, setParts] = useState<readonly MessagePart[]>(MESSAGE_PARTS);
@@ -18,7 +18,7 @@ export function SellerDraft({ evaluation, title }: SellerMessageProps) {
   const [own, setOwn] = useState<string | null>(null);
   const copy = useRef<HTMLButtonElement>(null);
   const language = chosen ?? evaluation.reading.language;
-  const text = own ?? written(sellerSpeaker(language, say), sellerMessage(evaluation, title, parts));
+  const text = own ?? written(sellerSpeaker(language, say), sellerMessage(evaluation, title, parts, only));
   return (
     <div>
       <fieldset class="message-parts">

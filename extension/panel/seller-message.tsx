@@ -1,11 +1,14 @@
 /** The message's heading; what is under it is fetched when it is opened. */
 import { useState } from 'preact/hooks';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
+import type { Item } from '../../src/listing/reading.ts';
 import { useWords } from '../components/speech.ts';
 
 export interface SellerMessageProps {
   readonly evaluation: Evaluation;
   readonly title: string;
+  /** What the buyer takes of it, where that is not all. */
+  readonly only?: readonly Item[];
 }
 
 type Draft = typeof import('./seller-draft.tsx').SellerDraft;

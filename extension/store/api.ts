@@ -99,7 +99,12 @@ export interface Finds {
   refresh(id: string, ad: AdToKeep, now: number, met?: boolean): Promise<Outcome<Find>>;
   update(
     id: string,
-    change: { readonly notes?: string; readonly paid?: Money | null; readonly onList?: Find['onList'] },
+    change: {
+      readonly notes?: string;
+      readonly paid?: Money | null;
+      readonly onList?: Find['onList'];
+      readonly taking?: string[];
+    },
     now: number,
   ): Promise<Outcome<Find>>;
   /** As `setStatusOf` for one find. */

@@ -56,7 +56,9 @@ export function Bought({ host, open, asked = false, onDone }: BoughtProps) {
           {t('bought_ask')}
         </button>
       )}
-      {stage === 'asks' && <Paid open={open} onPaid={paidFor} onLeave={done} />}
+      {stage === 'asks' && (
+        <Paid key={open.evaluation.reading.asking.amount?.value.minor} open={open} onPaid={paidFor} onLeave={done} />
+      )}
       {stage === 'settled' && find.paid && (
         <>
           <p role="status">

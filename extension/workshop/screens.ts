@@ -6,6 +6,8 @@ export interface ScreenProps {
   readonly host: WorkshopHost;
   /** What stands behind the screen's name in the address: "#finds/abc" gives "abc"; empty otherwise. */
   readonly rest: string;
+  /** Which goods of it are meant, where the address says so: see `Route`. */
+  readonly only?: readonly string[] | null;
 }
 export type Screen = ComponentType<ScreenProps>;
 

@@ -47,7 +47,7 @@ export function Workshop({ host, screens = SCREENS }: WorkshopProps) {
           {entry ? t(`workshop_${entry.id.replaceAll('-', '_')}`) : ''}
         </h1>
         {failed && <p role="alert">{t('workshop_failed')}</p>}
-        {Open && <Open key={entry?.id} host={host} rest={entry?.id === route.screen ? route.rest : ''} />}
+        {Open && <Open key={entry?.id} host={host} {...(entry?.id === route.screen ? route : { rest: '' })} />}
       </main>
     </Speech.Provider>
   );

@@ -68,6 +68,8 @@ export const findSchema = z.object({
   notes: text(20_000),
   /** What the buyer said of it on the buy list: it must be on it, or is left out. */
   onList: z.optional(z.nullable(z.enum(['must', 'out']))),
+  /** The items that the buyer takes of it, where that is a part with a price of its own; none, or nothing said, for all of it. */
+  taking: z.optional(z.array(text(100)).check(z.maxLength(MOST_OFFERS))),
   keptAt: moment,
   /** When the ad was last met on a page. */
   metAt: moment,

@@ -1,6 +1,6 @@
 /** A short and polite message to the seller: the questions in order of worth, an opening offer with its reason, and when to come. */
 import type { Evaluation } from '../listing/evaluation.ts';
-import { type Condition, isOnePiece, type Reading } from '../listing/reading.ts';
+import { type Condition, type Item, isOnePiece, type Reading } from '../listing/reading.ts';
 import { inMiles } from '../units/length.ts';
 import type { Money } from '../units/money.ts';
 import { type Message, message } from '../words/message.ts';
@@ -22,20 +22,37 @@ export interface Paragraph {
 
 const inARow = (...says: readonly Message[]): Paragraph => ({ says, list: false });
 
-/** The message without the parts that are left out, and without those that there is nothing to say in. `title` is the ad's, may be empty. */
-export function sellerMessage(judged: Judged, title: string, parts: readonly MessagePart[] = MESSAGE_PARTS): Paragraph[] {
+/**
+ * The message without the parts that are left out, and without those that there is nothing to say in. `title` is the ad's, may be empty;
+ * `only` is what the buyer takes of it, empty for all.
+ */
+export function sellerMessage(
+  judged: Judged,
+  title: string,
+  parts: readonly MessagePart[] = MESSAGE_PARTS,
+  only: readonly Item[] = [],
+): Paragraph[] {
   const name = shortened(title);
   const interest = name === '' ? message('message_interest_untitled') : message('message_interest', { title: name });
   const asked = parts.includes('questions') ? questions(judged) : [];
   const offered = parts.includes('offer') ? offer(judged) : [];
   return [
     inARow(message('message_greeting')),
-    inARow(interest, message(isOnePiece(judged.reading) ? 'message_there' : 'message_all_there')),
+    inARow(interest, ...onlyThis(judged, only), message(isOnePiece(judged.reading) ? 'message_there' : 'message_all_there')),
     ...asked,
     ...offered,
     ...(parts.includes('pickup') ? [inARow(message('message_pickup'))] : []),
     inARow(message('message_closing')),
   ];
+}
+
+/** Named in the ad's own words, which the seller knows in any language; without any, the questions and the price must do. */
+function onlyThis({ reading: { text } }: Judged, only: readonly Item[]): Message[] {
+  const words = only.flatMap(({ evidence }) => {
+    const spans = evidence.map(({ start, end }) => text.slice(start, end).trim().replace(/\s+/g, ' '));
+    return spans.sort((one, other) => other.length - one.length).slice(0, 1);
+  });
+  return words.length === 0 ? [] : [message('message_only', { goods: words.join('; ') })];
 }
 
 /** A title may be a whole ad's first line: cut behind a word, and without what hangs on to it. */

@@ -5,6 +5,7 @@ export const ENGLISH: Strings = {
   message_greeting: 'Hello,',
   message_interest: 'I am interested in your ad “{title}”.',
   message_interest_untitled: 'I am interested in your ad.',
+  message_only: 'Of it I would take only this: {goods}.',
   message_all_there: 'Is it all still there?',
   message_there: 'Is it still there?',
   message_ask: 'Before I set out I have {n} questions:',

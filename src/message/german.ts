@@ -10,6 +10,7 @@ export const GERMAN: Strings = {
   message_greeting: 'Guten Tag,',
   message_interest: 'ich interessiere mich für Ihre Anzeige „{title}“.',
   message_interest_untitled: 'ich interessiere mich für Ihre Anzeige.',
+  message_only: 'Davon würde ich nur dies nehmen: {goods}.',
   message_all_there: 'Ist alles noch da?',
   message_there: 'Ist es noch zu haben?',
   message_ask: 'Bevor ich losfahre, habe ich {n} Fragen:',

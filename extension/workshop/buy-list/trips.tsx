@@ -44,25 +44,41 @@ function Trip({ trip: { place, lines }, ...rest }: Omit<TripsProps, 'trips'> & {
       </p>
       <ul class="buy-ads">
         {lines.map((line) => (
-          <Ad key={line.offer.id} line={line} {...rest} />
+          <Ad key={line.offer.id} line={line} only={onlyOf(line, lines, rest.worked)} {...rest} />
         ))}
       </ul>
     </li>
   );
 }
 
-function Ad({ line, worked, names, choices }: Omit<TripsProps, 'trips'> & { readonly line: OfferLine }) {
+/** The goods of its ad that the list takes, for links: empty for all of it, null where there is nothing to choose. */
+function onlyOf({ offer }: OfferLine, lines: readonly OfferLine[], { made }: Worked): readonly string[] | null {
+  const { find } = offered(offer.id);
+  if (!made.market.offers.some(({ id }) => offered(id).find === find && offered(id).item !== null)) return null;
+  return lines.flatMap((line) => {
+    const one = offered(line.offer.id);
+    return one.find === find && one.item !== null ? [one.item] : [];
+  });
+}
+
+interface AdProps extends Omit<TripsProps, 'trips'> {
+  readonly line: OfferLine;
+  readonly only: readonly string[] | null;
+}
+
+function Ad({ line, only, worked, names, choices }: AdProps) {
   const { t, say } = useWords();
   const { offer, fills, spare, brings } = line;
-  const { find } = offered(offer.id);
+  const { find, item } = offered(offer.id);
   const judged = worked.judged.find(({ id }) => id === find);
-  const most = judged?.evaluation.worth.walkAway ?? null;
+  // What all of it is worth says nothing of a part.
+  const most = item === null ? (judged?.evaluation.worth.walkAway ?? null) : null;
   const must = choices.said.get(find) === 'must';
   const title = names.title(find);
   return (
     <li class="buy-ad" data-buy={find} data-price={offer.price}>
       <p class="buy-ad-name">
-        <a href={addressOf('finds', find)}>
+        <a href={addressOf('finds', find, only)}>
           <bdi>{title}</bdi>
         </a>{' '}
         <strong>{names.money(offer.price)}</strong>
@@ -87,7 +103,7 @@ function Ad({ line, worked, names, choices }: Omit<TripsProps, 'trips'> & { read
           }`}
       </p>
       <p class="buy-words no-print">
-        <a href={addressOf('pickup', find)} data-pickup={find}>
+        <a href={addressOf('pickup', find, only)} data-pickup={find}>
           {t('pickup_open')}
         </a>
         <button

@@ -7,14 +7,14 @@ import { OneFind } from './one.tsx';
 import { ALL_FINDS, type Wanted } from './query.ts';
 import { RemovedList } from './removed.tsx';
 
-export default function Finds({ host, rest }: ScreenProps) {
+export default function Finds({ host, rest, only }: ScreenProps) {
   // Kept here, so that coming back from one find leads to the list as it was left.
   const [wanted, setWanted] = useState<Wanted>(ALL_FINDS);
   return (
     <WithStore host={host}>
       {rest === '' && <FindList host={host} wanted={wanted} onWanted={setWanted} />}
       {rest === 'removed' && <RemovedList />}
-      {rest !== '' && rest !== 'removed' && <OneFind key={rest} host={host} id={rest} />}
+      {rest !== '' && rest !== 'removed' && <OneFind key={rest} host={host} id={rest} only={only} />}
     </WithStore>
   );
 }

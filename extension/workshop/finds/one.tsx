@@ -8,6 +8,7 @@ import { STATUSES, type Status } from '../../store/index.ts';
 import { Bought } from '../bought-form.tsx';
 import type { WorkshopHost } from '../host.ts';
 import { addressOf } from '../route.ts';
+import { Taking, useTaking } from '../taking.tsx';
 import { useUndo } from '../undo.tsx';
 import { useComplaint, useStore } from '../use-store.tsx';
 import { History } from './history.tsx';
@@ -20,9 +21,11 @@ const IS_PAGE = /^https?:\/\//i;
 export interface OneFindProps {
   readonly host: WorkshopHost;
   readonly id: string;
+  /** The goods of it that are meant, where the address says so. */
+  readonly only?: readonly string[] | null | undefined;
 }
 
-export function OneFind({ host, id }: OneFindProps) {
+export function OneFind({ host, id, only }: OneFindProps) {
   const { say, t } = useWords();
   const { open, failed } = useFind(host, id);
   return (
@@ -31,16 +34,17 @@ export function OneFind({ host, id }: OneFindProps) {
         <a href={addressOf('finds')}>{t('finds_back')}</a>
       </p>
       {failed && <p role="alert">{say(failed)}</p>}
-      {open ? <Opened host={host} open={open} /> : !failed && <p class="quiet">{t('workshop_opening')}</p>}
+      {open ? <Opened host={host} open={open} only={only} /> : !failed && <p class="quiet">{t('workshop_opening')}</p>}
     </>
   );
 }
 
-function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: OpenFind }) {
+function Opened({ host, open, only }: Pick<OneFindProps, 'host' | 'only'> & { readonly open: OpenFind }) {
   const { t } = useWords();
   const { finds } = useStore();
   const { complaint, checked } = useComplaint();
   const { find, session, settings, evaluation, edits } = open;
+  const taking = useTaking(host, open, only);
   const [buying, setBuying] = useState(false);
   const undo = useUndo();
   const setStatus = async (status: Status) => {
@@ -82,7 +86,8 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
         />
         {undo.line}
         {complaint && <p role="alert">{complaint}</p>}
-        <Bought host={host} open={open} asked={buying} onDone={() => setBuying(false)} />
+        <Taking {...taking} />
+        <Bought host={host} open={taking.open} asked={buying} onDone={() => setBuying(false)} />
         <p>
           <a href={addressOf('pickup', find.id)}>{t('pickup_open')}</a>
         </p>

@@ -30,6 +30,8 @@ export interface OpenFind {
   readonly settings: Settings;
   readonly core: Core;
   readonly evaluation: Evaluation;
+  /** Everything said of it, in order: what the evaluation was made with. */
+  readonly said: readonly Correction[];
   readonly edits: Edits;
   /** One finding that sets several paths: what was said by hand at these paths goes, and the corrections come last, in one step. */
   readonly record: (paths: readonly string[], found: readonly Correction[]) => void;
@@ -123,6 +125,7 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
       settings: forAd(loaded.settings, loaded.session, loaded.supposed),
       core: loaded.core,
       evaluation,
+      said: corrections(loaded.session),
       edits,
       record: (paths, found) => change((one) => found.reduce(setValue, paths.reduce(putBack, one))),
       setDistance: (distance) => change((one) => setDistance(one, distance)),

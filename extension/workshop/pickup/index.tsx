@@ -4,6 +4,6 @@ import { WithStore } from '../use-store.tsx';
 import { Choose } from './choose.tsx';
 import { Sheet } from './sheet.tsx';
 
-export default function Pickup({ host, rest }: ScreenProps) {
-  return <WithStore host={host}>{rest === '' ? <Choose /> : <Sheet key={rest} host={host} id={rest} />}</WithStore>;
+export default function Pickup({ host, rest, only }: ScreenProps) {
+  return <WithStore host={host}>{rest === '' ? <Choose /> : <Sheet key={rest} host={host} id={rest} only={only} />}</WithStore>;
 }

@@ -3,15 +3,14 @@ import type { Money } from '../../../src/units/money.ts';
 import { Announcer } from '../../components/announcer.tsx';
 import { useWords } from '../../components/speech.ts';
 import { priceLine } from '../../panel/call.tsx';
-import { corrections } from '../../panel/session.ts';
 import type { OpenFind } from '../finds/use-find.ts';
 
 /** The most to pay once one stands there: the drive is spent either way. Null where that is what is said already. */
-function mostAtTheDoor({ core, session, settings, evaluation }: OpenFind): Money | null {
+function mostAtTheDoor({ core, session, settings, evaluation, said }: OpenFind): Money | null {
   const most = evaluation.worth.walkAway;
   if (!most || !evaluation.trip) return null;
   const there = { ...settings, distance: { value: 0, unit: evaluation.trip.distance.unit }, tolls: 0, van: null };
-  const door = core.evaluate(session.listing, there, corrections(session)).worth.walkAway;
+  const door = core.evaluate(session.listing, there, said).worth.walkAway;
   return door && door.minor > most.minor ? door : null;
 }
 

@@ -7,11 +7,19 @@ import { Bought } from '../bought-form.tsx';
 import { type OpenFind, useFind } from '../finds/use-find.ts';
 import type { WorkshopHost } from '../host.ts';
 import { addressOf } from '../route.ts';
+import { Taking, useTaking } from '../taking.tsx';
 import { Leave } from './leave.tsx';
 import { PriceNow } from './price-now.tsx';
 import { Step } from './step.tsx';
 
-export function Sheet({ host, id }: { readonly host: WorkshopHost; readonly id: string }) {
+export interface SheetProps {
+  readonly host: WorkshopHost;
+  readonly id: string;
+  /** The goods of it that are meant, where the address says so. */
+  readonly only?: readonly string[] | null | undefined;
+}
+
+export function Sheet({ host, id, only = null }: SheetProps) {
   const { say, t } = useWords();
   const { open, failed } = useFind(host, id);
   return (
@@ -20,13 +28,15 @@ export function Sheet({ host, id }: { readonly host: WorkshopHost; readonly id: 
         <a href={addressOf('pickup')}>{t('pickup_others')}</a>
       </p>
       {failed && <p role="alert">{say(failed)}</p>}
-      {open ? <Opened host={host} open={open} /> : !failed && <p class="quiet">{t('workshop_opening')}</p>}
+      {open ? <Opened host={host} whole={open} only={only} /> : !failed && <p class="quiet">{t('workshop_opening')}</p>}
     </>
   );
 }
 
-function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: OpenFind }) {
+function Opened({ host, whole, only }: Pick<SheetProps, 'host' | 'only'> & { readonly whole: OpenFind }) {
   const { say, t } = useWords();
+  const taking = useTaking(host, whole, only);
+  const { open } = taking;
   const { find, evaluation, edits, settings, record } = open;
   const { reading, questions, cautions } = evaluation;
   const steps = pickupSteps(reading);
@@ -38,6 +48,7 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
         </a>
         {reading.place && <span class="quiet"> {reading.place.value}</span>}
       </h2>
+      <Taking {...taking} />
       <PriceNow open={open} />
       <p class="no-print">
         <button type="button" data-print onClick={() => print()}>
@@ -67,7 +78,7 @@ function Opened({ host, open }: { readonly host: WorkshopHost; readonly open: Op
             ))}
           </ul>
         )}
-        <SellerMessage evaluation={evaluation} title={find.title} />
+        <SellerMessage evaluation={evaluation} title={find.title} only={taking.taken} />
       </section>
       <section aria-labelledby="check-heading">
         <h2 id="check-heading">{t('pickup_check')}</h2>

@@ -3,6 +3,7 @@ import type { Evaluation } from '../../listing/evaluation.ts';
 import type { Settings } from '../../listing/settings.ts';
 import { fillsOf } from '../fills.ts';
 import type { Need } from '../needs.ts';
+import { partsOf } from '../part.ts';
 import { type PiecePrice, piecePrice } from '../piece-prices.ts';
 import type { Market, Offer, Place, WantedPieces } from './market.ts';
 
@@ -116,10 +117,8 @@ function offersOf(find: ConsideredFind, open: readonly Need[], known: ReadonlySe
       ),
     );
   }
-  if (items.length < 2) return offers;
-  for (const { id, ownPrice } of items) {
-    if (ownPrice === null || ownPrice.value.currency !== settings.currency) continue;
-    offers.push(offer(partId(find.id, id), ownPrice.value.minor, [id], [find.id]));
+  for (const { id, ownPrice } of partsOf(evaluation.reading, settings.currency)) {
+    if (ownPrice !== null) offers.push(offer(partId(find.id, id), ownPrice.value.minor, [id], [find.id]));
   }
   return offers;
 }

@@ -228,6 +228,18 @@ describe('ads left out, of which it is not known at which price they would come 
   });
 });
 
+it('of an ad of which it takes a part the links mean that part, of another all of it', async () => {
+  const parts = away(10, ad('4 x 45 lb olympic plates $120, power rack $900, flat bench $400', null, 'Each priced'));
+  const { finds } = await list([parts, NEAR], null, 6);
+  const row = await shown(`[data-buy="${finds[0]?.id}"]`);
+  expect(row.textContent).toContain('Only this part of the ad: Plates, 45 lb');
+  // What the whole ad is worth says nothing of the plates.
+  expect(row.textContent).not.toContain('Pay no more');
+  const hashes = (of: Element) => [...of.querySelectorAll('a')].map(({ hash }) => hash);
+  expect(hashes(row)).toEqual([`#finds/${finds[0]?.id}?only=plate-1`, `#pickup/${finds[0]?.id}?only=plate-1`]);
+  expect(hashes(await shown(`[data-buy="${finds[1]?.id}"]`))).toEqual([`#finds/${finds[1]?.id}`, `#pickup/${finds[1]?.id}`]);
+});
+
 it('stops and starts again', async () => {
   await list([CHEAP, NEAR, DEAR]);
   await clickOn(await shown('[data-stop]'));

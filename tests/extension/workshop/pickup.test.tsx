@@ -1,5 +1,8 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, it, vi } from 'vitest';
+import { evaluate } from '../../../src/evaluate.ts';
+import { listingFromText } from '../../../src/listing/page-listing.ts';
+import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
 import { STEP_IDS } from '../../../src/pickup/steps.ts';
 import { ad, value } from '../store/making.ts';
 import { clickOn, go, openWorkshop, press, says, setTo, shown } from './open.tsx';
@@ -220,6 +223,75 @@ describe('the sheet', () => {
     await clickOn(await shown('[data-copy=refusal]'));
     expect(copied.mock.calls.at(-1)?.[0]).toMatch(/^Thank you for showing me everything!/);
     vi.unstubAllGlobals();
+  });
+});
+
+const APART = ad('4 x 45 lb olympic plates $120, olympic barbell 7 ft straight $150, flat bench $40', null, 'Each priced');
+const steps = () => [...document.querySelectorAll('[data-step]')].map((step) => step.getAttribute('data-step'));
+
+describe('a part of the ad', () => {
+  it('from the buy list: the sheet is about it, only it is bought, at its price, and all of it taken back', async () => {
+    const { store, finds } = await openWorkshop([APART]);
+    const id = finds[0]?.id ?? '';
+    await go(`#pickup/${id}?only=plate-1`);
+    await shown('[data-taking="plate-1"]');
+    expect(location.hash).toBe(`#pickup/${id}`);
+    expect(steps()).toEqual(['count', 'bore', 'cracks', 'weigh']);
+    const alone = evaluate(listingFromText('4 x 45 lb olympic plates $120'), DEFAULT_SETTINGS).worth.walkAway;
+    expect(call()).toContain(`$${Math.round((alone?.minor ?? 0) / 100)}`);
+    // What is measured goes into the ad, whose price stays what is asked for all of it.
+    await setTo(await field('plate-1.weighed'), '46, 45');
+    await stored({ store, id } as Awaited<ReturnType<typeof sheet>>, (edits) => edits.includes('weighed'));
+    const kept = value(await store.finds.get(id));
+    expect(kept.find.prices.map(({ minor }) => minor)).toEqual([31_000]);
+    expect(kept.find.taking).toEqual(['plate-1']);
+    await clickOn(await shown('[data-bought]'));
+    expect((await field('paid')).value).toBe('120');
+    (await shown<HTMLFormElement>('.bought form')).requestSubmit();
+    await shown('.bought [role=status]', says('Bought for $120'));
+    expect(value(await store.kit.owned.all()).map(({ kind }) => kind)).toEqual(['plate']);
+    expect(value(await store.finds.get(id)).find.paid).toEqual({ minor: 12_000, currency: 'USD' });
+    expect(document.querySelector('[data-taking]')).toBeNull();
+    await clickOn(await shown('[data-take-back]'));
+    await shown('[data-taking="plate-1"]');
+    expect(value(await store.kit.owned.all())).toEqual([]);
+  });
+
+  it('is chosen on the sheet too, holds when it is opened anew, and can be all of it again', async () => {
+    const { store, id } = await sheet(APART);
+    expect(steps()).toContain('bench');
+    await clickOn(await shown('[data-take="bar-1"]'));
+    await clickOn(await shown('[data-take="bench-1"]'));
+    await shown('[data-taking="bar-1 bench-1"]');
+    expect(steps()).not.toContain('weigh');
+    await clickOn(await shown('[data-bought]'));
+    expect((await field('paid')).value).toBe('190');
+    // The sum follows the choice while the form is open.
+    await clickOn(await shown('[data-take="bench-1"]'));
+    expect((await field('paid')).value).toBe('150');
+    await go('#pickup');
+    await go(`#finds/${id}`);
+    await shown('[data-taking="bar-1"]');
+    await clickOn(await shown('[data-bought]'));
+    await shown('[data-for-kit]', says('Goes into your kit: Straight bar.'));
+    await clickOn(await shown('[data-take="all"]'));
+    await shown('[data-for-kit]', says(/Plates.*Flat bench|Plates.*Bench/));
+    expect((await field('paid')).value).toBe('310');
+    expect(value(await store.finds.get(id)).find.taking).toEqual([]);
+  });
+
+  it('the list means all of the ad: what was chosen before goes', async () => {
+    const { store, finds } = await openWorkshop([APART]);
+    const id = finds[0]?.id ?? '';
+    value(await store.finds.update(id, { taking: ['bar-1'] }, 1));
+    await go(`#pickup/${id}?only=`);
+    await shown('[data-taking=""]');
+    expect(steps()).toContain('bench');
+  });
+
+  it('nothing is asked where nothing has a price of its own', async () => {
+    await sheet(LOT);
+    expect(document.querySelector('[data-taking]')).toBeNull();
   });
 });
 
