@@ -2,12 +2,15 @@
 import { askingOf, daysKnown } from '../../src/finds/history.ts';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
+import { fetchedLater } from '../components/fetched-later.tsx';
 import { useWords, type Words } from '../components/speech.ts';
 import type { MetAgain } from '../store/index.ts';
 import { useEdits } from './edits.ts';
 import type { KeepHost } from './keep-host.ts';
 import { priceThen } from './price-then.ts';
 import { useKeep } from './use-keep.ts';
+
+const PostedLine = fetchedLater(async () => (await import('./posted-line.tsx')).PostedLine);
 
 export interface KeepProps {
   readonly host: KeepHost;
@@ -53,6 +56,7 @@ export function Keep({ host, listing, evaluation }: KeepProps) {
         {t('keep_all')}
       </button>
       {failed && <p role="alert">{say(failed)}</p>}
+      <PostedLine listing={listing} seenAt={host.now()} now={host.now()} currency={evaluation.worth.currency} />
     </div>
   );
 }

@@ -56,7 +56,7 @@ function Opened({ host, open, only }: Pick<OneFindProps, 'host' | 'only'> & { re
   // Bought again: what was before is no way back any more.
   useEffect(() => {
     if (find.status === 'bought') undo.forget();
-  }, [find.status]);
+  }, [find.status, find.changedAt]);
   const [unit, setUnit] = useState(session.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi'));
   return (
     <div class="one-find">
@@ -91,7 +91,7 @@ function Opened({ host, open, only }: Pick<OneFindProps, 'host' | 'only'> & { re
         <p>
           <a href={addressOf('pickup', find.id)}>{t('pickup_open')}</a>
         </p>
-        <History find={find} now={host.now()} />
+        <History find={find} listing={session.listing} currency={settings.currency} now={host.now()} />
         <Notes key={find.id} find={find} host={host} />
       </section>
       <div class="one-find-answer">

@@ -64,6 +64,31 @@ describe('keeping an ad', () => {
     expect(text('.keep')).toContain('Kept.');
   });
 
+  test.each([
+    [
+      '4 x 45 lb olympic plates, $150\nListed 3 weeks ago',
+      /^The ad says “Listed 3 weeks ago”: about 21 days on the market by its own word\./,
+    ],
+    [
+      '4 x 45 lb olympic plates, $150\nposted: 1970-04-08',
+      /^The ad says “posted: 1970-04-08”: [23] days on the market by its own word, since Apr/,
+    ],
+  ])('says as a claim since when the ad stands, with the words: %s', async (words, said) => {
+    mount(ready({ text: words }), evaluate, new Map(), null, sweepHost(), keepHost());
+    await vi.waitFor(() => find('[data-posted]'), 10_000);
+    expect(text('[data-posted]')).toMatch(said);
+  });
+
+  test('says nothing of the kind where something was bought then, and shows words as words', async () => {
+    const plates = '4 x 45 lb olympic plates, $150';
+    mount(ready({ text: `${plates}, bought 3 weeks ago` }), evaluate, new Map(), null, sweepHost(), keepHost());
+    await act(async () => void (await import('../../../extension/panel/posted-line.tsx')));
+    expect(document.querySelector('[data-posted]')).toBeNull();
+    mount(ready({ text: `${plates}\n<b>posted 2 days ago</b>` }), evaluate, new Map(), null, sweepHost(), keepHost());
+    await vi.waitFor(() => find('[data-posted]'), 10_000);
+    expect(document.querySelector('[data-posted] b')).toBeNull();
+  });
+
   test('an ad that names no price any more is not said to cost the same', async () => {
     const keeping = keepHost([{ find: KEPT, how: 'words', likeness: 0.9 }]);
     mount(ready({ text: '4 x 45 lb olympic plates, make me an offer' }), evaluate, new Map(), null, sweepHost(), keeping);

@@ -268,6 +268,13 @@ describe('one find', () => {
     throw new Error('never stored');
   });
 
+  it('says since when it stands by its own word, counted from when it was read', async () => {
+    const { finds } = await openWorkshop([ad('4 x 45 lb olympic plates, $150\nListed 3 weeks ago', null, 'Old plates')]);
+    await go(`#finds/${finds[0]?.id}`);
+    // Kept three days ago.
+    await shown('.history [data-posted]', says('“Listed 3 weeks ago”: about 24 days on the market'));
+  });
+
   it('an address that leads nowhere says so', async () => {
     await openWorkshop([CHEAP], '#finds/gone');
     await shown('[role=alert]');

@@ -16,7 +16,7 @@ const LOCALE = 'extension/_locales/en';
 const keysIn = (part: string): string[] => Object.keys(JSON.parse(readFileSync(join(LOCALE, part), 'utf8')));
 const known = new Set(readdirSync(LOCALE).flatMap(keysIn));
 
-const PARTS = ['buy', 'kit', 'workshop', 'finds', 'compare', 'keep', 'pickup', 'weigh', 'message', 'bought', 'part'];
+const PARTS = ['buy', 'kit', 'workshop', 'finds', 'compare', 'keep', 'pickup', 'weigh', 'message', 'bought', 'part', 'posted'];
 const named = [...code.matchAll(new RegExp(`'((?:${PARTS.join('|')})_\\w+)'`, 'g'))].map(([, key = '']) => key);
 const beginnings = [...code.matchAll(new RegExp(`[\`']((?:${PARTS.join('|')})_\\w*_)(?:\\$\\{|')`, 'g'))].map(
   ([, key = '']) => key,
