@@ -6,6 +6,7 @@ import type { ScreenProps } from '../screens.ts';
 import { WithStore } from '../use-store.tsx';
 import { CompareChart } from './chart.tsx';
 import { type Column, useColumns } from './columns.ts';
+import { RemarksOnPaper } from './remarks.tsx';
 import { CompareTable } from './table.tsx';
 import { Verdict } from './verdict.tsx';
 
@@ -48,9 +49,12 @@ function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: rea
       ))}
       {columns.length > 0 && (
         <>
-          <Verdict columns={columns} lots={lots} unit={unit} comparison={comparison} />
-          <CompareChart columns={columns} comparison={comparison} />
+          <div class="compare-top">
+            <Verdict columns={columns} lots={lots} unit={unit} comparison={comparison} />
+            <CompareChart columns={columns} comparison={comparison} />
+          </div>
           <CompareTable columns={columns} lots={lots} unit={unit} open={open} best={comparison.best} />
+          <RemarksOnPaper columns={columns} />
           <button type="button" class="no-print" onClick={() => print()}>
             {t('compare_print')}
           </button>

@@ -6,18 +6,20 @@ import type { NamedNeed } from '../../../src/kit/need-list.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
 import { likelyAndSpan, perWords, poundsIn } from '../../components/figures.ts';
 import { useWords, type Words } from '../../components/speech.ts';
-import { groupFlags } from '../../panel/flags.tsx';
-import { itemName, keyTail } from '../../panel/item-words.ts';
+import { itemName } from '../../panel/item-words.ts';
 import { filledName } from '../kit/thing-words.ts';
 import { addressOf } from '../route.ts';
 import type { Column } from './columns.ts';
 import { milesIn } from './miles-in.ts';
 import { offeredRows, piecesIn } from './offered.ts';
+import { flagLines, letterOf, questionLines } from './remarks.tsx';
 
 interface Row {
   readonly id: string;
   readonly label: string;
   readonly cells: readonly ComponentChildren[];
+  /** On paper it stands below the table instead. */
+  readonly long?: boolean;
 }
 
 function offered(words: Words, columns: readonly Column[]): Row[] {
@@ -80,7 +82,7 @@ function fills(words: Words, columns: readonly Column[], open: readonly NamedNee
 }
 
 function lists(words: Words, columns: readonly Column[]): Row[] {
-  const { say, t } = words;
+  const { t } = words;
   const list = (lines: readonly string[], none: string) =>
     lines.length === 0 ? (
       none
@@ -95,24 +97,14 @@ function lists(words: Words, columns: readonly Column[]): Row[] {
     {
       id: 'flags',
       label: t('compare_flags'),
-      cells: columns.map(({ evaluation: { flags, reading } }) =>
-        list(
-          groupFlags(words, flags, reading.items).map(
-            ({ flag }) => `${t(`panel_weight_of_flag_${keyTail(flag.weight)}`)}: ${say(flag.found ?? flag.says)}`,
-          ),
-          t('compare_no_flags'),
-        ),
-      ),
+      cells: columns.map(({ evaluation }) => list(flagLines(words, evaluation), t('compare_no_flags'))),
+      long: true,
     },
     {
       id: 'questions',
       label: t('compare_questions'),
-      cells: columns.map(({ evaluation }) =>
-        list(
-          evaluation.questions.map(({ says }) => say(says)),
-          t('compare_no_questions'),
-        ),
-      ),
+      cells: columns.map(({ evaluation }) => list(questionLines(words, evaluation), t('compare_no_questions'))),
+      long: true,
     },
   ];
 }
@@ -147,6 +139,7 @@ export function CompareTable({
             <td />
             {columns.map(({ find }, index) => (
               <th key={find.id} scope="col" data-best={index === best || undefined}>
+                <span class="on-paper">{letterOf(index)}: </span>
                 <a href={addressOf('finds', find.id)}>
                   <bdi>{find.title || t('finds_untitled')}</bdi>
                 </a>
@@ -156,8 +149,8 @@ export function CompareTable({
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ id, label, cells }) => (
-            <tr key={id} data-row={id}>
+          {rows.map(({ id, label, cells, long }) => (
+            <tr key={id} data-row={id} class={long ? 'no-print' : undefined}>
               <th scope="row">{label}</th>
               {cells.map((cell, index) => (
                 <td key={columns[index]?.find.id}>{cell}</td>

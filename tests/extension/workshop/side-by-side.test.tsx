@@ -77,3 +77,21 @@ it('lists notes too, so that “none” means none', async () => {
   await side(ad('Olympic barbell, 28 mm shaft, a little surface rust, $150', null, 'Rusty bar'), CHEAP);
   expect(cells('flags')[0]).toMatch(/Note: /);
 });
+
+it('for paper tells each flag and question once, with the letters of its lots', async () => {
+  await side(VAGUE, DEAR, CHEAP);
+  const told = (part: string) =>
+    [...document.querySelectorAll(`[data-remarks=${part}] li`)].map(({ textContent }) => textContent);
+  const cast = told('flags').filter((line) => line?.includes('Cast plates seldom weigh'));
+  expect(cast).toEqual([expect.stringMatching(/^B, C Note: Cast plates/)]);
+  expect(told('questions').some((line) => line?.startsWith('A '))).toBe(true);
+  expect([...document.querySelectorAll('.compare thead .on-paper')].map(({ textContent }) => textContent)).toEqual([
+    'A: ',
+    'B: ',
+    'C: ',
+  ]);
+  // Whatever the table says of them is there.
+  for (const part of ['flags', 'questions'])
+    for (const line of document.querySelectorAll(`[data-row=${part}] li`))
+      expect(told(part).some((one) => one?.endsWith(line.textContent ?? ''))).toBe(true);
+});
