@@ -19,11 +19,14 @@ import { namesOf } from './names.ts';
 import { Others } from './others.tsx';
 import { Progress } from './progress.tsx';
 import { Trips } from './trips.tsx';
-import { leastOf, useBuyList } from './use-buy-list.ts';
+import { leastOf, type Stage, useBuyList } from './use-buy-list.ts';
 import { useKitNeeds } from './use-kit-needs.ts';
 
 const ALL: ListQuery = { order: 'kept', descending: false, from: 0, count: 100_000 };
 const isPast = ({ status }: Find): boolean => status === 'bought' || status === 'gone';
+
+const RESTING: readonly Stage['at'][] = ['done', 'stopped', 'failed'];
+const pendingAt = (at: Stage['at']) => (at === 'rest' ? at : RESTING.includes(at) ? null : 'nearest');
 
 export default function BuyListScreen({ host }: ScreenProps) {
   return (
@@ -91,7 +94,7 @@ function Opened({ host }: Pick<ScreenProps, 'host'>) {
             chosen={found?.kit.chosen ?? []}
             names={names}
             choices={choices}
-            pending={stage.at !== 'done' && stage.at !== 'stopped' && stage.at !== 'failed'}
+            pending={pendingAt(stage.at)}
             askCut={askCut}
             asking={asking}
           />

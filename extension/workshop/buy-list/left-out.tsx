@@ -17,8 +17,8 @@ export interface LeftOutProps {
   readonly chosen: readonly string[];
   readonly names: Names;
   readonly choices: ChoicesMade;
-  /** Prices are still being worked out. */
-  readonly pending: boolean;
+  /** Prices are still being worked out: those of the nearest, or behind the answer all that are left. */
+  readonly pending: 'nearest' | 'rest' | null;
   readonly askCut: (offer: string) => void;
   readonly asking: string | null;
 }
@@ -99,9 +99,9 @@ export function LeftOut({ worked, past, chosen, names, choices, pending, askCut,
         {rest.map((offer, index) => {
           const { find } = offered(offer);
           const part = names.part(offer);
-          const waits = (pending && index < MOST_CUTS) || asking === offer;
+          const waits = pending === 'rest' || (pending === 'nearest' && index < MOST_CUTS) || asking === offer;
           const why = cutWords(words, names.offer(offer)?.price ?? 0, cuts.get(offer), waits, names);
-          const canAsk = !pending && asking === null && !cuts.has(offer) && worked.list.kind !== 'impossible';
+          const canAsk = pending !== 'nearest' && asking === null && !cuts.has(offer) && worked.list.kind !== 'impossible';
           const end = (
             <>
               {canAsk && askFor(offer)}

@@ -9,11 +9,9 @@ export function Progress({ stage, stop, again }: Pick<BuyListState, 'stage' | 's
   const rests = at === 'done' || at === 'stopped' || at === 'failed';
   return (
     <div class="buy-progress no-print" data-stage={at}>
-      <p class="quiet">
-        {at === 'judging' ? t('buy_stage_judging', { seen: stage.seen, all: stage.all }) : t(`buy_stage_${at}`)}
-      </p>
-      {/* Not how many have been judged, which changes all the time. */}
-      <Announcer text={at === 'judging' ? '' : t(`buy_stage_${at}`)} />
+      <p class="quiet">{'seen' in stage ? t(`buy_stage_${at}`, { seen: stage.seen, all: stage.all }) : t(`buy_stage_${at}`)}</p>
+      {/* Not how many are through, which changes all the time. */}
+      <Announcer text={'seen' in stage ? '' : t(`buy_stage_${at}`)} />
       {!rests && (
         <button type="button" data-stop onClick={stop}>
           {t('buy_stop')}

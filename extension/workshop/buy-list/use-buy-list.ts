@@ -15,8 +15,10 @@ import type { Choices } from './choices.ts';
 import type { Solver } from './solver.ts';
 import type { KitNeeds } from './use-kit-needs.ts';
 
-/** Ads left out for which the price is worked out unasked at which they would come in: the nearest. */
+/** Ads left out for which the price at which they would come in belongs to the answer: the nearest. The others' follow behind it. */
 export const MOST_CUTS = 25;
+/** Prices that come one upon the other are shown together, so many ms apart: each time the whole list is drawn. */
+const TOGETHER = 300;
 const MOST_OTHERS = 3;
 
 /** By what lists are compared: where every list is over the budget, by the money that it takes. */
@@ -37,7 +39,7 @@ export interface Worked {
 }
 
 export type Stage =
-  | { readonly at: 'judging'; readonly seen: number; readonly all: number }
+  | { readonly at: 'judging' | 'rest'; readonly seen: number; readonly all: number }
   | { readonly at: 'solving' | 'others' | 'cuts' | 'done' | 'stopped' | 'failed' };
 
 export interface BuyListState {
@@ -46,7 +48,7 @@ export interface BuyListState {
   readonly worked: Worked | null;
   readonly stop: () => void;
   readonly again: () => void;
-  /** Works out at which price an ad that was left out would come in, when everything else is through. */
+  /** Works out at which price an ad that was left out would come in: before all that are not worked out yet. */
   readonly askCut: (offer: string) => void;
   /** The offer for which that is being worked out. */
   readonly asking: string | null;
@@ -76,6 +78,10 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
   const [round, setRound] = useState(0);
   const off = useRef<(() => void) | null>(null);
   const solver = useRef<Solver | null>(null);
+  const [asking, setAsking] = useState<string | null>(null);
+  /** While the rest is being worked out: the one to be put before it. */
+  const first = useRef<string | null>(null);
+  const inRest = stage.at === 'rest';
   const finds = given?.finds ?? NOTHING;
   const { settings, choices, kit } = given ?? {};
   useEffect(() => {
@@ -85,6 +91,7 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
     const isOff = (): boolean => !here;
     const end = () => {
       here = false;
+      setAsking(null);
       // A worker that has nothing to do is kept: loading the solver takes longer than most lists.
       if (solving) solver.current?.stop();
     };
@@ -141,9 +148,41 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
           if (isOff()) return;
           show({ cuts: new Map(now.cuts).set(offer, cut) });
         }
+        await workOutRest(now, show, solve);
       }
       solving = false;
       tell({ at: 'done' });
+    };
+    /** The answer stands: behind it whatever is left, and before that what is asked for. */
+    const workOutRest = async (
+      { made, list, left, cuts }: Worked,
+      show: (more: Partial<Worked>) => void,
+      solve: Solver['solve'],
+    ) => {
+      if (list.kind === 'impossible') return;
+      const rest = left.slice(MOST_CUTS);
+      const all = rest.length;
+      first.current = null;
+      let known = cuts;
+      let shownAt = 0;
+      while (rest.length > 0) {
+        if (performance.now() - shownAt >= TOGETHER) {
+          show({ cuts: known });
+          tell({ at: 'rest', seen: all - rest.length, all });
+          shownAt = performance.now();
+        }
+        const asked: string | null = first.current;
+        const [offer = '']: string[] = rest.splice(asked === null ? 0 : Math.max(0, rest.indexOf(asked)), 1);
+        const cut = await priceCut(made.market, list.kit, offer, solve, leastOf(list));
+        if (isOff()) return;
+        known = new Map(known).set(offer, cut);
+        if (offer !== first.current) continue;
+        first.current = null;
+        show({ cuts: known });
+        setAsking(null);
+      }
+      show({ cuts: known });
+      setAsking(null);
     };
     work().catch((error: unknown) => {
       if (!here) return;
@@ -153,11 +192,14 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
     return end;
   }, [store, finds, kit, settings, choices?.said, choices?.paying, round]);
   useEffect(() => () => solver.current?.stop(), []);
-  const [asking, setAsking] = useState<string | null>(null);
   const askCut = async (offer: string): Promise<void> => {
     if (worked === null || worked.list.kind === 'impossible' || asking !== null) return;
     const { made, list } = worked;
     setAsking(offer);
+    if (inRest) {
+      first.current = offer;
+      return;
+    }
     try {
       solver.current ??= await host.solver();
       const cut = await priceCut(made.market, list.kit, offer, solver.current.solve, leastOf(list));

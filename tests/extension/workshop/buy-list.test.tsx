@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
+import type { WorkshopHost } from '../../../extension/workshop/host.ts';
 import { saveFigures } from '../../../extension/workshop/kit/save.ts';
 import { pounds } from '../../../src/units/mass.ts';
 import { ad, value } from '../store/making.ts';
@@ -20,7 +21,7 @@ const WANTED = ad('WANTED: 45 lb olympic plates, paying $200', null, 'Looking fo
 type Ads = Parameters<typeof openWorkshop>[0];
 
 /** A kit of eight 45s alone: everything else is taken off the list. */
-async function list(ads: Ads, budget: number | null = null, pieces = 8) {
+async function list(ads: Ads, budget: number | null = null, pieces = 8, change: (host: WorkshopHost) => void = () => undefined) {
   const opened = await openWorkshop(ads, '#settings');
   const { store } = opened;
   value(await saveFigures(store, { best: pounds(405), budget }, NOW));
@@ -28,6 +29,7 @@ async function list(ads: Ads, budget: number | null = null, pieces = 8) {
     const is45 = need.id === 'default/plate/45lb';
     value(await store.kit.needs.put({ ...need, pieces: is45 ? pieces : 0, own: true }, NOW));
   }
+  change(opened.host);
   await go('#buy-list');
   return opened;
 }
@@ -188,18 +190,57 @@ describe('ads left out, of which it is not known at which price they would come 
     away(12, ad(`2 x 45 lb olympic plates, cast iron, $${300 + at} for both, pick up in Tarn Edge`, null, `Dear ${at}`)),
   );
 
-  it('are not said to be far from it: it is worked out when asked', async () => {
-    const { finds } = await list([CHEAP, NEAR, ...MANY], null, 6);
-    await done();
-    const unknown = [...document.querySelectorAll<HTMLElement>('[data-left-out]')].filter(says('has not been worked out'));
-    expect(unknown).toHaveLength(MANY.length - 25);
-    const [one] = unknown;
-    const id = one?.dataset.leftOut ?? '';
-    expect(finds.some((find) => find.id === id)).toBe(true);
+  const priced = () => [...document.querySelectorAll('[data-left-out]')].filter(says('comes on the list at')).length;
+
+  /** The list with a solver that waits while so many prices are shown. */
+  async function heldAt(most: number) {
+    const hold = { most };
+    await list([CHEAP, NEAR, ...MANY], null, 6, (host) => {
+      const { solver } = host;
+      const held: typeof solver = async () => {
+        const made = await solver();
+        const solve: typeof made.solve = async (program) => {
+          do await new Promise((resolve) => setTimeout(resolve, 5));
+          while (priced() >= hold.most);
+          return made.solve(program);
+        };
+        return { ...made, solve };
+      };
+      Object.assign(host, { solver: held });
+    });
+    return hold;
+  }
+
+  it('are worked out behind the answer, what is asked for before the others', async () => {
+    const hold = await heldAt(25);
+    await shown('[data-stage=rest]', says('0 of 5'));
+    expect(document.querySelector('[data-headline]')).not.toBeNull();
+    const waiting = [...document.querySelectorAll<HTMLElement>('[data-left-out]')].filter(says('is being worked out'));
+    expect(waiting).toHaveLength(5);
+    const id = waiting.at(-1)?.dataset.leftOut ?? '';
     await clickOn(await shown(`[data-left-out="${id}"] [data-ask-cut]`));
     expect(document.activeElement?.getAttribute('href')).toBe(`#finds/${id}`);
+    hold.most = 27;
     await shown(`[data-left-out="${id}"]`, says('comes on the list at'));
     await shown('[role=status]', says(/Dear \d+: comes on the list at/));
+    expect([...document.querySelectorAll('[data-left-out]')].filter(says('is being worked out')).length).toBeGreaterThan(1);
+    hold.most = Number.POSITIVE_INFINITY;
+    await done();
+    expect(priced()).toBe(30);
+  });
+
+  it('are not said to be far from it when that was stopped: it is worked out when asked', async () => {
+    const hold = await heldAt(25);
+    await shown('[data-stage=rest]');
+    await clickOn(await shown('[data-stop]'));
+    await shown('[data-stage=stopped]');
+    hold.most = Number.POSITIVE_INFINITY;
+    const unknown = [...document.querySelectorAll<HTMLElement>('[data-left-out]')].filter(says('has not been worked out'));
+    expect(unknown).toHaveLength(5);
+    const id = unknown[0]?.dataset.leftOut ?? '';
+    await clickOn(await shown(`[data-left-out="${id}"] [data-ask-cut]`));
+    await shown(`[data-left-out="${id}"]`, says('comes on the list at'));
+    expect(priced()).toBe(26);
   });
 
   it('are not said to fill nothing when it is stopped before', async () => {
