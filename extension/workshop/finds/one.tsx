@@ -11,6 +11,7 @@ import { addressOf } from '../route.ts';
 import { Taking, useTaking } from '../taking.tsx';
 import { useUndo } from '../undo.tsx';
 import { useComplaint, useStore } from '../use-store.tsx';
+import { Adds } from './adds.tsx';
 import { History } from './history.tsx';
 import { Notes } from './notes.tsx';
 import { type OpenFind, useFind } from './use-find.ts';
@@ -91,6 +92,7 @@ function Opened({ host, open, only }: Pick<OneFindProps, 'host' | 'only'> & { re
         <p>
           <a href={addressOf('pickup', find.id)}>{t('pickup_open')}</a>
         </p>
+        {find.status !== 'bought' && <Adds evaluation={evaluation} />}
         <History find={find} listing={session.listing} currency={settings.currency} now={host.now()} />
         <Notes key={find.id} find={find} host={host} />
       </section>

@@ -1,6 +1,7 @@
 import 'fake-indexeddb/auto';
 import { act } from 'preact/test-utils';
 import { describe, expect, it, vi } from 'vitest';
+import type { Find } from '../../../extension/store/index.ts';
 import { pounds } from '../../../src/units/mass.ts';
 import { ad, PLATES, value } from '../store/making.ts';
 import { clickOn, go, openWorkshop, says, setTo, shown } from './open.tsx';
@@ -228,6 +229,60 @@ describe('loads', () => {
     await go('#kit/loads');
     await clickOn(await shown('[data-additions]'));
     await shown('[data-addition]', says(/Heavy.*2 new loads.*Widest gap/s));
+  });
+
+  /** Finds of unlike plates, so that each is reckoned for itself. */
+  const lots = (count: number) =>
+    Array.from({ length: count }, (_, at) => ad(`2 x ${at + 5} lb olympic plates, $20`, null, `Lot ${at}`));
+  const added = () => document.querySelectorAll('[data-addition]').length;
+
+  it('says it of all that help, the best first, and of one on its own page', async () => {
+    const { finds } = await setUp(lots(8));
+    await addOwned('plate', '45', '4');
+    await shown('[data-owned]');
+    await go('#kit/loads');
+    await clickOn(await shown('[data-additions]'));
+    await clickOn(await shown<HTMLElement>('[data-more]', says('Show 3 more, of 3 that are left')));
+    expect(added()).toBe(8);
+    expect(document.querySelector('[data-more]')).toBeNull();
+    expect(document.querySelector('[data-so-far]')).toBeNull();
+    const first = document.querySelector('[data-addition]');
+    await go(`#finds/${first?.getAttribute('data-addition')}`);
+    const said = await shown('[data-adds]');
+    expect(said.textContent).toContain(`you could make ${first?.querySelector('span')?.textContent} that you can’t make now`);
+    expect(finds).toHaveLength(8);
+    // Corrected, it adds nothing: one plate alone goes on neither side.
+    await setTo(await field('plate-1.count'), '1');
+    await shown('[data-adds="0"]', says('add no load'));
+  });
+
+  it('is ended by one press, and what was found stays', async () => {
+    const { store, finds } = await setUp(lots(1));
+    // So many that it takes seconds, for each slice is one find long.
+    const [one] = finds;
+    const rows = Array.from({ length: 3000 }, (_, at) => ({
+      ...(one as Find),
+      id: `lot-${at}`,
+      summary: { ...(one as Find).summary, offers: [{ kind: 'plate' as const, weight: pounds(2 + at / 100), pieces: 2 }] },
+    }));
+    await go('#kit/loads');
+    await shown('[data-additions]');
+    vi.spyOn(store.finds, 'list').mockResolvedValue({ ok: true, value: { rows, total: rows.length } });
+    const real = Date.now;
+    let calls = 0;
+    vi.spyOn(Date, 'now').mockImplementation(() => {
+      calls += 1;
+      return real() + calls * 20;
+    });
+    await clickOn(await shown('[data-additions]'));
+    await shown('[data-so-far]', says(/[1-9]\d* of 3,?000 finds so far/));
+    await clickOn(await shown('[data-stop]'));
+    const said = (await shown('[data-so-far]')).textContent;
+    expect(added()).toBeGreaterThan(0);
+    await act(() => new Promise((resolve) => setTimeout(resolve, 200)));
+    expect(document.querySelector('[data-so-far]')?.textContent).toBe(said);
+    vi.restoreAllMocks();
+    expect(document.querySelector('[data-stop]')).toBeNull();
   });
 });
 
