@@ -1,6 +1,6 @@
 /** The finds of a file among those that are here. */
 import type { Context } from './context.ts';
-import type { FindRow } from './database.ts';
+import type { Database, FindRow } from './database.ts';
 import type { ExportFile } from './file.ts';
 import { nextRevision } from './row-cache.ts';
 import { markRowOf, rowOf } from './rows.ts';
@@ -22,8 +22,22 @@ async function knownTimes(
   }));
 }
 
-/** Finds changed later than here are put; removals later than here are followed, and can be undone like any other. */
-export async function mergeFinds(context: Context, file: ExportFile, done: Counted): Promise<void> {
+/** Asked for at once: while the browser writes one table, the records of the next are made. */
+async function putFinds(db: Database, kept: ExportFile['finds']): Promise<void> {
+  const revision = await nextRevision(db);
+  await Promise.all([
+    db.ads.bulkPut(kept.map(({ ad }) => ad)),
+    db.finds.bulkPut(kept.map(({ find }) => rowOf(find, revision))),
+    db.marks.bulkPut(kept.map(({ ad }) => markRowOf(ad))),
+    db.removed.bulkDelete(kept.map(({ find }) => find.id)),
+  ]);
+}
+
+/**
+ * Finds changed later than here are put; removals later than here are followed, and can be undone like any other. `trying` only counts: written
+ * and taken back, ten thousand finds take as long as bringing them in.
+ */
+export async function mergeFinds(context: Context, file: ExportFile, done: Counted, trying: boolean): Promise<void> {
   const { db } = context;
   const known = await knownTimes(
     context,
@@ -32,18 +46,17 @@ export async function mergeFinds(context: Context, file: ExportFile, done: Count
   const isNewer = ({ find }: ExportFile['finds'][number], at: number): boolean => find.changedAt > (known[at]?.at ?? -1);
   const newer = file.finds.filter(isNewer);
   done.count(newer.length, file.finds.length, file.finds.filter((one, at) => isNewer(one, at) && known[at]?.row).length);
-  const revision = await nextRevision(db);
-  await db.finds.bulkPut(newer.map(({ find }) => rowOf(find, revision)));
-  await db.ads.bulkPut(newer.map(({ ad }) => ad));
-  await db.marks.bulkPut(newer.map(({ ad }) => markRowOf(ad)));
-  await db.removed.bulkDelete(newer.map(({ find }) => find.id));
+  if (!trying) await putFinds(db, newer);
 
+  // Whatever is newer in the file is what is here now.
+  const put = new Map(newer.map(({ find }) => [find.id, find.changedAt]));
   const before = await knownTimes(
     context,
     file.removed.map(({ id }) => id),
   );
-  const gone = file.removed.filter(({ removedAt }, at) => removedAt > (before[at]?.at ?? -1));
+  const gone = file.removed.filter(({ id, removedAt }, at) => removedAt > (put.get(id) ?? before[at]?.at ?? -1));
   done.count(gone.length, file.removed.length, gone.length);
+  if (trying) return;
   await db.removed.bulkPut(gone);
   for (const table of [db.finds, db.ads, db.marks]) await table.bulkDelete(gone.map(({ id }) => id));
 }

@@ -6,7 +6,7 @@ import { sound, soundAd, soundFind } from './checked.ts';
 import { type Context, following, reading, writing } from './context.ts';
 import { copyPlace } from './copy.ts';
 import { findsCsv } from './csv.ts';
-import { NAME, openCopy, openDatabase } from './database.ts';
+import { type Database, NAME, openCopy, openDatabase } from './database.ts';
 import { settle } from './failure.ts';
 import { findsOf } from './finds.ts';
 import {
@@ -94,15 +94,29 @@ function transferLater(context: Context): ReturnType<typeof import('./transfer.t
   };
 }
 
-/** Makes marks of an older way of reading words anew; as a rule there is none. What fails is tried again at the next opening. */
+/**
+ * Makes marks of an older way of reading words anew, and those that are not there, for the second copy has none; as a rule there is neither. What
+ * fails is tried again at the next opening.
+ */
 const renewMarks = (context: Context): Promise<unknown> =>
   writing(context, ['marks', 'ads'], async () => {
     const { db } = context;
-    const stale = await db.marks.where('version').below(MARK_VERSION).primaryKeys();
+    const [old, marks, kept] = await Promise.all([
+      db.marks.where('version').below(MARK_VERSION).primaryKeys(),
+      db.marks.count(),
+      db.ads.count(),
+    ]);
+    const stale = [...old, ...(marks < kept ? await missingMarks(db) : [])];
     if (stale.length === 0) return;
     const ads = (await db.ads.bulkGet(stale)).flatMap((ad) => adSchema.safeParse(ad).data ?? []);
     await db.marks.bulkPut(ads.map(markRowOf));
   });
+
+async function missingMarks(db: Database): Promise<string[]> {
+  const [ads, marks] = await Promise.all([db.ads.toCollection().primaryKeys(), db.marks.toCollection().primaryKeys()]);
+  const there = new Set(marks);
+  return ads.filter((id) => !there.has(id));
+}
 
 /** Reads every record; the reading sets aside what is damaged. */
 async function checkAll(context: Context) {

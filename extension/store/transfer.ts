@@ -84,7 +84,7 @@ export interface Counted {
   readonly count: (changed: number, all: number, replaced: number) => void;
 }
 
-async function merge(context: Context, file: ExportFile): Promise<Imported> {
+async function merge(context: Context, file: ExportFile, trying = false): Promise<Imported> {
   let [added, replaced, kept] = [0, 0, 0];
   const done: Counted = {
     count: (changed, all, over) => {
@@ -94,7 +94,7 @@ async function merge(context: Context, file: ExportFile): Promise<Imported> {
     },
   };
   await mergeTombs(context, file);
-  await mergeFinds(context, file, done);
+  await mergeFinds(context, file, done, trying);
   await mergeShelf(context, file, done);
   const { aside } = context.db;
   const known = await aside.bulkGet(file.setAside.map(({ id }) => id));
@@ -102,11 +102,11 @@ async function merge(context: Context, file: ExportFile): Promise<Imported> {
   return { added, replaced, kept };
 }
 
-/** Merges and takes it all back: what is told is what importing does. Resolves when the transaction is gone. */
+/** Merges, finds only as far as to count them, and takes it all back: what is told is what importing does. Resolves when the transaction is gone. */
 async function tryMerge({ db, ...rest }: Context, file: ExportFile): Promise<Imported> {
   const imported: Imported[] = [];
   const tried = db.transaction('rw', db.tables, async (transaction) => {
-    imported.push(await merge({ db, ...rest }, file));
+    imported.push(await merge({ db, ...rest }, file, true));
     transaction.abort();
   });
   await tried.catch((error: unknown) => {

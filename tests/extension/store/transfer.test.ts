@@ -2,7 +2,7 @@
 /** Everything out as a file and in again. */
 import 'fake-indexeddb/auto';
 import { parse } from 'papaparse';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import strings from '../../../extension/_locales/en/store.json' with { type: 'json' };
 import { harmless } from '../../../extension/store/csv.ts';
 import { badFileMessage, type Store } from '../../../extension/store/index.ts';
@@ -48,6 +48,51 @@ describe('an export', () => {
     const before = await exported(store);
     for (const _ of [1, 2]) expect(value(await store.importAll(file))).toMatchObject({ added: 0, replaced: 0 });
     expect(await exported(store)).toEqual(before);
+  });
+});
+
+describe('what a preview tells', () => {
+  /** A file that holds one id as a find and as a removal, each later than the other in turn, beside deletions and what is here. */
+  it('is what importing then does, whichever of both sides is later, and nothing is written for it', async () => {
+    await fill();
+    const [find] = value(await store.finds.list(ALL)).rows;
+    const file = await exported(store);
+    const [kept] = file.finds;
+    const at = find?.changedAt ?? 0;
+    const as = (id: string, changedAt: number) => ({ find: { ...kept.find, id, changedAt }, ad: { ...kept.ad, id } });
+    const gone = (id: string, changedAt: number, removedAt: number) => ({
+      ...as(id, changedAt),
+      id,
+      token: `t-${id}`,
+      removedAt,
+    });
+    file.finds = [as('a', 50), as('b', 50), as('c', 50), as(kept.find.id, at + 5), as('d', 50)];
+    file.removed = [...file.removed, gone('a', 40, 60), gone('b', 40, 45), gone('e', 40, 45), gone(kept.find.id, at, at + 9)];
+    file.tombs = [...file.tombs, { id: 'finds/c', at: 70 }, { id: 'finds/d', at: 10 }, { id: 'needs/rack', at: 99 }];
+    const text = JSON.stringify(file);
+    const before = await exported(store);
+    const told = value(await store.previewImport(text));
+    expect(await exported(store)).toEqual(before);
+    const done = value(await store.importAll(text));
+    expect(told).toMatchObject(done);
+    expect(done.added).toBeGreaterThan(0);
+    expect(done.replaced).toBeGreaterThan(0);
+    expect(
+      value(await store.finds.list(ALL))
+        .rows.map(({ id }) => id)
+        .sort(),
+    ).toEqual(['b', 'd']);
+    expect(value(await store.previewImport(text))).toMatchObject({ added: 0, replaced: 0 });
+  });
+
+  it('takes no writing of finds', async () => {
+    await fill();
+    const text = value(await store.exportAll(9));
+    const put = vi.spyOn(IDBObjectStore.prototype, 'put');
+    value(await (await freshStore()).previewImport(text));
+    const tables = put.mock.contexts.map((table) => (table as IDBObjectStore).name);
+    put.mockRestore();
+    expect(tables.filter((name) => ['finds', 'ads', 'marks', 'removed'].includes(name))).toEqual([]);
   });
 });
 
