@@ -67,9 +67,11 @@ it('says so when a screen can not be fetched', async () => {
 });
 
 it('addresses and routes are each other’s reverse', () => {
-  for (const [screen, rest] of [
-    ['finds', ''],
-    ['pickup', 'ab/cd'],
+  for (const [screen, rest, only] of [
+    ['finds', '', null],
+    ['pickup', 'ab/cd', null],
+    ['pickup', 'ab/cd', []],
+    ['pickup', 'ab', ['plate-1', 'added-2']],
   ] as const)
-    expect(routeOf(addressOf(screen, rest))).toEqual({ screen, rest });
+    expect(routeOf(addressOf(screen, rest, only))).toEqual({ screen, rest, only });
 });
