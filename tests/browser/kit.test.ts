@@ -170,7 +170,7 @@ test.each(['a4', 'letter'] as const)(
     await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: 'light' }]);
     // What each would fill of what the kit lacks is a row too.
     await open('kit', '[data-path=best]');
-    if (await page.$('[data-set-up]')) await typeInto('[data-path=best]', '405');
+    await (await page.$('[data-set-up]'))?.click();
     await page.waitForSelector('[data-need]');
     await open(`side-by-side/${ids.join()}`, '[data-row=questions]');
     await page.waitForSelector('[data-row=fills]');
