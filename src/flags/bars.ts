@@ -1,4 +1,4 @@
-import { doubtfulBow, type Item } from '../listing/reading.ts';
+import { doubtfulBow, type Item, OF_ONE_PIECE } from '../listing/reading.ts';
 import { stiffnessAgainst } from '../mechanics/beam.ts';
 import { barWeightBounds } from '../mechanics/steel.ts';
 import { isWideSleeve, sleevesOf } from '../price/fit.ts';
@@ -90,12 +90,18 @@ const shortBar: ItemRule = {
   },
 };
 
+/** Of several bars the ad may speak of one: the others are not bent by that. */
 const bent: ItemRule = {
   id: 'bent',
   kinds: ALL_BARS,
   weight: 'deal-breaker',
   source: 'common-practice',
-  test: onCondition('bent'),
+  test(item) {
+    const fact = stated(item, 'bent');
+    if (fact === null) return null;
+    const { evidence } = fact;
+    return fact.rule === OF_ONE_PIECE ? { weight: 'caution', says: 'flag_bent_piece', evidence } : { evidence };
+  },
 };
 
 /** Measured, and neither: it may be within what can be used, or turn under load. */

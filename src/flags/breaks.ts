@@ -48,27 +48,31 @@ const onPiece =
     return isOfCasing(reading, evidence) ? { weight: 'caution', says: `flag_${id}_casing`, evidence } : { evidence };
   };
 
+/** Of several the ad may speak of one: that one is scrap, the others are not. */
+const onOneOf =
+  (id: string) =>
+  (item: Item, context: Pick<Context, 'reading'>): Finding | null => {
+    const found = onPiece(id)(item, context);
+    const ofOne = stated(item, 'cracked')?.rule === OF_ONE_PIECE;
+    return found === null || found.weight !== undefined || !ofOne
+      ? found
+      : { ...found, weight: 'caution', says: `flag_${id}_piece` };
+  };
+
 const crackedBar: ItemRule = {
   id: 'cracked-bar',
   kinds: ['bar', 'curl-bar', 'hex-bar'],
   weight: 'deal-breaker',
   source: 'common-practice',
-  test: onPiece('cracked_bar'),
+  test: onOneOf('cracked_bar'),
 };
 
-/** Of several the ad may speak of one: that one is scrap, the others are not. */
 const crackedWeight: ItemRule = {
   id: 'cracked-weight',
   kinds: ['dumbbell', 'kettlebell'],
   weight: 'deal-breaker',
   source: 'common-practice',
-  test(item, context) {
-    const found = onPiece('cracked_weight')(item, context);
-    const ofOne = stated(item, 'cracked')?.rule === OF_ONE_PIECE;
-    return found === null || found.weight !== undefined || !ofOne
-      ? found
-      : { ...found, weight: 'caution', says: 'flag_cracked_weight_piece' };
-  },
+  test: onOneOf('cracked_weight'),
 };
 
 /** What a buyer finds at the door: the head moves on the handle. */

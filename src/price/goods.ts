@@ -54,11 +54,11 @@ const looseFactor = (plate: PlateWeight | null, settings: Settings): number => {
 /** A bar too short for a rack is worth a part of a full one; an assumption. */
 const SHORT_BAR_FACTOR = 0.4;
 
-/** What is left of several where the ad says that one of them is cracked. Plates are counted by usable.ts. */
+/** What is left of several where the ad says that one of them is cracked or bent. Plates are counted by usable.ts. */
 function soundShare({ count, conditions }: Item): number {
   const pieces = count?.value ?? 1;
-  const cracked = conditions.some(({ value, rule }) => value === 'cracked' && rule === OF_ONE_PIECE);
-  return cracked && pieces > 1 ? (pieces - 1) / pieces : 1;
+  const ofOne = conditions.some(({ value, rule }) => (value === 'cracked' || value === 'bent') && rule === OF_ONE_PIECE);
+  return ofOne && pieces > 1 ? (pieces - 1) / pieces : 1;
 }
 
 /** What is on offer of an item, in pounds or pieces; null where the ad doesn't say enough. Of plates, what is usable. */

@@ -7,8 +7,12 @@ import { foldPhrase } from '../text/fold.ts';
 export type CueName =
   /** "Bar has rust, the plates don't": says of other goods that they are not so, or are so too. */
   | 'not-so'
+  | 'is-fine'
   | 'is-so'
   | 'so-too'
+  /** The same before the goods: "as does the bar", "but not the bar". */
+  | 'so-too-of'
+  | 'not-so-of'
   /** "All rusty except the bar". */
   | 'except'
   | 'both-goods'
@@ -43,6 +47,8 @@ export type CueName =
   | 'any'
   /** Words among which one speaks of the whole lot. */
   | 'whole-lot'
+  /** Words that leave nothing of the ad out: "$500 for everything". */
+  | 'of-everything'
   /** "300 for everything". */
   | 'priced-for-all'
   | 'before-price-of-all'
@@ -83,6 +89,17 @@ export type CueName =
   | 'sells'
   | 'keeps'
   | 'part-with'
+  /** Parts of goods and what they do: "the paint is flaking off". */
+  | 'coat'
+  | 'comes-off'
+  | 'cover'
+  | 'comes-apart'
+  | 'hub'
+  | 'comes-loose'
+  | 'turning'
+  | 'turns'
+  | 'sticks'
+  | 'hardly'
   | 'plural'
   | 'others'
   /** "A 45 has a chip": the verb within a condition. */

@@ -7,6 +7,7 @@ import type { Finding } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Term } from '../text/terms.ts';
 import { isNewness } from './newness.ts';
+import { readPartedConditions } from './parted-conditions.ts';
 
 /** How many tokens before a word a denial still reaches it ("no sign of rust", "has never been left outside"). */
 const REACH = 5;
@@ -109,6 +110,28 @@ const namesKind = (scan: Scan, at: number, condition: Condition): boolean =>
   /^(?:[mC]|n[uh]){0,3}k/.test(scan.plain.slice(at + 1, at + 6)) &&
   scan.plain[at - 1] !== 'C';
 
+/** How far a part of the body stands from what befell it, before and behind. */
+const BODY_BEFORE = 5;
+const BODY_BEHIND = 3;
+
+/** "My back is broken", "broke my wrist": of the seller, and of no goods. */
+function isOfBody(scan: Scan, at: number): boolean {
+  if (!scan.senses.has('body')) return false;
+  for (
+    let i = at - 1;
+    i >= at - BODY_BEFORE && scan.clause[i] === scan.clause[at] && !',;kM'.includes(scan.plain[i] ?? 'l');
+    i -= 1
+  )
+    if (senseAt(scan, i) === 'body') return true;
+  for (
+    let i = at + 1;
+    i <= at + BODY_BEHIND && scan.clause[i] === scan.clause[at] && !',;kM'.includes(scan.plain[i] ?? 'l');
+    i += 1
+  )
+    if (senseAt(scan, i) === 'body') return true;
+  return false;
+}
+
 /** How far behind "bent" it may say that it was made so. */
 const DESIGN_REACH = 8;
 
@@ -122,12 +145,12 @@ function isByDesign(scan: Scan, at: number, condition: Condition): boolean {
 }
 
 /** How far behind a condition other goods may be likened to its own, in tokens. */
-const ECHO = 20;
+const ECHO = 30;
 /** Most words that say so. */
 const SAYS = 5;
 
 /** What the words behind goods, up to the next mark, say of them: that they are not so, that they are so after all, or that they are so too. */
-function likened(scan: Scan, at: number): 'not-so' | 'is-so' | 'so-too' | null {
+function likened(scan: Scan, at: number, clause: number | undefined): 'not-so' | 'is-so' | 'so-too' | null {
   let end = at + 1;
   while (end - at <= SAYS && !',.;:()!lcM'.includes(scan.plain[end] ?? 'l') && senseAt(scan, end) !== 'turn') end += 1;
   if (end === at + 1 || end - at > SAYS) return null;
@@ -135,7 +158,31 @@ function likened(scan: Scan, at: number): 'not-so' | 'is-so' | 'so-too' | null {
     .slice(at + 1, end)
     .map(({ text }) => text)
     .join(' ');
+  // "Bench is good" in a sentence of its own tells nothing of the rust before it.
+  if (scan.clause[at] === clause && scan.language.cues['is-fine'].is(said)) return 'not-so';
   return (['not-so', 'is-so', 'so-too'] as const).find((cue) => scan.language.cues[cue].is(said)) ?? null;
+}
+
+/** The same by the words right before the goods: "as does the bar", "nothing on the bar", "but not the bar". */
+function likenedBefore(scan: Scan, at: number): 'not-so' | 'so-too' | null {
+  let end = at;
+  while ('amC'.includes(scan.plain[end - 1] ?? 'l')) end -= 1;
+  for (
+    let from = end - 1;
+    from >= end - SAYS && scan.clause[from] === scan.clause[at] && !',;.(M'.includes(scan.plain[from] ?? 'l');
+    from -= 1
+  ) {
+    if (senseAt(scan, from) === 'turn') break;
+    const before = scan.plain[from - 1] ?? 'l';
+    if (!',;.c(-l'.includes(before) && senseAt(scan, from - 1) !== 'turn' && scan.clause[from - 1] === scan.clause[at]) continue;
+    const said = scan.tokens
+      .slice(from, end)
+      .map(({ text }) => text)
+      .join(' ');
+    if (scan.language.cues['so-too-of'].is(said)) return 'so-too';
+    if (scan.language.cues['not-so-of'].is(said)) return 'not-so';
+  }
+  return null;
 }
 
 /** "Bar has light rust, plates don't", "no rust on the bar but the plates have some": said of other goods by how they differ from the last. */
@@ -150,7 +197,7 @@ function readEchoes(scan: Scan, found: readonly Finding[]): Finding[] {
       const letter = scan.plain[at] ?? '_';
       if (',.;c(-l'.includes(letter) || senseAt(scan, at) === 'turn') parted = true;
       if (!parted || !'ks'.includes(letter) || (scan.clause[at] ?? 0) - (scan.clause[last.to] ?? 0) > 1) continue;
-      const said = likened(scan, at);
+      const said = likened(scan, at, scan.clause[last.to]) ?? likenedBefore(scan, at);
       if (said === null) continue;
       const denied = last.rule === 'condition-denied';
       const condition =
@@ -171,6 +218,7 @@ export function readConditions(scan: Scan): Finding[] {
     const kept = place ? keptBefore(scan, at) : null;
     if (place && kept === null) return;
     if (namesKind(scan, at, term.condition) || !isNewness(scan, at) || isByDesign(scan, at, term.condition)) return;
+    if (isOfBody(scan, at)) return;
     const { denied, hearsay, unsure } = denialOf(scan, kept ?? at);
     if (unsure) return;
     const rust = term.sense?.endsWith('rust') === true;
@@ -181,5 +229,5 @@ export function readConditions(scan: Scan): Finding[] {
     const rule = denied ? 'condition-denied' : place ? 'kept-at' : 'condition';
     found.push({ rule, condition, from: at, to: at, ...(kept === null ? {} : { from: kept }), ...(hearsay ? { hearsay } : {}) });
   });
-  return [...found, ...readEchoes(scan, found)];
+  return [...found, ...readEchoes(scan, found), ...readPartedConditions(scan)];
 }

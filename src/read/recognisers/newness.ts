@@ -1,4 +1,5 @@
 /** Whether "new" speaks of the goods: not what they cost new, were bought as, or something else that is new. */
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 
 /** How far a price or a word of its past reaches ("paid $450 for it brand new"). */
@@ -12,6 +13,8 @@ export function isNewness(scan: Scan, at: number): boolean {
   const behind = scan.plain.slice(at + 1, at + 8);
   // "One handle flaked, the other handle mint": of a part.
   if (scan.tokens[at - 1]?.term?.sense === 'handle') return false;
+  // "Brand new these are $600": what they cost new.
+  if (/^[az]{1,4}U?(?:\$?n|i)/.test(behind) && says(scan, at + 1, 'them')) return false;
   if (scan.plain[at + 1] === 'C' || /^[:=-]?\$?n?\$/.test(behind)) return false;
   for (let i = at - 1; i >= Math.max(0, at - REACH) && scan.clause[i] === scan.clause[at]; i -= 1) {
     const letter = scan.plain[i] ?? 'l';
@@ -22,5 +25,5 @@ export function isNewness(scan: Scan, at: number): boolean {
   if (term.sense !== 'new') return true;
   // "new olympic bar", "new 45s", "Condition: new", "new, in the box"; not "a new one", "new in 2018".
   if (/^[mC]{0,3}k|^[mC]{0,2}n?[uhx(]|^ns/.test(behind)) return !/[Ez]a$|w$/.test(before);
-  return /^[:.,;l)(!]|^$/.test(behind) && !/[an$uM_w]$/.test(before);
+  return (/^[:.,;l)(!]|^$/.test(behind) || says(scan, at + 1, 'except')) && !/[an$uM_w]$/.test(before);
 }

@@ -134,9 +134,26 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
     price.whole = true;
     return 'all';
   }
+  const counted = countedBefore(scan, price.from);
+  if (counted !== null && (previous !== undefined || next !== undefined)) {
+    price.whole = !scan.plain.slice(counted, price.from).includes('k');
+    return 'all';
+  }
   const noun = /^[ra/][mC]{0,3}k/.exec(behind);
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
+}
+
+/** "Take both sets for $220", "all three pieces $350", "all 45s for $160": where the words that take goods together begin, which the price stands right behind. */
+function countedBefore(scan: Scan, before: number): number | null {
+  let at = before - 1;
+  while (at >= before - 2 && /[w:=-]/.test(scan.plain[at] ?? 'l')) at -= 1;
+  for (const last = at; at > last - 7 && 'tkjzmCoad&nuhs'.includes(scan.plain[at] ?? 'l'); at -= 1) {
+    if (!says(scan, at, 'both') && !says(scan, at, 'all')) continue;
+    const opens = at === 0 || scan.clause[at - 1] !== scan.clause[at] || '.,;:()cAlM'.includes(scan.letters[at - 1] ?? 'l');
+    return at < last && (opens || says(scan, at - 1, 'or')) ? at : null;
+  }
+  return null;
 }
 
 /** "I pay 40 cents a pound for old weights": what the seller gives, and nothing that he asks. */

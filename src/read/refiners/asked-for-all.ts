@@ -1,4 +1,5 @@
 /** A price for everything: "$200 takes it all", "package $700"; the cheapest of several stands, and a unit price beside it is kept. */
+import type { Kind } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
 import { says, saysWithin } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
@@ -22,9 +23,22 @@ function partial(scan: Scan, price: Price, covers: readonly Cover[], live: reado
   );
 }
 
+/** How far behind a price the condition begins that it holds under, in tokens. */
+const CONDITION_REACH = 6;
+
 /** How many pieces a price is for: "two for $90"; null where it does not say. */
 const piecesFor = (scan: Scan, price: Price): number | null =>
   price.from >= 2 && /[nd]w/.test(scan.plain.slice(price.from - 2, price.from)) ? valueAt(scan, price.from - 2) : null;
+
+/** "$250 for everything, $225 for everything if picked up this weekend", "$200 for all without the bench": not what is asked of everybody for all. */
+function isOnCondition(scan: Scan, { to }: Price): boolean {
+  const clause = scan.clause[to];
+  for (let at = to + 1; at <= to + CONDITION_REACH && scan.clause[at] === clause && scan.letters[at] !== 'M'; at += 1) {
+    const sense = scan.tokens[at]?.term?.sense;
+    if (sense === 'unknown' || sense === 'be-gone' || /^[NQ]a?[mC]{0,2}[nk]/.test(scan.plain.slice(at, at + 5))) return true;
+  }
+  return false;
+}
 
 /** "2 for $90, all 4 for $160", "2 for $80, 4 for $150": the first is for fewer pieces than there are, where another is for all of them. */
 function withoutSome(scan: Scan, forAll: readonly Cover[], live: readonly Draft[]): readonly Cover[] {
@@ -34,7 +48,7 @@ function withoutSome(scan: Scan, forAll: readonly Cover[], live: readonly Draft[
     const told = piecesFor(scan, price);
     return told !== null && told < pieces;
   };
-  const whole = forAll.filter((cover) => !isSome(cover));
+  const whole = forAll.filter((cover) => !isSome(cover) && !isOnCondition(scan, cover.price));
   return whole.length > 0 ? whole : forAll;
 }
 
@@ -62,16 +76,22 @@ function isForBoth(scan: Scan, price: Price, covers: readonly Cover[]): boolean 
   const both = saysWithin(scan, price.from - 3, price.to + 4, 'both');
   const own = covers.filter((cover) => cover.price !== price && cover.drafts.length === 1 && cover.price.role === 'asking');
   const line = scan.tokens[price.from]?.line;
+  // "Dumbbells $30, bench $40, both bars $50": those bars, and neither of the others.
+  const noun = scan.tokens.slice(Math.max(0, price.from - 3), price.from).find(({ term }) => term?.kind)?.term?.kind;
+  const named = (kind: Kind): boolean => noun === undefined || kind === noun || (kind.endsWith('bar') && noun.endsWith('bar'));
+  if (!own.every(({ drafts }) => drafts.every(({ kind }) => named(kind)))) return false;
   return both && own.length === 2 && covers.length <= 4 && own.every((cover) => scan.tokens[cover.price.from]?.line === line);
 }
 
-export function askedForAll({ scan, asks, distinct, covers, live, perWeight, weight, items }: Sums): Asked | null {
+export function askedForAll({ scan, asks, distinct, covers, live, perWeight, weight, items, parts }: Sums): Asked | null {
   // "Would take $400 for all today" beside an asking price is room to haggle; beside prices of single goods it is the price for all.
   const asked = (price: Price): boolean => price.role === 'all' && !isConcession(scan, price);
   const singly = items?.header === null && items.covers.filter(({ price }) => !price.role.startsWith('per-')).length > 1;
   const lot = !singly || asks.some(asked);
   const haggled = (price: Price): boolean => asks.length > 1 && lot && isConcession(scan, price);
-  const wholes = covers.filter(({ price }) => price.role === 'all' && !haggled(price) && !partial(scan, price, covers, live));
+  const wholes = covers.filter(
+    ({ price }) => price.role === 'all' && !parts.has(price) && !haggled(price) && !partial(scan, price, covers, live),
+  );
   const forAll = withoutSome(scan, wholes, live);
   const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price;
   if (!lowest) return null;

@@ -49,6 +49,8 @@ export interface Sums {
   readonly perWeight: Price | null;
   readonly weight: { readonly pounds: number; readonly stated: boolean } | null;
   readonly items: Itemised | null;
+  /** Prices for all of some of the goods. */
+  readonly parts: ReadonlySet<Price>;
 }
 
 /** Weight in pounds of what a price per pound covers, or null. */

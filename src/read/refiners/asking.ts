@@ -12,6 +12,7 @@ import { looseMoney } from './loose-money.ts';
 import { type Cover, coverPrices } from './own-prices.ts';
 import { goodsOfPart, isConcession, isForPart, isForPartBehind, isForThoseOnly, isFree, isUpdated } from './price-words.ts';
 import { rateForAll } from './rate-tiers.ts';
+import { scopesOfAll } from './scope-of-all.ts';
 import { settleTitlePrice } from './title-price.ts';
 
 const UNIT_ROLES = ['per-pound', 'per-kilogram', 'each', 'pair'] as const;
@@ -31,16 +32,16 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   );
   const priced = usable.filter((price) => !placeholders.includes(price));
   // "I'd sell just the plates for $900" is a choice beside the price of all.
-  const parts = priced.filter(
+  const choices = priced.filter(
     (price) =>
       (price.role === 'asking' && (isForPart(scan, price) || isForPartBehind(scan, price))) || isForThoseOnly(scan, price),
   );
-  const dearer = priced.some((price) => !parts.includes(price) && parts.every((part) => part.amount < price.amount));
-  const whole = dearer ? priced.filter((price) => !parts.includes(price)) : priced;
+  const dearer = priced.some((price) => !choices.includes(price) && choices.every((part) => part.amount < price.amount));
+  const whole = dearer ? priced.filter((price) => !choices.includes(price)) : priced;
   // "Just the rack for $300" is what the rack costs alone.
-  if (dearer && parts.length > 0)
+  if (dearer && choices.length > 0)
     setOwnPrices(
-      coverPrices(scan, parts, drafts)
+      coverPrices(scan, choices, drafts)
         .filter(({ price }) => price.role === 'asking')
         .map((cover) => {
           const named = goodsOfPart(scan, cover.price, drafts);
@@ -55,7 +56,8 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const byDefault = prices.some(({ role }) => role === 'default');
   if (asks.length === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
   if (asks.length === 0 && !byDefault) return { ...NOTHING, placeholder: placeholders.length > 0 };
-  const covers = coverRest(scan, [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)], live);
+  const told = coverRest(scan, [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)], live);
+  const { covers, parts, perhaps } = scopesOfAll(scan, told, live);
   const distinct = asks.filter(
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
   );
@@ -67,7 +69,7 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const perWeight =
     (all ? null : tier) ?? weighed.findLast((price) => price.from >= 0 && isUpdated(scan, price)) ?? weighed[0] ?? null;
   const items = itemised(scan, covers, live);
-  const sums: Sums = { scan, asks, distinct, covers, live, totals, weighed, perWeight, weight, items };
+  const sums: Sums = { scan, asks, distinct, covers, live, totals, weighed, perWeight, weight, items, parts };
   if (title.lot && items) {
     setOwnPrices(
       items.covers.filter(({ price }) => price !== title.lot),
@@ -76,7 +78,8 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     return { ...NOTHING, amount: title.lot.amount, basis: 'lot', price: title.lot };
   }
   const asked = askedForAll(sums) ?? askedByGoods(sums) ?? askedByWeight(sums) ?? askedByItem(sums) ?? askedSingly(sums);
-  const settled = title.rival ? { ...asked, rivals: [...asked.rivals, title.rival] } : asked;
+  const rivals = [...asked.rivals, ...perhaps, ...(title.rival ? [title.rival] : [])];
+  const settled = { ...asked, rivals };
   return { ...settled, loose: looseMoney(settled, sums) };
 }
 

@@ -1,10 +1,17 @@
 /** Attaches conditions to the goods they speak of; what is said of some goods comes before what is said of the lot. */
 import { OF_ONE_PIECE } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
-import { BARS, PIECES, STRONGER, vie } from './condition-scopes.ts';
+import { BARS, isOfPiece, PIECES, STRONGER, vie } from './condition-scopes.ts';
 import { type Subject, subjectOfCondition } from './condition-subject.ts';
 import type { Draft } from './draft.ts';
+
+/** What one part of a piece may be beside another, the worse first. */
+const OF_PARTS = [
+  ['seized-sleeves', 'spins'],
+  ['bent', 'straight'],
+] as const;
 
 export function attachConditions(scan: Scan, drafts: readonly Draft[], findings: readonly Finding[]): void {
   const lines = new Set(drafts.flatMap((item) => item.places.map(({ from }) => scan.tokens[from]?.line)));
@@ -20,7 +27,13 @@ export function attachConditions(scan: Scan, drafts: readonly Draft[], findings:
   for (const { finding, subject } of found) if (subject.told) for (const item of subject.drafts) put(scan, item, finding);
   for (const { finding, subject } of found) {
     if (subject.told) continue;
-    const free = subject.drafts.filter((item) => !item.conditions.some(({ value }) => vie(value, finding.condition)));
+    // "One sleeve spins, the other is stuck": the worse of what one sentence says stands.
+    const worse = (known: Draft['conditions'][number]): boolean =>
+      scan.clause[known.to] === scan.clause[finding.from] &&
+      OF_PARTS.some(([strong, weak]) => strong === finding.condition && weak === known.value);
+    const free = subject.drafts.filter(
+      (item) => !item.conditions.some((known) => vie(known.value, finding.condition) && !worse(known)),
+    );
     for (const item of free) put(scan, item, finding);
   }
   for (const item of drafts) {
@@ -62,8 +75,10 @@ const isAlike = (item: Draft, spoken: readonly Draft[]): boolean =>
 function isOfOne(scan: Scan, { from, to }: Finding): boolean {
   for (let i = Math.max(0, from - 6); i <= Math.min(scan.tokens.length - 1, to + 4); i += 1) {
     const token = scan.tokens[i];
-    if (scan.clause[i] === scan.clause[from] && (token?.text === 'one' || (token?.term?.code === 'd' && token.term.value === 1)))
-      return true;
+    if (scan.clause[i] !== scan.clause[from]) continue;
+    if (token?.text === 'one' || (token?.term?.code === 'd' && token.term.value === 1)) return true;
+    // "Eine ist verbogen", where the word is an article too.
+    if (says(scan, i, 'one-of-them') && (says(scan, i + 1, 'has') || i + 1 === from)) return true;
   }
   return false;
 }
@@ -104,7 +119,7 @@ function put(scan: Scan, item: Draft, finding: Finding): void {
   if (finding.condition === 'bent' && !BARS.includes(item.kind) && isOfBar(scan, finding)) return;
   const { from, to, hearsay } = finding;
   const several = (item.count?.value ?? 0) > 1;
-  const rule = several && finding.condition === 'cracked' && isOfOne(scan, finding) ? OF_ONE_PIECE : finding.rule;
+  const rule = several && isOfPiece(finding.condition, item) && isOfOne(scan, finding) ? OF_ONE_PIECE : finding.rule;
   const torn = finding.condition === 'cracked' && item.kind === 'bench' && isOfCover(scan, finding);
   const value = torn ? 'torn' : finding.condition;
   if (item.conditions.some((known) => known.value === value) || (item.material?.value === 'wood' && vie('rust', value))) return;

@@ -14,6 +14,10 @@ const GOODS: readonly Kind[] = [...PIECES, ...BARS, ...FRAMES];
 /** Goods that are not scored take what is said of them, so that it is put on nothing else. */
 const ANY: readonly Kind[] = [...GOODS, 'other'];
 
+/** Faults that make the piece that has them scrap, and leave the others what they are. */
+export const isOfPiece = (condition: Condition, { kind }: { readonly kind: Kind }): boolean =>
+  condition === 'cracked' || (condition === 'bent' && BARS.includes(kind));
+
 const whole: Scope = { told: ANY, lot: GOODS };
 const bars: Scope = { told: [...BARS, 'other'], lot: BARS };
 const frames: Scope = { told: [...FRAMES, 'other'], lot: ['rack', 'stands'] };

@@ -5,7 +5,7 @@
 import type { Kind } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import { says } from '../text/says.ts';
-import type { Scan } from '../text/scan.ts';
+import { type Scan, valueAt } from '../text/scan.ts';
 import { PIECES, SCOPES } from './condition-scopes.ts';
 import type { Draft } from './draft.ts';
 import { clauseAround, holds, namedBy } from './subject.ts';
@@ -57,9 +57,14 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     return false;
   };
 
-  const left = excepted(scan, drafts, from, to);
+  const { left, at: exception } = excepted(scan, drafts, from, to);
+  // "All great except the bench, which has a torn pad": what stands behind the exception is said of it.
+  if (left.length > 0 && exception < speech.from && saysWholeBefore(scan, from, exception)) return of(apt(left));
   if (left.length > 0)
-    return { drafts: apt(drafts).filter((item) => !left.includes(item) && lot.includes(item.kind)), told: true };
+    return {
+      drafts: apt(drafts).filter((item) => !left.includes(item) && lot.includes(item.kind) && !isOver(item, left)),
+      told: true,
+    };
   const said = drafts.filter((item) => item.places.some((place) => place.to >= from && place.from <= to));
   const inClause = apt(said.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
   const ahead = goodsAhead(scan, drafts, said, speech, stop, to, apt);
@@ -79,7 +84,7 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     if (near.length > 0 && !(scan.plain[i] === 'k' && isVague(near)))
       return of(spanned(scan, near, inClause, drafts, from, i, speech, apt));
     const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
-    if (named.length > 0) return of(named);
+    if (named.length > 0) return of([...named, ...joinedTo(scan, drafts, i, from, apt).filter((item) => !named.includes(item))]);
   }
   if (isAttribute(scan, speech)) return of([]);
   const whole = some((at) => isWhole(scan, at));
@@ -118,7 +123,7 @@ function exceptionsOf(scan: Scan): readonly number[] {
 }
 
 /** "Everything rusty except the bar", "all but the bar are rusty": the goods that are left out of what is said of all. */
-function excepted(scan: Scan, drafts: readonly Draft[], from: number, to: number): Draft[] {
+function excepted(scan: Scan, drafts: readonly Draft[], from: number, to: number): { left: readonly Draft[]; at: number } {
   for (const i of exceptionsOf(scan)) {
     if (i < from || i > to) continue;
     const left: Draft[] = [];
@@ -132,11 +137,54 @@ function excepted(scan: Scan, drafts: readonly Draft[], from: number, to: number
       }
       if (!'amkcnsuv,'.includes(scan.plain[at] ?? '_')) break;
       if (scan.plain[at] === 'k') left.push(...namedBy(scan, drafts, at));
-      else left.push(...drafts.filter((item) => item.weight !== null && item.places.some((place) => place.to === at)));
+      else left.push(...sizedAt(scan, drafts, at));
     }
-    return left;
+    return { left, at: i };
   }
-  return [];
+  return { left: [], at: -1 };
+}
+
+/** "All plates … except the 25s": the plain noun is over those that are left out too. */
+const isOver = (item: Draft, left: readonly Draft[]): boolean =>
+  item.weight === null && item.total === null && left.some((other) => other.weight !== null && other.kind === item.kind);
+
+/** Goods of the size that is told up to a token, wherever they are told. */
+function sizedAt(scan: Scan, drafts: readonly Draft[], at: number): Draft[] {
+  const told = drafts.filter((item) => item.weight !== null && item.places.some((place) => place.to === at));
+  // What is left out of something is no goods where it stands: "except the 2.5s".
+  const size = scan.plain[at] === 'n' && 'suhk'.includes(scan.plain[at + 1] ?? 'l') ? valueAt(scan, at) : null;
+  return drafts.filter(
+    (item) =>
+      item.weight !== null &&
+      (item.weight.value === size || told.some((one) => one.kind === item.kind && one.weight?.value === item.weight?.value)),
+  );
+}
+
+/** Whether all goods are spoken of between two tokens. */
+function saysWholeBefore(scan: Scan, from: number, to: number): boolean {
+  for (let i = from; i < to; i += 1) if (isWhole(scan, i)) return true;
+  return false;
+}
+
+/** "Bar and plates have surface rust": the goods that "and" joins to a noun with a verb of several behind it. */
+function joinedTo(
+  scan: Scan,
+  drafts: readonly Draft[],
+  at: number,
+  from: number,
+  apt: (list: readonly Draft[]) => Draft[],
+): Draft[] {
+  if (!says(scan, at + 1, 'plural') && !says(scan, at + 2, 'plural')) return [];
+  const joined: Draft[] = [];
+  let noun = at;
+  for (let joints = 0; joints < 4; joints += 1) {
+    let i = noun - 1;
+    while (i > from && noun - i < 4 && 'amC'.includes(scan.plain[i] ?? '_')) i -= 1;
+    if (scan.plain[i] !== (joints === 0 ? 'c' : ',') || scan.plain[i - 1] !== 'k') break;
+    noun = i - 1;
+    joined.push(...apt(namedBy(scan, drafts, noun)));
+  }
+  return joined;
 }
 
 /** "Rack and bench, both rusty", "bar and plates are all rusty": the goods before the word that takes them together. */
@@ -166,7 +214,11 @@ function groupedBefore(
 function ofSize(scan: Scan, drafts: readonly Draft[], from: number, to: number): Draft[] {
   for (let i = from; i < to; i += 1) {
     const value = scan.plain[i] === 'n' && 'sz%C'.includes(scan.plain[i + 1] ?? 'z') ? scan.tokens[i]?.value : null;
-    const sized = value == null ? [] : drafts.filter(({ weight }) => weight?.value === value);
+    // "Bar and 4x45 have been in the garage" says it of both.
+    const told =
+      says(scan, i + 1, 'plural') &&
+      drafts.some(({ places }) => places.some((place) => place.to === i && scan.plain[place.from - 1] === 'c'));
+    const sized = value == null || told ? [] : drafts.filter(({ weight }) => weight?.value === value);
     if (sized.length > 0) return sized;
   }
   return [];

@@ -1,7 +1,9 @@
 /** Joins drafts that speak of the same goods (a title repeated in the body), and adds up those that are several lots of one size. */
+import { OF_ONE_PIECE } from '../../listing/reading.ts';
 import { inPounds } from '../../units/mass.ts';
 import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
+import { isOfPiece } from './condition-scopes.ts';
 import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
 import { lotAt, lotsOf } from './lots.ts';
@@ -70,6 +72,10 @@ function joinCounts(into: Draft, other: Draft, scan: Scan, lots: readonly number
   else if (differ) into.count = other.count;
 }
 
+/** "Two bars. One bar has a crack": of the one that was told by itself. */
+const ofOne = (side: Draft, fact: Draft['conditions'][number]): Draft['conditions'][number] =>
+  isOfPiece(fact.value, side) ? { ...fact, rule: OF_ONE_PIECE } : fact;
+
 const WEIGHED = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
 
 /** "Olympic bar, 45 lb. Standard bar, bent": goods of two sleeves. */
@@ -124,7 +130,11 @@ export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
       merged.push(item);
       continue;
     }
+    const pieces = [known, item].map((side) => (side.count?.implied ? null : (side.count?.value ?? null)));
     joinCounts(known, item, scan, lots);
+    for (const [index, side] of [known, item].entries())
+      if (pieces[index] === 1 && (known.count?.value ?? 0) > 1)
+        side.conditions = side.conditions.map((fact) => ofOne(side, fact));
     if (item.ownPrice) {
       known.ownPrice = known.ownPrice
         ? { ...known.ownPrice, amount: known.ownPrice.amount + item.ownPrice.amount }

@@ -1,5 +1,6 @@
 /** Clues to whom a word speaks of: goods right ahead, owners of a part, a list before it, what a pronoun stands for, the line of a list. */
 import type { Kind } from '../../listing/reading.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { BARS, PLATES, type Scope } from './condition-scopes.ts';
 import { type Draft, firstToken } from './draft.ts';
@@ -102,6 +103,14 @@ export function bracketed(scan: Scan, inClause: readonly Draft[], speech: Speech
   return behind ? near : [];
 }
 
+/** "Bar and 4x45": nothing but "and" and words of make stand between them. */
+function isJoined(scan: Scan, item: Draft, near: readonly Draft[]): boolean {
+  const starts = near.flatMap(({ places }) => places.map(({ from }) => from));
+  return item.places.some(({ to }) =>
+    starts.some((from) => from > to && from - to < 6 && /^k?[,c][am]{0,3}$/.test(scan.plain.slice(to + 1, from))),
+  );
+}
+
 /** Of goods in a list before the word: the nearest when the word stands right behind it or speaks of one, else all of them. */
 export function spanned(
   scan: Scan,
@@ -119,6 +128,9 @@ export function spanned(
   if (one || pronoun || speech.near) return [...near];
   const before = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from < speech.from));
   const dashed = /^[:-]/.test(between) && scan.plain.slice(from, at).includes(between[0] ?? '-');
+  // "Olympic bar and 4x45 have been in the garage": a verb of several is said of both.
+  const several = says(scan, at + 1, 'plural') && before.some((item) => !near.includes(item) && isJoined(scan, item, near));
+  if (several) return before;
   const beside = dashed || /^\(|^z?[mC]?$|^[zFa]{1,3}$/.test(between) || before.length === 1;
   return beside ? sameList(drafts, near, apt) : before;
 }

@@ -1,6 +1,7 @@
 /** German words of condition. `denied` is what the word means behind "kein" or "nicht"; without it the denied word says nothing. */
 import type { Condition } from '../../../listing/reading.ts';
 import type { Entry, Term } from '../../text/terms.ts';
+import { each } from '../phrases.ts';
 import { adjectives, spelt } from './spelling.ts';
 
 const condition = (words: string, value: Condition, denied?: Condition): Entry => {
@@ -8,21 +9,26 @@ const condition = (words: string, value: Condition, denied?: Condition): Entry =
   return [words, term];
 };
 
-/** A word of degree before each of the words. */
-const degrees = (degree: string, words: string): string =>
-  degree
-    .split('|')
-    .flatMap((one) => words.split('|').map((word) => `${one} ${word}`))
-    .join('|');
-
 const RUST = 'rost|flugrost|rostansatz|rostflecken|rostspuren|roststellen|oberflächenrost|rostflecke|rostpunkte';
 const RUSTY = adjectives('rostig|angerostet|verrostet|korrodiert');
 
 export const CONDITIONS: readonly Entry[] = spelt([
+  // Of the seller, and of no goods.
+  [
+    each(
+      'mein|meine|meinem|meinen|meiner|sein|seine|seinem|ihr|ihre|unser',
+      'rücken|schulter|schultern|knie|knien|hüfte|handgelenk|ellenbogen|arm|bein|fuß|hand|kreuz',
+    ),
+    { code: 'z', sense: 'body' },
+  ],
+  [
+    'bandscheibe|bandscheiben|bandscheibenvorfall|kreuzband|rücken kaputt|knie kaputt|schulter kaputt',
+    { code: 'z', sense: 'body' },
+  ],
   // Things of their own: what is said of them is said of nothing else.
   ['wagen|auto|rad|tisch|schrank|regal|fenster|zaun|schubkarre', { code: 'z', sense: 'thing apart' }],
   condition(
-    `flugrost|rostansatz|rostansätze|rostflecken|rostflecke|rostspuren|rostspur|roststellen|roststelle|rostpunkte|rostpünktchen|oberflächenrost|anflug von rost|spuren von rost|stellen mit rost|patina|${adjectives('angerostet')}|rost ansatz|ansatz von rost|${degrees('leichter|leichten|leichte|leichtem|leicht|etwas|ein wenig|ein bisschen|bisschen|bissl|wenig|kaum|minimal|minimaler|minimale|minimalen|geringer|geringe|geringfügig|oberflächlicher|oberflächlich|oberflächlichen|kleine|kleiner|kleinere|einzelne|vereinzelt|vereinzelte|stellenweise|teilweise|teils|paar', RUST)}|${degrees('leicht|etwas|ein wenig|ein bisschen|bisschen|minimal|oberflächlich|stellenweise|kaum', RUSTY)}`,
+    `flugrost|rostansatz|rostansätze|rostflecken|rostflecke|rostspuren|rostspur|roststellen|roststelle|rostpunkte|rostpünktchen|oberflächenrost|anflug von rost|spuren von rost|stellen mit rost|patina|${adjectives('angerostet')}|rost ansatz|ansatz von rost|${each('leichter|leichten|leichte|leichtem|leicht|etwas|ein wenig|ein bisschen|bisschen|bissl|wenig|kaum|minimal|minimaler|minimale|minimalen|geringer|geringe|geringfügig|oberflächlicher|oberflächlich|oberflächlichen|kleine|kleiner|kleinere|einzelne|vereinzelt|vereinzelte|stellenweise|teilweise|teils|paar', RUST)}|${each('leicht|etwas|ein wenig|ein bisschen|bisschen|minimal|oberflächlich|stellenweise|kaum', RUSTY)}`,
     'rust-light',
     'no-rust',
   ),
@@ -32,7 +38,7 @@ export const CONDITIONS: readonly Entry[] = spelt([
     'no-rust',
   ),
   condition(
-    `${degrees('starker|starken|stark|viel|massiver|massiv|tiefer|tiefen|dicker|schwerer|heftig|schlimm|sehr|ordentlich|richtig|ziemlich|übel|total|komplett|extrem|völlig|durch und durch', `rost|${RUSTY}`)}|lochfraß|rostnarben|rostfraß|durchgerostet|rostet durch|zugerostet|vergammelt|blättert der rost|verrostet stark`,
+    `${each('starker|starken|stark|viel|massiver|massiv|tiefer|tiefen|dicker|schwerer|heftig|schlimm|sehr|ordentlich|richtig|ziemlich|übel|total|komplett|extrem|völlig|durch und durch', `rost|${RUSTY}`)}|lochfraß|rostnarben|rostfraß|durchgerostet|rostet durch|zugerostet|vergammelt|blättert der rost|verrostet stark`,
     'rust-heavy',
     'no-rust',
   ),

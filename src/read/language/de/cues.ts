@@ -3,10 +3,14 @@ import type { CueName } from '../cues.ts';
 
 export const CUES: Readonly<Record<CueName, string>> = {
   'not-so':
-    'nicht|gar nicht|überhaupt nicht|keinen|keine|keins|keines|nein|sind es nicht|ist es nicht|haben keinen|hat keinen|haben keine|hat keine|haben keins|hat keins|sind ok|ist ok|sind gut|ist gut|sind in ordnung|ist in ordnung|nicht so|eher nicht',
+    'nicht|gar nicht|überhaupt nicht|keinen|keine|keins|keines|nein|sind es nicht|ist es nicht|haben keinen|hat keinen|haben keine|hat keine|haben keins|hat keins|nicht so|eher nicht',
+  'is-fine': 'sind ok|ist ok|sind gut|ist gut|sind in ordnung|ist in ordnung|sind top|ist top',
   'is-so':
     'schon|sind es|ist es|haben welchen|hat welchen|haben etwas|hat etwas|haben ein wenig|hat ein wenig|haben ein bisschen|hat ein bisschen|leider schon',
   'so-too': 'auch|ebenfalls|ebenso|genauso|sind es auch|ist es auch|auch nicht|haben auch welchen|hat auch welchen|sind genauso',
+  'so-too-of':
+    'ebenso|ebenso wie|genauso|genauso wie|wie auch|gleiches gilt für|dasselbe gilt für|auch nicht|ebenso wenig|so auch',
+  'not-so-of': 'nicht|aber nicht|nur nicht|nicht aber|nicht an|nichts an|keiner an|keinen an',
   except: 'außer|bis auf|ausgenommen|mit ausnahme von|mit ausnahme der|nur nicht|abgesehen von',
   'belongs-to': 'für|von|vom|aus|für den|für einen|zum|passend für|passend zu',
   'pulled-bar': 'latzugstange|latstange|lat stange|latziehstange|trizepsstange|trizeps stange|ruderstange',
@@ -29,6 +33,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   both: 'beide|beides',
   any: 'jede|jeder|jedes',
   'whole-lot': 'komplett*|zusammen|alles|gesamt*',
+  'of-everything': 'alles|gesamt*|komplettpreis|komplett zusammen|insgesamt',
   'priced-for-all': 'für*|alles|komplett',
   'before-price-of-all': '* für|alle *|alles *|beide *|beides *',
   them: '',
@@ -59,6 +64,19 @@ export const CUES: Readonly<Record<CueName, string>> = {
   sells: 'verkaufe|verkaufe nur|verkaufe aber nur|verkaufen|gebe|biete|trenne mich von',
   keeps: 'behalte|behalten|behalte ich',
   'part-with': 'verkaufe|verkaufen|verkauft|trenne|trennen|teile|teilen|aufteilen|abgeben|gebe|frag|fragen|fragt',
+  coat: 'lack|lackierung|farbe|beschichtung|anstrich',
+  'comes-off':
+    'blättert|blätternd|abgeblättert|platzt|abgeplatzt|abgenutzt|abgerieben|abgegriffen|abgewetzt|löst|gelöst|abgesprungen|fehlt',
+  cover:
+    'polster|polsterung|bezug|kunstleder|leder|sitz|sitzpolster|rückenpolster|rückenlehne|sitzfläche|liegefläche|schaumstoff',
+  'comes-apart':
+    'riss|risse|rissen|gerissen|eingerissen|aufgerissen|kaputt|durchgesessen|aufgeplatzt|geplatzt|loch|löcher|abgewetzt|zerfleddert|beschädigt|löst|geflickt|geklebt|abgeklebt|aufgescheuert|durchgescheuert',
+  hub: 'innenring|stahlring|metallring|buchse|nabe|einsatz|stahlbuchse|metallbuchse|metalleinsatz|stahleinsatz',
+  'comes-loose': 'lose|locker|gelockert|gelöst|herausgefallen|rausgefallen|raus|heraus|löst|wackelt',
+  turning: 'hülse|hülsen|hantelaufnahme|hantelaufnahmen|aufnahmen|aufnahme|lager|enden|endhülsen',
+  turns: 'dreht|drehen|rotieren|rotiert|laufen|läuft',
+  sticks: 'fest|festgefressen|festgerostet|klemmt|klemmen|hakt|haken|schwergängig|blockiert|schwer',
+  hardly: 'kaum|schwer|nur schwer',
   plural: 'sind|haben|beide|alle',
   others: 'andere*|weitere*|zweite*|letzte*|einige',
   has: 'hat*|ist*|sind*|haben*',

@@ -1,8 +1,17 @@
 /** English words by which recognisers and refiners tell whether a condition or material holds, and of what. */
 import type { Entry } from '../../text/terms.ts';
+import { each } from '../phrases.ts';
 
 /** Words around a condition. */
 export const AROUND: readonly Entry[] = [
+  // "My back is broken", "tore his shoulder": whose it is tells it from the back of a bench.
+  [
+    each(
+      "my|his|her|our|my own|my bad|my left|my right|my lower|my old|husband's|wife's|dad's|son's|a bad|bum",
+      'back|knee|knees|shoulder|shoulders|wrist|wrists|hip|hips|ankle|elbow|elbows|arm|arms|leg|legs|foot|neck|hand|hands|heart|spine|body|rotator cuff|tendon|achilles|collarbone|rib|ribs|toe|finger',
+    ),
+    { code: 'z', sense: 'body' },
+  ],
   ['but|though|although|however|yet|otherwise', { code: 'z', sense: 'turn' }],
   ['or', { code: 'z', sense: 'or' }],
   [
@@ -50,7 +59,7 @@ export const PARTS: readonly Entry[] = [
     { code: 'z', part: 'bar' },
   ],
   [
-    'seat|bench pad|bench pads|bench seat|bench upholstery|upholstery|cushion|padding|backrest|back pad|foam|stuffing|seat pad',
+    'seat|bench pad|bench pads|bench seat|bench upholstery|upholstery|cushion|padding|backrest|back pad|foam|stuffing|seat pad|my back pad|my back rest',
     { code: 'z', part: 'bench' },
   ],
   ['pad', { code: 'z', sense: 'sizes', part: 'bench' }],

@@ -5,6 +5,7 @@
  */
 import type { Condition } from '../../../listing/reading.ts';
 import type { Entry, Term } from '../../text/terms.ts';
+import { each } from '../phrases.ts';
 
 const condition = (words: string, value: Condition, denied?: Condition, sense?: string): Entry => {
   const term: Term = { code: 'C', condition: value, ...(denied ? { denied } : {}), ...(sense ? { sense } : {}) };
@@ -17,13 +18,6 @@ const place = (words: string, value: Condition, more: Partial<Term> = {}): Entry
   words,
   { code: 'z', condition: value, ...more },
 ];
-
-/** Each of the words before each of the others. */
-const each = (first: string, second: string): string =>
-  first
-    .split('|')
-    .flatMap((one) => second.split('|').map((other) => `${one} ${other}`))
-    .join('|');
 
 const TURNING = 'bearings|bearing|sleeves|both sleeves|bushings|ends|needle bearings|collars on the bar|sleeve bearings';
 const FREE =
@@ -173,7 +167,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   place('room|garage|bedroom|basement|shed', 'stored-indoors', { sense: 'sizes' }),
   place(
-    'behind the shed|behind the garage|behind the house|behind the barn|beside the shed|outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|lean to|dock|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
+    'my back yard|my back patio|my back porch|my back deck|behind the shed|behind the garage|behind the house|behind the barn|beside the shed|outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|lean to|dock|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
     'stored-outdoors',
     { denied: 'stored-indoors' },
   ),

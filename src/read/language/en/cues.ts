@@ -3,11 +3,16 @@ import type { CueName } from '../cues.ts';
 
 export const CUES: Readonly<Record<CueName, string>> = {
   'not-so':
-    "don't|dont|do not|aren't|arent|are not|isn't|isnt|is not|doesn't|doesnt|does not|not|not so much|not|none|haven't|hasn't|have none|has none|are fine|is fine|are ok|is ok|are okay|is okay|fine|are good|is good|don't have any|dont have any|do not have any|doesn't have any|doesnt have any|does not have any|don't have it|doesn't have it|not at all",
+    "don't|dont|do not|aren't|arent|are not|isn't|isnt|is not|doesn't|doesnt|does not|not|not so much|not|none|haven't|hasn't|have none|has none|don't have any|dont have any|do not have any|doesn't have any|doesnt have any|does not have any|don't have it|doesn't have it|not at all",
+  'is-fine': 'are fine|is fine|are ok|is ok|are okay|is okay|fine|are good|is good|look fine|looks fine|look good|looks good',
   'is-so':
     'do|does|are|is|have|has|have some|has some|have a little|has a little|have a bit|has a bit|have a few|has a few|sure do|sure does',
   'so-too':
-    "too|as well|also|likewise|the same|same|ditto|do too|does too|are too|is too|have too|has too|are the same|is the same|do as well|does as well|are as well|is as well|have it too|has it too|either|aren't either|isn't either|don't either|doesn't either",
+    "too|as well|also|likewise|the same|same|ditto|do too|does too|are too|is too|have too|has too|are the same|is the same|do as well|does as well|are as well|is as well|have it too|has it too|either|aren't either|isn't either|don't either|doesn't either|in the same shape|same shape|in same shape|in the same condition|in same condition|same condition|has the same|have the same|much the same|about the same",
+  'so-too-of':
+    'as does|as do|so does|so do|so is|so are|as is|as are|as has|as have|same with|same for|same on|same goes for|same story with|same story on|same thing with|same thing on|ditto|ditto for|ditto on|likewise|neither do|neither does|neither is|neither are|nor|nor do|nor does|nor is|nor are|nor on',
+  'not-so-of':
+    'not|not on|nothing on|none on|not so much on|not the case with|not so with|no sign on|but none on|nothing wrong with',
   except:
     'except|except for|all except|apart from|other than|all but|everything but|aside from|with the exception of|save for|excluding|bar the|but for',
   'belongs-to': 'off|off of|off a|off an|off my|from|out of|to fit|fits|fit|used on|used in|used for',
@@ -30,9 +35,11 @@ export const CUES: Readonly<Record<CueName, string>> = {
   both: 'both',
   any: 'any',
   'whole-lot': 'all|every*|lot|pile|total|together|altogether|package|bundle|whole|entire',
+  'of-everything':
+    'everything|it all|all of it|every last|every bit|takes all|take all|whole|entire|one price for all|total price|grand total|one buyer|clear me out|clears me out|clean me out|cleans me out|all together|altogether',
   'priced-for-all': 'all in|for*|takes *|all for|as a lot',
   'before-price-of-all': '* for|all *',
-  them: 'it|them|these',
+  them: "it|them|these|they|this|they are|these are|they're",
   'one-more': 'another|an extra|extra|an additional|additional',
   'unit-of-money': 'buck|dollar|quid',
   price: 'price*',
@@ -62,7 +69,20 @@ export const CUES: Readonly<Record<CueName, string>> = {
   keeps: "keeping|i'm keeping|im keeping|keep|i keep|am keeping|holding on to|hanging on to",
   'part-with':
     'sell|sell only|sell just|selling|split|split off|split up|splitting|separate|part with|part out|break|break up|let go|let go of|ask|ask for|ask about',
-  plural: 'are|have|both|all',
+  coat: 'paint|coating|powder coat|powdercoat|enamel|paint job',
+  'comes-off':
+    'flaking|flakes|flaked|flake|peeling|peels|peeled|chipping|chips|chipped|worn|wearing|wore|rubbed|rubbing|missing|coming|comes|came|gone|nicked',
+  cover:
+    'vinyl|upholstery|pad|pads|padding|seat|seats|cushion|cushions|foam|leather|pleather|backrest|back pad|bench pad|seat pad|cover|fabric',
+  'comes-apart':
+    'rip|rips|ripped|ripping|tear|tears|tore|torn|split|splits|splitting|crumbling|crumbles|peeling|peels|flaking|holes|hole|apart|shredded|shredding|disintegrating|perished|duct|patched|frayed|fraying|coming out',
+  hub: 'hub|hubs|insert|inserts|center ring|centre ring|steel ring|metal ring|steel insert|bushing insert|inner ring|steel hub|metal hub',
+  'comes-loose': 'loose|popped|pops|out|separated|separating|separates|detached|fell|falling|spinning',
+  turning: 'sleeve|sleeves|bearings|bearing|bushings|bushing|the ends|ends|end|both ends|both sleeves|one sleeve|one end',
+  turns: 'spin|spins|spinning|turn|turns|turning|rotate|rotates|rotating|roll|rolls|go round|move|moves',
+  sticks: 'stuck|sticks|sticky|stick|seized|frozen|jammed|gummed|binding|binds|locked',
+  hardly: 'hardly|barely|scarcely|quit|stopped|no longer',
+  plural: "are|have|both|all|were|have been|are all|have all|had|aren't|haven't",
   others: 'other|another|extra|more|second|last|some',
   has: 'has*|had*|is*|are*|have*',
   weights: 'weight|weights|free weight|free weights',

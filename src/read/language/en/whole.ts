@@ -1,11 +1,6 @@
 /** English phrases for the lot as a whole, said of a price ("for the whole bunch", "takes everything"), and words of room to haggle or none. */
 import type { Entry } from '../../text/terms.ts';
-
-const each = (first: string, second: string): string =>
-  first
-    .split('|')
-    .flatMap((one) => second.split('|').map((other) => `${one} ${other}`))
-    .join('|');
+import { each } from '../phrases.ts';
 
 const LOTS =
   'bunch|batch|pile|works|shebang|enchilada|caboodle|kit and caboodle|setup|set up|collection|gym|home gym|kit|deal|outfit|stack|load|mess|group|shop|package|bundle|lot|thing|set';

@@ -1,5 +1,6 @@
 /** English words around the nouns: counts, units, makes, prices, terms. */
 import type { Entry } from '../../text/terms.ts';
+import { each } from '../phrases.ts';
 
 const numberWords: Entry[] = 'one two three four five six seven eight nine ten eleven twelve'
   .split(' ')
@@ -213,7 +214,14 @@ export const MODIFIERS: readonly Entry[] = [
     { code: 'z' },
   ],
   [
-    'like new|like brand new|pretty much new|pretty much brand new|more or less new|close to new|just about new|essentially new|virtually new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|used twice|used once|only used once|only used twice|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|hardly been used|barely been used|looks new|look new|used a handful of times|used a couple of times|used a few times|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
+    'like new|like brand new|pretty much new|pretty much brand new|more or less new|close to new|just about new|essentially new|virtually new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|hardly been used|barely been used|looks new|look new|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
+    { code: 'm', condition: 'like-new' },
+  ],
+  [
+    each(
+      'used|only used|used only|used it|used it only|only used it|used them|only used them|used them only|been used|only been used|used maybe|used it maybe|used them maybe|used less than|used like|used just',
+      'once|twice|once or twice|a couple times|a couple of times|couple times|a few times|a handful of times|handful of times',
+    ),
     { code: 'm', condition: 'like-new' },
   ],
   ['odd', { code: 'm', sense: 'odd' }],
