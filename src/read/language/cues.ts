@@ -102,6 +102,15 @@ export type CueName =
   | 'hardly'
   | 'plural'
   | 'others'
+  /** What is done with goods that are only spoken of: "when you change the weights". */
+  | 'handles'
+  | 'owns'
+  /** "Before asking if we have any 25s". */
+  | 'asks-whether'
+  /** "Want: bumper plates" as a label. */
+  | 'wants-label'
+  /** "If you offer half, I'll not answer". */
+  | 'if-you'
   /** "A 45 has a chip": the verb within a condition. */
   | 'has'
   /** "Weights" alone, which may be anything. */

@@ -1,11 +1,13 @@
 /** Pieces that the seller would not part from the rest: "I am not going to sell you two 45s", "please don't ask for the pair of 10s alone". */
 import type { Quantity } from '../mention.ts';
-import { says } from '../text/says.ts';
+import { begins, says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 
 /** How far before the pieces the verb of selling may stand, and the denial before that, in tokens. */
 const VERB_REACH = 8;
 const DENIAL_REACH = 6;
+/** How far before a size the words of asking for it may stand. */
+const ASK_REACH = 8;
 /** What may stand between the verb and the pieces: words, and other pieces of a list. */
 const BETWEEN = /^[zawUdVopnuhsvmk,c]$/;
 
@@ -25,13 +27,22 @@ function isDeclined(scan: Scan, from: number): boolean {
   return false;
 }
 
+/** "Before asking if we have any 25s": a size that others ask for. */
+const isAskedAbout = (scan: Scan, { from, count }: Quantity): boolean =>
+  count === null &&
+  Array.from({ length: ASK_REACH }, (_, back) => from - 1 - back).some(
+    (at) =>
+      scan.clause[at] === scan.clause[from] && begins(scan, at, 'asks-whether') && !/[.,;kM]/.test(scan.plain.slice(at, from)),
+  );
+
 /** Without those of which the ad tells as many or more elsewhere; where it tells no others they are what is offered, in one piece. */
 export function dropDeclined(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
-  if (!scan.plain.includes('N')) return [...quantities];
-  const declined = quantities.filter(({ from }) => isDeclined(scan, from));
-  if (declined.length === 0) return [...quantities];
-  const others = quantities.filter((one) => !declined.includes(one));
-  return quantities.filter((one) => others.includes(one) || !others.some((other) => isSame(one, other)));
+  const offered = quantities.filter((one) => !isAskedAbout(scan, one));
+  if (!scan.plain.includes('N')) return offered;
+  const declined = offered.filter(({ from }) => isDeclined(scan, from));
+  if (declined.length === 0) return offered;
+  const others = offered.filter((one) => !declined.includes(one));
+  return offered.filter((one) => others.includes(one) || !others.some((other) => isSame(one, other)));
 }
 
 const isSame = (one: Quantity, other: Quantity): boolean =>

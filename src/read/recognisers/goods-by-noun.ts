@@ -97,13 +97,16 @@ export function readNouns(scan: Scan): Noun[] {
     // "Hanteln" with no count beside other goods is the trade's word for all of them.
     if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
     if (kind === 'rack' && isNamedBefore(scan, at)) return;
+    // "The curl bar": its first words are one term.
+    const part = kind === 'bar' ? scan.tokens[at - 1]?.term?.part : undefined;
+    const named = part?.endsWith('-bar') ? part : kind;
     const pulled = kind === 'bar' && isOfCable(scan, at);
     const times = kind === 'collars' ? eachOfBars(scan, from) : 1;
     found.push({
       rule: 'noun',
       from,
       to: at,
-      kind: pulled ? 'other' : kind === 'rack' && (isOfDumbbells(scan, at) || isForGoods(scan, at)) ? 'storage' : kind,
+      kind: pulled ? 'other' : kind === 'rack' && (isOfDumbbells(scan, at) || isForGoods(scan, at)) ? 'storage' : named,
       count: times > 1 ? times * (count ?? 2) : count,
       plural: token.term?.plural === true || mass || scan.tokens[at - 1]?.term?.sense === 'every',
       weak: token.term?.weak === true,

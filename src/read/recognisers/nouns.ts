@@ -40,6 +40,7 @@ const ABOUT = [
   'rerack',
 ];
 const RESTS = /^(?:sits|rests|rides|path|height|is fixed|moves|is guided|catch|catches|rolls up|across|between)/;
+const HANDLED: readonly Kind[] = ['plate', 'bumper', 'dumbbell', 'kettlebell', 'micro'];
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
 
 /** The word before a noun with its article, adjectives and the thickness of a bar ("on a 2 inch bar"). */
@@ -110,9 +111,10 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   if (after.includes('Q') && (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isJoinedToLeftOut(scan, at, after))) return true;
   if (isLeftOutLater(scan, at)) return true;
   // "the bar sits in notches" of a rack.
+  if (isHandled(scan, at) || isOfOthers(scan, at)) return true;
   if (
     scan.tokens[at]?.text === 'bar' &&
-    scan.plain[at - 1] === 'a' &&
+    (scan.plain[at - 1] === 'a' || scan.tokens[at + 1]?.text === 'height') &&
     RESTS.test(
       scan.tokens
         .slice(at + 1, at + 3)
@@ -138,6 +140,19 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     return true;
   return false;
 }
+
+/** "Handy when you change the weights", "makes loading plates easy": what is done with such goods, of no number and at no price. */
+function isHandled(scan: Scan, at: number): boolean {
+  const term = scan.tokens[at]?.term;
+  if (!HANDLED.includes(term?.kind ?? 'other') || scan.nounCounts.has(at)) return false;
+  let verb = at - 1;
+  while (at - verb < 4 && 'amC'.includes(scan.plain[verb] ?? '_')) verb -= 1;
+  return says(scan, verb, 'handles') && scan.clause[verb] === scan.clause[at] && !asksIn(scan, at);
+}
+
+/** "If someone already owns a bar": of those who read the ad, or the seller's own. */
+const isOfOthers = (scan: Scan, at: number): boolean =>
+  scan.plain[at - 1] === 'a' && says(scan, at - 2, 'owns') && scan.clause[at - 2] === scan.clause[at];
 
 /** "Downsizing to just dumbbells", "switched to kettlebells and dumbbells": what the seller goes on with. */
 function isTurnedTo(scan: Scan, at: number): boolean {

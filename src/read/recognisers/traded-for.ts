@@ -4,9 +4,10 @@ import type { Scan } from '../text/scan.ts';
 
 /** How far back of the goods the word of trading may stand, in tokens. */
 const REACH = 40;
+const LINE = 30;
 
 export function isTradedFor(scan: Scan, at: number): boolean {
-  if (isWantedOrMoney(scan, at)) return true;
+  if (isWantedOrMoney(scan, at) || isUnderWants(scan, at)) return true;
   if (!scan.senses.has('trade') && !scan.senses.has('trade-for')) return false;
   let toward = false;
   for (let i = at - 1; i >= 0 && at - i < REACH && scan.clause[i] === scan.clause[at]; i -= 1) {
@@ -17,6 +18,14 @@ export function isTradedFor(scan: Scan, at: number): boolean {
     if (sense === 'trade') return toward && !/N[a-z]?$/.test(scan.plain.slice(Math.max(0, i - 2), i));
   }
   return false;
+}
+
+/** "Have: 50 lb dumbbells / Want: bumper plates": a line that begins by the word and a colon, in an ad that tells goods before it. */
+function isUnderWants(scan: Scan, at: number): boolean {
+  const line = scan.tokens[at]?.line;
+  let first = at;
+  while (at - first < LINE && scan.tokens[first - 1]?.line === line && scan.plain[first - 1] !== 'l') first -= 1;
+  return scan.plain[first + 1] === ':' && says(scan, first, 'wants-label') && /[kuhs]/.test(scan.plain.slice(0, first));
 }
 
 /** "Want a power rack or 260": wanted in the place of money. */

@@ -27,6 +27,9 @@ function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
   return weak ? dominant : kind;
 }
 
+/** Most tokens of a line that heads a list by its metal. */
+const HEADING = 7;
+
 /** Heaviest plate for a dumbbell's handle, in lb and kg. */
 const HANDLE_PLATE = { lb: 12.5, kg: 5 } as const;
 
@@ -136,6 +139,7 @@ function heading(scan: Scan, quantity: Quantity, busy: ReadonlySet<number | unde
   while (i >= 0 && scan.tokens[i]?.line === line) i -= 1;
   for (let steps = 0; i >= 0 && steps < 400; i -= 1, steps += 1) {
     const at = scan.tokens[i]?.line ?? 0;
+    if (!busy.has(at) && isIronHead(scan, i)) return i;
     const kind = kindAt(scan, i);
     if (kind && !busy.has(at) && at > 0 && WEIGHED.includes(kind) && !isAside(scan, i)) {
       let first = i;
@@ -146,6 +150,19 @@ function heading(scan: Scan, quantity: Quantity, busy: ReadonlySet<number | unde
     }
   }
   return null;
+}
+
+/** "IRON, all 2 inch", "Small iron", "Steel:": a line of a few words with the metal and no goods, over a list of plates. */
+function isIronHead(scan: Scan, at: number): boolean {
+  const metal = scan.tokens[at]?.term?.material;
+  if (metal !== 'iron' && metal !== 'steel') return false;
+  let first = at;
+  let last = at;
+  while (at - first < HEADING && scan.tokens[first - 1]?.line === scan.tokens[at]?.line) first -= 1;
+  while (last - at < HEADING && scan.tokens[last + 1]?.line === scan.tokens[at]?.line) last += 1;
+  if (scan.plain[last] === 'l') last -= 1;
+  const words = scan.plain.slice(first, last + 1);
+  return words.length <= HEADING && at - first <= 1 && /^[mC]{0,2}[,:(-]?[^k]*$/.test(words) && !/[kPX.]/.test(words);
 }
 
 /** "Bars: (2) olympic 45 lb". */
@@ -239,6 +256,8 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
     const owner = alone ? (spokenOf(scan, quantity) ?? ownerOf(scan, quantity, bareOfPlates)) : null;
     const inside = quantity.noun ?? owner ?? titled(scan, quantity);
     const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, busy);
+    if (found !== null && found < quantity.from && scan.plain[found] !== 'k')
+      return { kind: 'plate', at: quantity.from, assumed: false };
     // "20 kg bumpers x 4, 10 kg iron x 4".
     const meant = found === null ? dominant : kindAt(scan, found);
     if (quantity.noun === null && (isUnderIron(scan, quantity) || (meant === 'bumper' && isOfIron(scan, quantity))))

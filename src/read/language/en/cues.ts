@@ -84,6 +84,14 @@ export const CUES: Readonly<Record<CueName, string>> = {
   hardly: 'hardly|barely|scarcely|quit|stopped|no longer',
   plural: "are|have|both|all|were|have been|are all|have all|had|aren't|haven't",
   others: 'other|another|extra|more|second|last|some',
+  handles:
+    'change|changing|load|loading|loads|unload|unloading|putting|drop|drops|dropping|lift|lifting|swap|swapping|slide|sliding|throw|throwing|lower|lowering|stack|stacking|lug|carry|carrying|slip',
+  owns: 'own|owns|already own|already owns|already has|already has got|already got',
+  'asks-whether':
+    'asking if|ask if|asks if|ask about|asking about|asking whether|ask whether|asked if|wondering if|before asking|before you ask|ask me for|ask me about|ask me if',
+  'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
+  'if-you':
+    "if you|if u|if someone|if somebody|if anyone|anyone who|whoever|people who|please do not|please don't|do not|don't|dont",
   has: 'has*|had*|is*|are*|have*',
   weights: 'weight|weights|free weight|free weights',
   the: 'the|this|* the|* this',

@@ -94,7 +94,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z', sense: 'unless' },
   ],
   [
-    "nae|nay|no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o|w/out",
+    "nae|nay|no|not|never|without|isn't|isnt|aren't|arent|none|don't|dont|doesn't|doesnt|does not|do not|didn't|didnt|is not|are not|has not|hasn't|hasnt|nothing|nothing's|nothing is|nothing has|nothing has been|nobody's|wasn't|was not|zero|non|has no|have no|wont|won't|can't|cannot|free of|nor|neither|w/o|w/out",
     { code: 'N' },
   ],
   [
@@ -102,7 +102,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'Q', sense: 'left-out' },
   ],
   [
-    "aren't for sale|not up for sale|isn't included|aren't included|not part of|not selling|not include|not included in|excluding|minus|except|except for|other than|apart from|aside from|with the exception of|save for|keeping|kept the|kept my|i kept|held onto the|i'm keeping|sold separately|staying|stays|not with it|does not include|doesn't include|not including|does not come with|doesn't come with|no longer have|not pictured|don't have|do not have|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|my keeper|is my keeper|are my keepers|is mine|are mine|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
+    "aren't for sale|not up for sale|isn't included|aren't included|not part of|not selling|not include|not included in|excluding|minus|except|except for|other than|apart from|aside from|with the exception of|save for|keeping|kept the|kept my|i kept|held onto the|i'm keeping|sold separately|staying|stays|not with it|does not include|doesn't include|not including|does not come with|doesn't come with|no longer have|not pictured|don't have|do not have|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|my keeper|is my keeper|are my keepers|is mine|are mine|isn't mine|is not mine|aren't mine|are not mine|belongs to|belong to|stays where|decided to keep|decided to keep the|going to keep|going to keep the|gonna keep|gonna keep the|want to keep the|plan to keep|planning to keep|will keep the|i'll keep the|hanging on to|hanging onto|holding on to|holding onto|hang on to|hold on to|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
     { code: 'Q' },
   ],
   ['trades for|swap for|swaps for', { code: 'Q', sense: 'trade-for' }],
