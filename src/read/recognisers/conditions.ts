@@ -57,6 +57,15 @@ function denialOf(scan: Scan, at: number): Denial {
     if (sense === 'turn' || letter === ';' || letter === 'M') break;
     const separates = letter === ',' || letter === 'c' || letter === '/' || sense === 'or';
     if (separates) {
+      // "Nothing has been wet or left outside".
+      if (
+        sense === 'or' &&
+        /N[^NC,;.kM]{1,4}$/.test(scan.plain.slice(Math.max(0, i - 5), i)) &&
+        scan.clause[i - 1] === scan.clause[at]
+      ) {
+        denied = true;
+        break;
+      }
       if (!listGoesOn(scan, at, i)) break;
       listed = true;
     } else if (letter === 'C') {

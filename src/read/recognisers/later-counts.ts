@@ -6,7 +6,7 @@ import { OWN } from './noun-counts.ts';
 import { countBefore, isAside } from './nouns.ts';
 
 const LATER =
-  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()|(?<=[z_],)a?(p)(?=[,.l]|$)|(?<=[_:,(])[yU]a?([nd])(?=[,.;l)]|$)/dg;
+  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()|(?<=[z_],)a?(p)(?=[,.l]|$)|(?<=[_:,(])[yU]a?([nd])(?=[,.;l)]|$)|(?<=_,)(d)(?=,c?_)/dg;
 /** "25 lb $25, 35 lb $35, two of each": for all weights of the clause that have no count. */
 const OF_EACH =
   /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&jx](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)|(z)z?(p)(?=[.,;!)l$]|M|$)/dg;
@@ -64,7 +64,7 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
   });
   findAll(scan, LATER, ({ from, to, group }) => {
     if (isOfOwn(scan, from, to)) return false;
-    const number = group(1) ?? group(3) ?? group(5) ?? group(7) ?? group(9) ?? group(12);
+    const number = group(1) ?? group(3) ?? group(5) ?? group(7) ?? group(9) ?? group(12) ?? group(13);
     const pairs = group(2) !== null || group(4) !== null || group(6) !== null || group(8) !== null || group(11) !== null;
     const pieces = group(11) ? 1 : valueAt(scan, number?.[0] ?? from);
     const count = pieces !== null && pairs ? pieces * 2 : pieces;

@@ -102,6 +102,13 @@ export function readLeftOver(scan: Scan, quantities: readonly Quantity[]): Quant
     if (!isCount(count) || isTold(scan, at)) return false;
     const one = target(at, count, true);
     if (!one?.count) return false;
+    // "Six 45s, no wait, four 45s, I sold two": the second count is what is left of the first.
+    const before = kept.findLast((other) => other !== one && other.weight === one.weight && other.to < one.from);
+    if (before?.count === one.count + count && isTakenBack(scan, before.to, one.from)) {
+      blank(scan, at);
+      blank(scan, soldAt);
+      return 'claimed';
+    }
     if (!leftClauses.has(scan.clause[at])) put(one, one.count - count);
     blank(scan, at);
     blank(scan, soldAt);
@@ -111,6 +118,10 @@ export function readLeftOver(scan: Scan, quantities: readonly Quantity[]): Quant
   findAll(scan, SO_MANY_SOLD, ({ from, to }) => gone(from, to));
   return kept;
 }
+
+/** Whether the seller corrects himself between two tokens. */
+const isTakenBack = (scan: Scan, from: number, to: number): boolean =>
+  scan.tokens.slice(from + 1, to).some(({ term }) => term?.sense === 'retract' || term?.sense === 'retract-maybe');
 
 /** "(was 4, sold one)": the count before the sale is told; what stands elsewhere is the rest. */
 const isTold = (scan: Scan, at: number): boolean => /F[nd]?[,c]?[^.;l]{0,3}$/.test(scan.plain.slice(Math.max(0, at - 5), at));

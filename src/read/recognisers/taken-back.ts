@@ -51,7 +51,10 @@ const isLost = (scan: Scan, { rule, to }: Quantity): boolean =>
   /^(?:a|lone)-weight/.test(rule) && scan.plain[to + 1] === 'Q' && scan.tokens[to + 1]?.term?.sense !== 'other';
 
 export function takeBack(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
-  let kept = quantities.filter((one) => !isLost(scan, one));
+  let kept = resized(
+    scan,
+    quantities.filter((one) => !isLost(scan, one)),
+  );
   const updates = readUpdates(scan);
   for (let at = 0; at < scan.tokens.length; at += 1) {
     const strength = strengthAt(scan, at);
@@ -64,6 +67,27 @@ export function takeBack(scan: Scan, quantities: readonly Quantity[]): Quantity[
     else if (isStarred(scan, at)) kept = recount(scan, kept, at, at + 1) ?? kept;
   }
   return kept;
+}
+
+/** "2 olympic 35s. EDIT: they are 25s not 35s": the size that was told first gives way to the one it is not. */
+function resized(scan: Scan, quantities: Quantity[]): Quantity[] {
+  let told = quantities;
+  for (const right of quantities) {
+    const not = /^[k]?[,(]?[cz]?N[az]{0,2}(?=n)/.exec(scan.plain.slice(right.to + 1, right.to + 8));
+    const wrong = not && right.weight !== null ? valueAt(scan, right.to + 1 + not[0].length) : null;
+    const first = told.find(({ weight, to, count }) => weight !== null && weight === wrong && to < right.from && count !== null);
+    if (!first || wrong === right.weight || (right.count !== null && right.count !== first.count)) continue;
+    // "I have 25s, not 35s, and two of the 35s": only what is nowhere told again.
+    if (told.some((one) => one !== first && one !== right && one.weight === right.weight)) continue;
+    told = told.flatMap((one) =>
+      one === right || (one.weight === wrong && one !== first && one.count === null && one.from > right.to)
+        ? []
+        : one === first
+          ? [{ ...first, weight: right.weight, unit: right.unit ?? first.unit, rule: `${first.rule}-corrected` }]
+          : [one],
+    );
+  }
+  return told;
 }
 
 /** "4x45, scratch that, 2x45": both stand right beside the word. */

@@ -2,7 +2,7 @@
 import type { Asking, Fact } from '../../listing/reading.ts';
 import { type Money, money } from '../../units/money.ts';
 import type { Price } from '../mention.ts';
-import { says } from '../text/says.ts';
+import { says, saysWithin } from '../text/says.ts';
 import { type Scan, span } from '../text/scan.ts';
 import type { Asked } from './asked.ts';
 
@@ -20,13 +20,40 @@ function isOfSome(scan: Scan, at: number): boolean {
   return /(?:^|[l.;•])[mC]{0,3}k[:-]$/.test(before) && (scan.tokens[at]?.line ?? 0) > 0;
 }
 
+/** "The trade should be pound for pound but we can talk about it": of the trade and not of the price. */
+function isOfTrade(scan: Scan, at: number): boolean {
+  if (scan.tokens[at]?.term?.sense !== 'talks' || !scan.senses.has('trade')) return false;
+  for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1)
+    if (scan.tokens[i]?.term?.sense === 'trade') return true;
+  return false;
+}
+
+/** "Could be talked into $300 for just the bumpers": another price for some of the goods. */
+function isForPartOnly(scan: Scan, at: number): boolean {
+  if (scan.letters[at + 1] !== 'M' && !/^[$n]/.test(scan.plain.slice(at + 1))) return false;
+  return [3, 4, 5, 6].some((on) => ['only', 'those-only'].includes(scan.tokens[at + on]?.term?.sense ?? ''));
+}
+
+/** "The pad is wide and fairly firm." */
+function isOfPad(scan: Scan, at: number): boolean {
+  for (let i = at - 1; i >= at - 7 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (scan.letters[i] === 'M') return false;
+    if (scan.tokens[i]?.term?.part === 'bench' || scan.language.cues.cover.is(scan.tokens[i]?.text.replace(/'s$/, '') ?? ''))
+      return true;
+  }
+  return false;
+}
+
 /** First letter of a class in the text that no "not" stands before. */
 function term(scan: Scan, letter: string, various: boolean): Fact<boolean> | null {
   for (let at = scan.plain.indexOf(letter); at !== -1; at = scan.plain.indexOf(letter, at + 1)) {
-    if (/N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
+    if (/N[a-z£]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at))) continue;
     if (various && isOfSome(scan, at)) continue;
     // "Do NOT contact me with services or offers" speaks of the site.
-    if (letter === 'O' && isForbidden(scan, at)) continue;
+    if (letter === 'O' && (isForbidden(scan, at) || isOfTrade(scan, at) || isForPartOnly(scan, at))) continue;
+    // "If you offer half I'll block you."
+    if (letter === 'O' && saysWithin(scan, at - 3, at, 'if-you') && scan.clause[at - 1] === scan.clause[at]) continue;
+    if (letter === 'R' && isOfPad(scan, at)) continue;
     // "Please no 'lowest price?' messages" speaks of others.
     if ('"\''.includes(scan.plain[at - 1] ?? '_')) continue;
     return { value: true, basis: 'stated', rule: letter === 'R' ? 'firm' : 'open-to-offers', evidence: [span(scan, at, at)] };

@@ -9,12 +9,12 @@ import { isAside } from '../recognisers/nouns.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Token } from '../text/tokens.ts';
 
-type Sense = 'seek' | 'may-seek' | 'needs' | 'sell';
+type Sense = 'seek' | 'may-seek' | 'needs' | 'after' | 'sell';
 
 /** What a token says of seeking; a language without topics says it by the class W. */
 function senseOf({ term }: Token): Sense | null {
   const sense = term?.sense;
-  if (sense === 'seek' || sense === 'may-seek' || sense === 'needs' || sense === 'sell') return sense;
+  if (sense === 'seek' || sense === 'may-seek' || sense === 'needs' || sense === 'after' || sense === 'sell') return sense;
   return term?.code === 'W' && sense !== 'rather' ? 'seek' : null;
 }
 
@@ -55,6 +55,12 @@ export function isWanted(scan: Scan, hasPrice: boolean, price: Price | null = nu
         swapClause === clause ||
         isSum(letters) ||
         /^[zaU:]{0,2}nw/.test(scan.plain.slice(next, next + 4))
+      )
+        continue;
+      // "After one 10 kg bumper plate": the goods right behind it, at the head of the sentence.
+      if (
+        sense === 'after' &&
+        ((at > 0 && scan.clause[at - 1] === clause) || !/^[nmCuhsd-]{0,6}k/.test(scan.plain.slice(next, next + 8)))
       )
         continue;
       const beside =

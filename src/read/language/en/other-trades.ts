@@ -159,7 +159,7 @@ const OTHER_SMALL_GOODS: readonly Entry[] = [
   ),
   ...goods(
     'very-foreign',
-    'piercing|body jewelry/-|body jewellery/-|barbell jewelry/-|barbell jewellery/-|internally threaded|externally threaded|piercing studio|tattoo studio|belly ring|nose ring|gauge earring|dog dumbbell|retrieving dumbbell|obedience dumbbell|dumbbell toy',
+    'piercing|body jewelry/-|body jewellery/-|barbell jewelry/-|barbell jewellery/-|internally threaded|externally threaded|piercing studio|tattoo studio|belly ring|nose ring|gauge earring|dog dumbbell|retrieving dumbbell|obedience dumbbell|dumbbell toy|shaped like a|shaped like an|in the shape of a|in the shape of an|barbell shaped|dumbbell shaped|kettlebell shaped|barbell necklace/-|dumbbell necklace/-|kettlebell necklace/-|barbell pendant/-|dumbbell pendant/-|barbell earring|cufflink|cake topper|cookie jar|piggy bank/-|keychain|key chain|coffee mug|beer mug',
   ),
 ];
 

@@ -36,6 +36,10 @@ export const SEEKING: readonly Entry[] = [
     "wtb|iso|want to buy|wanting to buy|wanted to buy|want to purchase|looking to buy|looking to purchase|looking to pick up|looking to get a|looking to get some|looking to find|would like to buy|i'd like to buy|like to purchase|in search of|seeking|searching for|on the hunt for|hunting for|on the lookout for|in the market for|in need of|anyone selling|anybody selling|anyone have|anybody have|anyone got|anybody got|anyone has|does anyone have|does anybody have|does anyone own|has anyone got|anyone out there have|anyone sitting on|anybody sitting on|anyone getting rid of|anybody getting rid of|anyone parting with|anyone want to sell|anyone looking to sell|anyone wanting to sell|if you're selling|if you are selling|if you want to sell|if you have any|who has|who's got|who is selling|i buy|we buy|i'm buying|i am buying|now buying|buying|buying old|lf|buying used|cash for your|cash paid for|top dollar for|top dollar paid|top prices paid|i pay cash|we pay cash|help me find|hoping to find|hoping to buy|trying to find|trying to buy|show me what you have|show me what you got|text me what you have|tell me what you have|let me know what you have|what do you have|what have you got|want your old|let me take your",
   ),
   words('may-seek', 'looking for|looking 4|lookin for|lookin 4|lookn for|wanted|needed|require'),
+  words(
+    'after',
+    'after one|after 1|after two|after 2|after a pair of|after some|after another|after a spare|after a single|after a|after an',
+  ),
   words('needs', 'need|i need|we need|i want|we want|really need|still need|just need|could use|i could use'),
   words('sell', gone),
   words(

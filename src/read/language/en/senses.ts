@@ -39,8 +39,12 @@ export const PRICES: readonly Entry[] = [
     { code: 'L', sense: 'sum' },
   ],
   [
-    'obo|oboe|o b o|no reasonable offer refused|no sensible offer refused|can be discussed|we can speak about it|we can talk about it|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers|can discuss|we can discuss|can talk about the price|talk about the price|can negotiate|price can be discussed',
+    'obo|oboe|o b o|no reasonable offer refused|no sensible offer refused|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers|can talk about the price|talk about the price|can negotiate|price can be discussed',
     { code: 'O' },
+  ],
+  [
+    'can be discussed|we can speak about it|we can talk about it|we can talk|can discuss|we can discuss|we can discuss it|can talk about it',
+    { code: 'O', sense: 'talks' },
   ],
   [
     "not taking less|nothing less|won't take less|will not take less|not a penny less|don't lowball|don't low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|nonnegotiable|not negotiable|not really negotiable|not lower|no lower|not going lower|will not dicker|won't dicker|no dickering|that's the bottom|bottom dollar|bottom price|no offers|no haggling|not budging|no less|fixed price|no haggle|no discussion|no discussions|lowballers|lowball|lowballs|low ballers|won't go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm|price is the price|the price is the price|prices are what they are|price is what it is|not less",
