@@ -235,6 +235,8 @@ export function readConditions(scan: Scan): Finding[] {
     const little = rust && denied && hasDegree(scan, at, 'badly');
     const condition = little ? 'rust-light' : denied ? term.denied : rust ? gradeRust(scan, at) : term.condition;
     if (!condition) return;
+    // "Welded by my mate": home-made, and welded.
+    if (term.sense === 'welded-too' && !denied) found.push({ rule: 'condition', condition: 'welded', from: at, to: at });
     const rule = denied ? 'condition-denied' : place ? 'kept-at' : 'condition';
     found.push({ rule, condition, from: at, to: at, ...(kept === null ? {} : { from: kept }), ...(hearsay ? { hearsay } : {}) });
   });

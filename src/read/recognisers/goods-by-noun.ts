@@ -21,6 +21,19 @@ function isHeading(scan: Scan, at: number): boolean {
   return named > 0 && (count === null || count === named);
 }
 
+/** "Two specialty bars. Curl bar, 15 lb. And a trap bar": a plural that sums up as many bars of other names behind it. */
+function isSumOfBars(scan: Scan, at: number): boolean {
+  const { term } = scan.tokens[at] ?? {};
+  const { count } = countBefore(scan, at);
+  if (term?.kind !== 'other' || !term.plural || count === null || count < 2 || count > 6) return false;
+  const named = new Set<Kind>();
+  for (let i = at + 1; i < scan.tokens.length && i - at < 60; i += 1) {
+    const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
+    if (kind && kind !== 'other' && BAR_KINDS.includes(kind) && !isAside(scan, i)) named.add(kind);
+  }
+  return named.size === count;
+}
+
 /** "Dumbbell set 5 lb to 50 lb with rack": the rack of the dumbbells that the same clause names, and of nothing else. */
 function isOfDumbbells(scan: Scan, at: number): boolean {
   if (scan.tokens[at]?.text !== 'rack' || !/c[am]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at))) return false;
@@ -88,7 +101,7 @@ export function readNouns(scan: Scan): Noun[] {
     const adjective = token.term?.weak && scan.plain[at + 1] === 'k' && kind === 'plate' && !two;
     const styled = scan.plain.slice(at + 1, at + 3) === 'mk' && says(scan, at + 1, 'style');
     if (adjective || styled) return;
-    if (isHeading(scan, at)) return;
+    if (isHeading(scan, at) || isSumOfBars(scan, at)) return;
     // "with weight on" names no goods; "weights" and "200 lbs of weight" do.
     const mass =
       token.term?.sense === 'mass' && /(?:^|[^KXPU]|[^KXP]U)n-?[uh]s?o$/.test(scan.plain.slice(Math.max(0, at - 6), at));

@@ -36,6 +36,8 @@ function speaksOfSizes(scan: Scan, from: number, to: number): boolean {
 
 /** "4 x 20 kg, true mass 19.9 / 20.1 / 20.3 / 20.4 kg": what the pieces told before weigh on a scale. */
 const WEIGHED_OUT = /z[:=isU]{0,2}n[uh]?(?:[,/c-]{1,2}n[uh]?){0,12}/dg;
+/** "45 lb each, give or take 2 lb": by how much it may be wrong. */
+const TOLERANCE = /z[aU]?n[uh]?/dg;
 /** "I used to pull 3 plates": a lift told in plates. */
 const PULLED = /zn(?=k)/dg;
 /** "Min. purchase 100 lb": what a buyer must take at least. */
@@ -107,6 +109,7 @@ export function claimNoise(scan: Scan): void {
     return false;
   });
   findAll(scan, PULLED, ({ from, to }) => scan.tokens[from]?.term?.sense === 'pull' && (valueAt(scan, to) ?? 9) <= 8);
+  findAll(scan, TOLERANCE, ({ from }) => scan.tokens[from]?.term?.sense === 'tolerance');
   findAll(scan, LEAST, ({ from }) => scan.tokens[from]?.term?.sense === 'least');
   findAll(scan, PROGRAM, () => true);
   findAll(scan, SIZES, ({ from, to }) => {

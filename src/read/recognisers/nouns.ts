@@ -135,7 +135,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   if (
     /w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/.test(near) &&
     !/M_{0,4}w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
-    /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/.test(near)
+    (fitted ? /[kuzTBS]w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/ : /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/).test(near)
   )
     return true;
   return false;
@@ -182,8 +182,10 @@ const isRepriced = (scan: Scan, at: number): boolean =>
 /** "Bar is bent so I'm chucking it, not included": left out later in the clause, with no other goods or numbers between. */
 function isLeftOutLater(scan: Scan, at: number): boolean {
   for (let i = at + 1; i < at + 12 && scan.clause[i] === scan.clause[at]; i += 1) {
+    // "I do have bars now and then, but I don't have any today."
+    if (scan.plain[i] === 'Q' && says(scan, i + 1, 'any')) return scan.plain[i + 2] !== 'k';
     if (scan.plain[i] === 'Q') return scan.tokens[i]?.term?.sense === 'left-out';
-    if (!'mCzaPyAU,'.includes(scan.plain[i] ?? '_')) return false;
+    if (!'mCzaPyAU,cF'.includes(scan.plain[i] ?? '_')) return false;
   }
   return false;
 }

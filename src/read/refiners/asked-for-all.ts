@@ -26,9 +26,11 @@ function partial(scan: Scan, price: Price, covers: readonly Cover[], live: reado
 /** How far behind a price the condition begins that it holds under, in tokens. */
 const CONDITION_REACH = 6;
 
-/** How many pieces a price is for: "two for $90"; null where it does not say. */
-const piecesFor = (scan: Scan, price: Price): number | null =>
-  price.from >= 2 && /[nd]w/.test(scan.plain.slice(price.from - 2, price.from)) ? valueAt(scan, price.from - 2) : null;
+/** How many pieces a price is for: "two for $90", "$90 for two"; null where it does not say. */
+function piecesFor(scan: Scan, price: Price): number | null {
+  if (price.from >= 2 && /[nd]w/.test(scan.plain.slice(price.from - 2, price.from))) return valueAt(scan, price.from - 2);
+  return /^w[nd][,.;)lc]/.test(scan.plain.slice(price.to + 1, price.to + 4)) ? valueAt(scan, price.to + 2) : null;
+}
 
 /** "$250 for everything, $225 for everything if picked up this weekend", "$200 for all without the bench": not what is asked of everybody for all. */
 function isOnCondition(scan: Scan, { to }: Price): boolean {

@@ -12,6 +12,8 @@ export interface Assigned {
   readonly kind: Kind;
   readonly at: number;
   readonly assumed: boolean;
+  /** Token of the metal that heads the list. */
+  readonly metal?: number;
 }
 
 function kindAt(scan: Scan, at: number): Kind | undefined {
@@ -257,7 +259,7 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
     const inside = quantity.noun ?? owner ?? titled(scan, quantity);
     const found = inside ?? behind(scan, quantity) ?? before(scan, quantity) ?? heading(scan, quantity, busy);
     if (found !== null && found < quantity.from && scan.plain[found] !== 'k')
-      return { kind: 'plate', at: quantity.from, assumed: false };
+      return { kind: 'plate', at: quantity.from, assumed: false, metal: found };
     // "20 kg bumpers x 4, 10 kg iron x 4".
     const meant = found === null ? dominant : kindAt(scan, found);
     if (quantity.noun === null && (isUnderIron(scan, quantity) || (meant === 'bumper' && isOfIron(scan, quantity))))

@@ -1,6 +1,7 @@
 /** Attaches words of fit to the drafts they speak of: "Olympic", "standard" and the like, and what a measured bore says of the sleeve. */
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import { isAside } from '../recognisers/nouns.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { isBar, toldApartBy } from './attach-facts.ts';
 import { type Draft, firstToken } from './draft.ts';
@@ -107,7 +108,25 @@ export function spreadFits(drafts: readonly Draft[]): void {
   }
 }
 
+/** "Curl bar (standard 1 inch) with four 10 lb plates": plates that come with a one-inch bar, or with such handles, in its sentence go on it. */
+export function fitByBar(scan: Scan, drafts: readonly Draft[]): void {
+  for (const bar of drafts) {
+    const handle = bar.kind === 'other' && scan.tokens[bar.kindAt]?.term?.sense === 'handle';
+    if ((!isBar(bar.kind) && !handle) || bar.fits?.value !== '25mm') continue;
+    const clause = scan.clause[firstToken(bar)];
+    const joined = Array.from({ length: WITH }, (_, on) => bar.kindAt + 1 + on).some(
+      (at) => scan.clause[at] === clause && says(scan, at, 'with'),
+    );
+    if (!joined) continue;
+    for (const item of drafts)
+      if (isPlate(item.kind) && !item.fits && scan.clause[firstToken(item)] === clause && firstToken(item) > firstToken(bar))
+        item.fits = { ...bar.fits, rule: 'fits-with-bar', implied: true };
+  }
+}
+
 const MOST_FITS = 300;
+/** How far behind a bar the word stands that plates come with it. */
+const WITH = 8;
 
 /** "Olympic", "standard" and the like: by the adjective's own noun, else by clause, else for the whole lot. */
 export function attachFitWords(scan: Scan, drafts: readonly Draft[]): void {

@@ -19,6 +19,12 @@ const known = <T>(value: T, place: { rule: string; from: number; to: number }, i
   implied,
 });
 
+/** The metal that heads a list: "IRON, all 2 inch". */
+function materialOf(scan: Scan, at: number | undefined): Draft['material'] {
+  const material = at === undefined ? undefined : scan.tokens[at]?.term?.material;
+  return at === undefined || !material ? null : known(material, { rule: 'heading', from: at, to: at });
+}
+
 /** "per side", "on each end" behind a quantity in its clause doubles it. */
 function sides(scan: Scan, quantity: Quantity): number {
   for (let i = quantity.to + 1; i < scan.tokens.length && scan.clause[i] === scan.clause[quantity.to]; i += 1) {
@@ -146,6 +152,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
           either: quantity.either === true,
           list: quantity.list ?? null,
           ...(quantity.was === undefined ? {} : { was: quantity.was }),
+          material: materialOf(scan, assigned.metal),
         },
       ),
     );

@@ -35,9 +35,23 @@ export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding
   const near = condition === 'odd' || condition === 'split-hub';
   const { told, lot } = SCOPES[condition];
   const subject = subjectOfWord(scan, drafts, { told, lot, from, to, joined: !fault && rule !== 'kept-at', near }, goodsLines);
+  const frames = condition === 'missing-parts' ? ofFrame(scan, drafts, subject, from) : [];
+  if (frames.length > 0) return { drafts: frames, told: true };
   const pieces = condition === 'cracked' ? subject.drafts.filter(({ kind }) => PIECES.includes(kind)) : [];
   // "A bar and a pair of 45s, cracked": of a list the iron, for that is what cracks.
   return pieces.length > 0 ? { ...subject, drafts: pieces } : subject;
+}
+
+/** "Bench with leg extension and preacher pad, missing the pin": of the bench that these are fitted to. */
+function ofFrame(scan: Scan, drafts: readonly Draft[], subject: Subject, at: number): Draft[] {
+  if (!subject.told || subject.drafts.length === 0 || !subject.drafts.every(({ kind }) => kind === 'other')) return [];
+  return drafts.filter(
+    ({ kind, kindAt }) =>
+      (kind === 'bench' || kind === 'rack') &&
+      kindAt < at &&
+      scan.clause[kindAt] === scan.clause[at] &&
+      (says(scan, kindAt + 1, 'with') || says(scan, kindAt + 2, 'with')),
+  );
 }
 
 export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Speech, goodsLines: number): Subject {

@@ -27,7 +27,16 @@ function subjectAt(scan: Scan, price: Price): number | null {
 /** Each plate line with its own rate and its amount in major units; null unless at least two rates cover every line of plates. */
 export function ratesByGoods(scan: Scan, weighed: readonly Price[], live: readonly Draft[]): RatedGoods[] | null {
   if (weighed.length < 2) return null;
-  const plates = live.filter((item) => isPlate(item.kind) && (item.weight !== null || item.total !== null));
+  const counted = (one: Draft): boolean => one.count !== null && !one.again;
+  const told = live.filter((item) => isPlate(item.kind) && (item.weight !== null || item.total !== null));
+  // "The 45s are a mix of makes": goods named again are counted once.
+  const plates = told.filter(
+    (item) =>
+      !item.again &&
+      (item.count !== null ||
+        item.total !== null ||
+        !told.some((one) => counted(one) && one.kind === item.kind && one.weight?.value === item.weight?.value)),
+  );
   const rated: RatedGoods[] = [];
   for (const price of weighed) {
     const at = price.from < 0 ? null : subjectAt(scan, price);

@@ -2,14 +2,24 @@
  * Goods that are named again: "4 x 20, 4 x 10. The 20s are sold. The 10s are $15 each." A weight without a count that the ad counts
  * elsewhere is those pieces, and sold with them.
  */
+import { isPlate } from '../../listing/reading.ts';
 import type { Scan } from '../text/scan.ts';
-import type { Draft } from './draft.ts';
+import { type Draft, firstToken } from './draft.ts';
 
 const keyOf = (item: Draft): string => `${item.kind}|${item.weight?.value}|${item.unit}`;
 
 /** "I sold the other 45s": not those on offer. */
 const isOther = (scan: Scan, at: number): boolean =>
   scan.tokens.slice(Math.max(0, at - 2), at).some(({ text }) => /^(?:others?|more|ander\w*|weiter\w*|restlich\w*)$/.test(text));
+
+/** "IRON 4x45, 4x35. BUMPERS 6x45. The 35s are all one make": a size that no noun stands beside is the one counted piece of that size. */
+function otherwiseNamed(scan: Scan, item: Draft, counted: ReadonlyMap<string, Draft[]>): readonly Draft[] {
+  const named = scan.clause[item.kindAt] === scan.clause[firstToken(item)] && scan.plain[item.kindAt] === 'k';
+  if (named || !isPlate(item.kind)) return [];
+  return [...counted.values()]
+    .flat()
+    .filter(({ kind, weight, unit }) => isPlate(kind) && weight?.value === item.weight?.value && unit === item.unit);
+}
 
 export function recallGoods(scan: Scan, drafts: readonly Draft[]): void {
   const counted = new Map<string, Draft[]>();
@@ -19,11 +29,12 @@ export function recallGoods(scan: Scan, drafts: readonly Draft[]): void {
   }
   for (const item of drafts) {
     if (item.weight === null || item.count !== null) continue;
-    const [same, ...others] = counted.get(keyOf(item)) ?? [];
+    const [same, ...others] = counted.get(keyOf(item)) ?? otherwiseNamed(scan, item, counted);
     if (!same?.count || others.length > 0 || same.sold) continue;
     if (item.sold) same.sold = !isOther(scan, item.places[0]?.from ?? 0);
     else {
       item.count = { ...same.count, implied: true };
+      item.kind = same.kind;
       item.again = true;
     }
   }

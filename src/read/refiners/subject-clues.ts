@@ -85,6 +85,11 @@ export function ownersOfPart(
       const near = owners.filter((item) => item.places.some((place) => scan.clause[place.from] === scan.clause[speech.from]));
       return near.length > 0 ? near : owners;
     }
+    // "The first has rust and one sleeve is stuck": the one that its sentence is about.
+    const here = owners.filter((item) =>
+      item.places.some((place) => scan.clause[place.from] === scan.clause[speech.from] && place.from < speech.from),
+    );
+    if (here.length === 1) return here;
     const before = owners.filter((item) => firstToken(item) < speech.from);
     return before.length > 0 ? before.slice(-1) : owners;
   }
@@ -139,6 +144,12 @@ export function spanned(
 const toldSince = (drafts: readonly Draft[], since: number): Draft[] =>
   drafts.filter((item) => item.kindAt >= since || item.places.some((place) => place.to >= since));
 
+/** Of goods told with their weights those before a token; all of them where none is. */
+function toldBefore(drafts: readonly Draft[], at: number): readonly Draft[] {
+  const before = drafts.filter((item) => firstToken(item) < at);
+  return before.some(({ weight }) => weight !== null) ? before : drafts;
+}
+
 /** What "it" or "they" stands for: the goods told last before the clause. */
 export function recalled(drafts: readonly Draft[], from: number, it: boolean, they: boolean, apt: Apt): Draft[] {
   if (!it && !they) return [];
@@ -149,7 +160,9 @@ export function recalled(drafts: readonly Draft[], from: number, it: boolean, th
     if (!first) continue;
     if (it) return holding;
     if (first.count?.value === 1 || first.kind === 'other') continue;
-    return apt(drafts).filter((item) => (PLATES.includes(first.kind) ? PLATES.includes(item.kind) : item.kind === first.kind));
+    return toldBefore(apt(drafts), from).filter((item) =>
+      PLATES.includes(first.kind) ? PLATES.includes(item.kind) : item.kind === first.kind,
+    );
   }
   return [];
 }

@@ -93,6 +93,14 @@ function goodsOf(scan: Scan, strangers: ReadonlySet<number>, wanted: boolean, ab
   });
 }
 
+/** "300 lb olympic set": a set by its size and its sleeve is one of weights. */
+const namedSets = (scan: Scan, totals: readonly Total[]): Evidence[] =>
+  totals.flatMap(({ set, from, to }) =>
+    set && scan.tokens.slice(from, to + 3).some(({ term }) => term?.fits === '50mm')
+      ? [{ word: 'set', points: 3, start: scan.tokens[from]?.start ?? 0 }]
+      : [],
+  );
+
 /** Clauses that name a trade; the offsets at which they begin and end. */
 function swapsOf(scan: Scan, words: readonly Token[]): (start: number) => boolean {
   const starts = new Set(words.filter(({ term }) => term?.sense === 'swap').map(({ start }) => start));
@@ -116,7 +124,7 @@ export function isOfTrade(scan: Scan, quantities: readonly Quantity[], totals: r
   const strangers = new Set(words.filter(isStranger).map(({ start }) => start));
   const others = evidence({ foreign: 1, 'very-foreign': 4 });
   const abroad = new Set(others.map(({ start }) => start));
-  const goods = [...goodsOf(scan, strangers, wanted, abroad), ...evidence({ 'weights-set': 3 })];
+  const goods = [...goodsOf(scan, strangers, wanted, abroad), ...evidence({ 'weights-set': 3 }), ...namedSets(scan, totals)];
   const sizes = quantities.flatMap(({ weight, count, rule, from, to }): Evidence[] => {
     if (weight === null || !PLATE_SIZES.includes(weight)) return [];
     return [

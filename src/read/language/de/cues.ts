@@ -79,7 +79,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   hardly: 'kaum|schwer|nur schwer',
   plural: 'sind|haben|beide|alle',
   others: 'andere*|weitere*|zweite*|letzte*|einige',
-  handles: 'wechseln|wechselt|auflegen|aufstecken|ablegen|fallen|heben|stemmen|laden|beladen',
+  handles: 'wechseln|wechselt|auflegen|aufstecken|ablegen|fallen|heben|stemmen|laden|beladen|wo',
   owns: 'besitzt|hat schon|schon hat|bereits hat',
   'asks-whether': 'fragen ob|fragt ob|frage ob|gefragt ob|nachfragen ob|fragen nach|fragt nach|anfragen zu',
   'wants-label': 'suche|gesucht|im tausch|im tausch gegen|dafür',

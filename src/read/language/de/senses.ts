@@ -32,9 +32,14 @@ export const PRICES: readonly Entry[] = spelt([
   ],
   ['anzahlung|kaution|reservierungsgebühr|pfand|anzahlung von|gegen anzahlung|reservierung gegen|vorauszahlung', { code: 'H' }],
   [
-    'zusammen|alles zusammen|alle zusammen|beides zusammen|beide zusammen|komplett|komplett für|insgesamt|gesamt|gesamtgewicht|gesamt gewicht|gewicht gesamt|gesamtmasse|alles|für alles|für alle|alles für|alle für|für alles zusammen|zusammen für|gesamt für|insgesamt für|im set|als set|im paket|als paket|im komplettpaket|im ganzen|total|summe|in summe|für beide|für beides|beides für|beide für|bei abnahme von allem|bei abnahme aller|bei komplettabnahme|bei gesamtabnahme|komplettabnahme|gesamtabnahme|bei abnahme|für das set|fürs set|für das ganze set|für den satz|für das komplette set|für das komplettset|für das ganze|macht|macht zusammen|macht insgesamt|macht gesamt|macht also|ergibt|ergibt zusammen|sind zusammen|sind insgesamt|in gesamt|pauschal|gesamtpaket|komplettpaket|alles in allem|für die ganze ausrüstung|für das komplette paket|für alle zusammen|alle scheiben zusammen|wer alles nimmt|alles komplett|für alles komplett|komplett zusammen|zusammen also|gesamthaft|gesamtsumme|in total|für den ganzen satz|alle drei für|alle vier für|alle fünf für|alle 3 für|alle 4 für|alle 5 für|für alle drei|für alle vier|alle drei zusammen|alle vier zusammen|der ganze haufen|das ganze zeug|das ganze set|der ganze satz|die ganze sammlung|das ganze paket|der ganze posten|das komplette paket|alles auf einmal|alles in einem|alles an einen|alle teile zusammen|wer alles nimmt zahlt|am stück|im bündel',
+    'zusammen|alles zusammen|alle zusammen|beides zusammen|beide zusammen|komplett|komplett für|insgesamt|gesamt|gesamtgewicht|gesamt gewicht|gewicht gesamt|gesamtmasse|alles|für alles|für alle|alles für|alle für|für alles zusammen|zusammen für|gesamt für|insgesamt für|im set|als set|im paket|als paket|im komplettpaket|im ganzen|total|summe|in summe|bei abnahme von allem|bei abnahme aller|bei komplettabnahme|bei gesamtabnahme|komplettabnahme|gesamtabnahme|bei abnahme|für das set|fürs set|für das ganze set|für den satz|für das komplette set|für das komplettset|für das ganze|macht|macht zusammen|macht insgesamt|macht gesamt|macht also|ergibt|ergibt zusammen|sind zusammen|sind insgesamt|in gesamt|pauschal|gesamtpaket|komplettpaket|alles in allem|für die ganze ausrüstung|für das komplette paket|für alle zusammen|alle scheiben zusammen|wer alles nimmt|alles komplett|für alles komplett|komplett zusammen|zusammen also|gesamthaft|gesamtsumme|in total|für den ganzen satz|der ganze haufen|das ganze zeug|das ganze set|der ganze satz|die ganze sammlung|das ganze paket|der ganze posten|das komplette paket|alles auf einmal|alles in einem|alles an einen|alle teile zusammen|wer alles nimmt zahlt|am stück|im bündel',
     { code: 'L' },
   ],
+  ['für beide|für beides|beides für|beide für', { code: 'L', value: 2 }],
+  ['alle drei für|alle 3 für|für alle drei|für alle 3|alle drei zusammen', { code: 'L', value: 3 }],
+  ['alle vier für|alle 4 für|für alle vier|für alle 4|alle vier zusammen', { code: 'L', value: 4 }],
+  ['alle fünf für|alle 5 für|für alle fünf|für alle 5', { code: 'L', value: 5 }],
+  ['alle sechs für|alle 6 für|für alle sechs|für alle 6', { code: 'L', value: 6 }],
   [
     'gesamtpreis|gesamt preis|komplettpreis|komplett preis|paketpreis|paket preis|setpreis|set preis|pauschalpreis|preis gesamt|preis komplett|preis für alles|preis für alle|preis zusammen|preis insgesamt|gesamtpreis für alles|preis für das set|preis fürs set',
     { code: 'L', sense: 'told' },
@@ -127,6 +132,7 @@ export const RELATIONS: readonly Entry[] = spelt([
   ],
   ['allein|alleine', { code: 'z', sense: 'only' }],
   ['sorry|äh|ähm|falsch', { code: 'z', sense: 'retract-maybe' }],
+  ['plus minus|mehr oder weniger', { code: 'z', sense: 'tolerance' }],
   ['rest|der rest|den rest|für den rest|rest nur|rest für|rest zusammen', { code: 'z', sense: 'rest' }],
   ['wenn weg|bis weg|wenn verkauft|muss weg|müssen weg|alles muss weg|soll weg|sollen weg', { code: 'z' }],
   [

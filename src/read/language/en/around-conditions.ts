@@ -22,7 +22,7 @@ export const AROUND: readonly Entry[] = [
   ['on|along|across|inside of|throughout', { code: 'z', sense: 'upon' }],
   ["it|it's|its|he's|he|she", { code: 'z', sense: 'it' }],
   [
-    'some have|some are|some of them|some of them have|some of them are|some of these|some of the plates|some with|a few have|a few are|most are|most have|most of them|most of these|a couple have|a couple are|one or two have|one or two are',
+    'some have|some are|some of them|some of them have|some of them are|some of these|some of the plates|some with|a few have|a few are|most are|most have|most of them|most of these|a couple have|a couple are|one or two have|one or two are|a couple of them|a few of them|a few of these|one or two of them|several of them|a couple of the plates|a few of the plates|a couple of plates|a few plates|a couple plates|several plates',
     { code: 'z', sense: 'unknown' },
   ],
   ["they|they're|them|theyre|they've|em", { code: 'z', sense: 'they' }],

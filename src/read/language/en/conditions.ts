@@ -75,7 +75,7 @@ export const CONDITIONS: readonly Entry[] = [
     'straight',
   ),
   condition(
-    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
+    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|rolls with a wobble|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
     'bent',
     'straight',
   ),
@@ -143,7 +143,14 @@ export const CONDITIONS: readonly Entry[] = [
     'repainted',
   ),
   condition(
-    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|welded myself|custom built|self made|made it myself|made them myself|shop made|home built|i poured myself|poured myself|i poured|poured by me|built out of|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|made by a|built by me|built by my|built by a|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|husband welded|brother built|son built|he made|i made|i make self|i make myself|i weld self|i made this|made this|welded it up|welded up by|welded by my|welded by me|welded by a friend|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|i welded|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
+    'welded myself|welded it up|welded up by|welded by my|welded by me|welded by a|welded by the|welded by his|welded by our|husband welded|dad welded|brother welded|buddy welded|friend welded|i welded|we welded|he welded',
+    'home-made',
+    undefined,
+    'welded-too',
+  ),
+  ['welded by a professional|welded by a pro|welded by a certified|welded by the factory|welded by the maker', { code: 'z' }],
+  condition(
+    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|custom built|self made|made it myself|made them myself|shop made|home built|i poured myself|poured myself|i poured|poured by me|built out of|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|made by a|built by me|built by my|built by a|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|brother built|son built|he made|i made|i make self|i weld self|i make myself|i made this|made this|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
     'home-made',
   ),
   [
@@ -184,7 +191,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   fault('wobble|sway', 'wobbly'),
   condition(
-    'welded|rewelded|re welded|fully welded|all welded|welded together|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welds are solid|welded up|welded frame',
+    'welded by a previous|welded by the previous|welded by an old|welded|rewelded|re welded|fully welded|all welded|welded together|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welds are solid|welded up|welded frame',
     'welded',
   ),
   ['welded on|welded back|welding|welder|welds|weld', { code: 'z' }],

@@ -24,7 +24,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   for: 'for',
   from: 'from',
   to: 'to|down to',
-  with: 'with|w',
+  with: 'with|w|including|plus',
   or: 'or',
   concerning: 'on|for',
   under: 'under|less than',
@@ -85,7 +85,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   plural: "are|have|both|all|were|have been|are all|have all|had|aren't|haven't",
   others: 'other|another|extra|more|second|last|some',
   handles:
-    'change|changing|load|loading|loads|unload|unloading|putting|drop|drops|dropping|lift|lifting|swap|swapping|slide|sliding|throw|throwing|lower|lowering|stack|stacking|lug|carry|carrying|slip',
+    'change|changing|load|loading|loads|unload|unloading|putting|drop|drops|dropping|lift|lifting|swap|swapping|slide|sliding|throw|throwing|lower|lowering|stack|stacking|lug|carry|carrying|slip|where',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
   'asks-whether':
     'asking if|ask if|asks if|ask about|asking about|asking whether|ask whether|asked if|wondering if|before asking|before you ask|ask me for|ask me about|ask me if',

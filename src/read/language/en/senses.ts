@@ -31,9 +31,10 @@ export const PRICES: readonly Entry[] = [
   ],
   ['deposit|to hold|holds it|hold fee|holding fee', { code: 'H' }],
   [
-    'for all|for the both|for the both of|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|if you take both|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the group|for the set|all for|everything for|for both|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|total price|if you take all|as a package|all in|grand total|for the package|comes to|full set|complete set',
+    'for all|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the group|for the set|all for|everything for|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|total price|if you take all|as a package|all in|grand total|for the package|comes to|full set|complete set',
     { code: 'L' },
   ],
+  ['for the both|for the both of|if you take both|for both|for both of them', { code: 'L', value: 2 }],
   [
     'in total|total|total weight|totaling|totalling|totals|total of|adds up to|combined|altogether|overall|in all|all told',
     { code: 'L', sense: 'sum' },
@@ -114,6 +115,10 @@ export const RELATIONS: readonly Entry[] = [
     'sold|gone|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|spoken for|no longer available|are gone|is gone|already gone|went to the scrapper|went to the dump|went to scrap|was scrapped|got scrapped|threw it out|threw them out|sold out|been claimed|is claimed|are claimed|has been claimed|have been claimed|has been picked up|have been picked up|got claimed|got sold|got picked up|was claimed|were claimed|was sold|were sold|found a home|found a new home|someone took|somebody took|someone bought|somebody bought|someone grabbed|somebody grabbed',
     { code: 'Y' },
   ],
+  [
+    each('gone', 'a bit|a little|dull|rusty|yellow|soft|hard|stiff|flat|bad|brown|green|tacky|sticky|grey|gray|to rust|slightly'),
+    { code: 'z' },
+  ],
   // Promised and not fetched: still there if the buyer does not come.
   [
     'pending|sale pending|pending sale|spf|pending pickup|pending pick up|pending payment|on hold|is on hold|are on hold',
@@ -121,7 +126,7 @@ export const RELATIONS: readonly Entry[] = [
   ],
   ['mostly|mainly|largely|primarily|a mix of|mix of|mixture of|a mixture of|chiefly', { code: 'z', sense: 'mostly' }],
   [
-    'sold as|sold in|sold together|sold new|sold only|not sold|only sold|sold my|sold our|sold the house|sold for|being sold|must be sold|to be sold|can be sold|will be sold|sold individually|sold per',
+    'sold by the|sold by weight|sold by pound|sold by the pound|on offer|on offer is|on offer are|sold as|sold in|sold together|sold new|sold only|not sold|only sold|sold my|sold our|sold the house|sold for|being sold|must be sold|to be sold|can be sold|will be sold|sold individually|sold per',
     { code: 'z' },
   ],
   [
@@ -140,6 +145,8 @@ export const RELATIONS: readonly Entry[] = [
   ],
   ['trade|trades|trading|swap|swaps|swapping|barter', { code: 'z', sense: 'trade' }],
   ['lot', { code: 'z', sense: 'named-lot' }],
+  ['was going to keep|was going to keep the|was gonna keep|was planning to keep|were going to keep|wanted to keep', { code: 'z' }],
+  ['give or take|plus or minus|plus minus|within', { code: 'z', sense: 'tolerance' }],
   ['increments|increment|jumps|steps|intervals', { code: 'z', sense: 'steps' }],
   ['to|through|thru', { code: 'z', sense: 'to' }],
   ['per line|per row|for the row|for the line|a line|a row', { code: 'z', sense: 'per-line' }],

@@ -6,8 +6,17 @@ const LOTS =
   'bunch|batch|pile|works|shebang|enchilada|caboodle|kit and caboodle|setup|set up|collection|gym|home gym|kit|deal|outfit|stack|load|mess|group|shop|package|bundle|lot|thing|set';
 const WHOLE = each('whole|entire|the whole|the entire', LOTS);
 const ALL = `${WHOLE}|the works|the bunch|the shebang|every last thing|every last bit|every last piece|every last item|it all|all of it|everything|the lot|the pile|them all|all of them|every bit of it`;
-const NUMBERS = 'two|three|four|five|six|seven|2|3|4|5|6|7';
-const COUNTED = each('all|the', NUMBERS);
+/** Pieces in words and digits. */
+const NUMBERS: readonly (readonly [words: string, value: number])[] = [
+  ['two|2', 2],
+  ['three|3', 3],
+  ['four|4', 4],
+  ['five|5', 5],
+  ['six|6', 6],
+  ['seven|7', 7],
+  ['eight|8', 8],
+  ['ten|10', 10],
+];
 
 export const WHOLES: readonly Entry[] = [
   [
@@ -15,13 +24,20 @@ export const WHOLES: readonly Entry[] = [
       ALL,
       each(ALL, 'go for|goes for|go at'),
       each('for|take|takes|get|gets|gets you|buy|buys|grab|grabs|want|have|haul|hauls|takes home', ALL),
-      each(each('all', NUMBERS), 'for|together|together for|at once'),
-      each(each('the', NUMBERS), 'together|together for|at once'),
-      each('for|take|takes|get|gets|gets you|buy|buys|grab|want', COUNTED),
       'takes all|take all|both together|the two together|in one go|all in one go|in one shot|all in one shot|to one buyer|one buyer|clear me out|clears me out|clean me out|cleans me out|clear it out|clears it out|takes it all away|everything together|everything goes|all goes|it all goes|the complete lot|the complete setup|whole kit and kaboodle|one price for all|all as one|everything must go together',
     ].join('|'),
     { code: 'L', sense: 'whole' },
   ],
+  ...NUMBERS.map(
+    ([words, value]): Entry => [
+      [
+        each(each('all', words), 'for|together|together for|at once'),
+        each(each('the', words), 'together|together for|at once'),
+        each('for|take|takes|get|gets|gets you|buy|buys|grab|want', each('all|the', words)),
+      ].join('|'),
+      { code: 'L', sense: 'whole', value },
+    ],
+  ),
   ['both for', { code: 'L', sense: 'two' }],
 ];
 
