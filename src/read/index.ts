@@ -5,6 +5,7 @@ import type { Reading } from '../listing/reading.ts';
 import { chooseLanguages } from './language/choose.ts';
 import type { Price, Quantity } from './mention.ts';
 import { readBarSizes } from './recognisers/bar-sizes.ts';
+import { readBarWeights } from './recognisers/bar-weights.ts';
 import { readBrackets } from './recognisers/brackets.ts';
 import { readConditions } from './recognisers/conditions.ts';
 import { readDashes } from './recognisers/dashes.ts';
@@ -92,6 +93,7 @@ const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
   readSlashes,
   readSideBySide,
   readLists,
+  readBarWeights,
   readSingleWeights,
 ];
 

@@ -111,6 +111,8 @@ export type CueName =
   | 'wants-label'
   /** "If you offer half, I'll not answer". */
   | 'if-you'
+  /** "The bar is another 45". */
+  | 'weighs'
   /** "A 45 has a chip": the verb within a condition. */
   | 'has'
   /** "Weights" alone, which may be anything. */

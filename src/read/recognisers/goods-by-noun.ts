@@ -29,7 +29,8 @@ function isSumOfBars(scan: Scan, at: number): boolean {
   const named = new Set<Kind>();
   for (let i = at + 1; i < scan.tokens.length && i - at < 60; i += 1) {
     const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
-    if (kind && kind !== 'other' && BAR_KINDS.includes(kind) && !isAside(scan, i)) named.add(kind);
+    const called = scan.tokens[i - 1]?.term?.part?.endsWith('-bar') === true;
+    if (kind && kind !== 'other' && !called && BAR_KINDS.includes(kind) && !isAside(scan, i)) named.add(kind);
   }
   return named.size === count;
 }

@@ -83,7 +83,9 @@ function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Behind
     const letter = scan.plain[i] ?? '_';
     // Behind the first goods only such as "and" joins to them.
     const joins = goods.size > 0 && letter === 'c' && /^[aC]{0,2}m{0,3}k/.test(scan.plain.slice(i + 1, i + 7));
-    if (!joins && !'amCknduhs'.includes(letter)) break;
+    // "The curl bar": its first words are one term.
+    const called = scan.tokens[i]?.term?.part?.endsWith('-bar') === true;
+    if (!joins && !called && !'amCknduhs'.includes(letter)) break;
     if (goods.size > 0 && i > start + 8 && !joins) break;
     const item = drafts.find((draft) => draft.places.some((place) => i >= place.from && i <= place.to));
     if (item) {

@@ -83,6 +83,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   owns: 'besitzt|hat schon|schon hat|bereits hat',
   'asks-whether': 'fragen ob|fragt ob|frage ob|gefragt ob|nachfragen ob|fragen nach|fragt nach|anfragen zu',
   'wants-label': 'suche|gesucht|im tausch|im tausch gegen|dafür',
+  weighs: 'wiegt|hat|ist|mit',
   'if-you': 'wer|wenn sie|wenn du|wenn jemand',
   has: 'hat*|ist*|sind*|haben*',
   weights: 'gewicht|gewichte',

@@ -90,6 +90,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'asks-whether':
     'asking if|ask if|asks if|ask about|asking about|asking whether|ask whether|asked if|wondering if|before asking|before you ask|ask me for|ask me about|ask me if',
   'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
+  weighs: 'is|being|weighs|was|it is|weighing',
   'if-you':
     "if you|if u|if someone|if somebody|if anyone|anyone who|whoever|people who|please do not|please don't|do not|don't|dont",
   has: 'has*|had*|is*|are*|have*',

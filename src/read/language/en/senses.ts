@@ -145,7 +145,11 @@ export const RELATIONS: readonly Entry[] = [
   ],
   ['trade|trades|trading|swap|swaps|swapping|barter', { code: 'z', sense: 'trade' }],
   ['lot', { code: 'z', sense: 'named-lot' }],
-  ['was going to keep|was going to keep the|was gonna keep|was planning to keep|were going to keep|wanted to keep', { code: 'z' }],
+  [
+    'was going to keep|was going to keep the|was gonna keep|was planning to keep|were going to keep|wanted to keep',
+    { code: 'z' },
+  ],
+  ['weight room|weight rooms|weight training|weight class|weight belt|weight loss', { code: 'z' }],
   ['give or take|plus or minus|plus minus|within', { code: 'z', sense: 'tolerance' }],
   ['increments|increment|jumps|steps|intervals', { code: 'z', sense: 'steps' }],
   ['to|through|thru', { code: 'z', sense: 'to' }],

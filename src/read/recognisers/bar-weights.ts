@@ -1,0 +1,23 @@
+/** What a bar weighs, told by a verb and without a unit: "the bar is another 45", "bar weighs 45", "die Stange wiegt 20". */
+import type { Kind } from '../../listing/reading.ts';
+import type { Quantity } from '../mention.ts';
+import { says } from '../text/says.ts';
+import { findAll, type Scan, valueAt } from '../text/scan.ts';
+
+const WEIGHS = /k[zP](?:z|y|U){0,2}(n)(?=[.,;!l)]|c|$)/dg;
+const BARS: readonly (Kind | undefined)[] = ['bar', 'curl-bar', 'hex-bar'];
+/** Weights of bars in pounds and kilograms. Common practice, no source. */
+const BAR_WEIGHTS = [45, 44, 55, 35, 33, 30, 25, 20, 18, 15, 60];
+
+export function readBarWeights(scan: Scan): Quantity[] {
+  const found: Quantity[] = [];
+  findAll(scan, WEIGHS, ({ from, to }) => {
+    const kind = scan.tokens[from]?.term?.kind;
+    const weight = valueAt(scan, to) ?? 0;
+    const verb = says(scan, from + 1, 'weighs');
+    if (!verb || scan.tokens[from]?.term?.plural || !BARS.includes(kind) || !BAR_WEIGHTS.includes(weight)) return false;
+    found.push({ rule: 'bar-weighs', from: to, to, count: null, weight, unit: null, noun: from });
+    return true;
+  });
+  return found;
+}
