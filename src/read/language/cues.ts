@@ -105,8 +105,6 @@ export type CueName =
   /** What is done with goods that are only spoken of: "when you change the weights". */
   | 'handles'
   | 'owns'
-  /** "Before asking if we have any 25s". */
-  | 'asks-whether'
   /** "Want: bumper plates" as a label. */
   | 'wants-label'
   /** "If you offer half, I'll not answer". */

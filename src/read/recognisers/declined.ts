@@ -1,6 +1,6 @@
 /** Pieces that the seller would not part from the rest: "I am not going to sell you two 45s", "please don't ask for the pair of 10s alone". */
 import type { Quantity } from '../mention.ts';
-import { begins, says } from '../text/says.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 
 /** How far before the pieces the verb of selling may stand, and the denial before that, in tokens. */
@@ -27,17 +27,19 @@ function isDeclined(scan: Scan, from: number): boolean {
   return false;
 }
 
-/** "Before asking if we have any 25s": a size that others ask for. */
-const isAskedAbout = (scan: Scan, { from, count }: Quantity): boolean =>
-  count === null &&
-  Array.from({ length: ASK_REACH }, (_, back) => from - 1 - back).some(
-    (at) =>
-      scan.clause[at] === scan.clause[from] && begins(scan, at, 'asks-whether') && !/[.,;kM]/.test(scan.plain.slice(at, from)),
-  );
+/** "Before asking if we have any 25s", "people ask if I have a bar": goods that others ask for. */
+export function isAskedFor(scan: Scan, at: number): boolean {
+  if (!scan.senses.has('asks-whether')) return false;
+  for (let i = at - 1; i >= at - ASK_REACH && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (scan.tokens[i]?.term?.sense === 'asks-whether') return true;
+    if (',;kM'.includes(scan.plain[i] ?? 'l')) return false;
+  }
+  return false;
+}
 
 /** Without those of which the ad tells as many or more elsewhere; where it tells no others they are what is offered, in one piece. */
 export function dropDeclined(scan: Scan, quantities: readonly Quantity[]): Quantity[] {
-  const offered = quantities.filter((one) => !isAskedAbout(scan, one));
+  const offered = quantities.filter(({ from, count }) => count !== null || !isAskedFor(scan, from));
   if (!scan.plain.includes('N')) return offered;
   const declined = offered.filter(({ from }) => isDeclined(scan, from));
   if (declined.length === 0) return offered;

@@ -3,6 +3,7 @@ import type { Kind } from '../../listing/reading.ts';
 import { says } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import type { Token } from '../text/tokens.ts';
+import { isAskedFor } from './declined.ts';
 import { isCount } from './notation.ts';
 import { isTradedFor } from './traded-for.ts';
 
@@ -111,7 +112,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   if (after.includes('Q') && (/^(?:[mCz]{0,2}|zaz)Q/.test(after) || isJoinedToLeftOut(scan, at, after))) return true;
   if (isLeftOutLater(scan, at)) return true;
   // "the bar sits in notches" of a rack.
-  if (isHandled(scan, at) || isOfOthers(scan, at)) return true;
+  if (isHandled(scan, at) || isOfOthers(scan, at) || isAskedFor(scan, at)) return true;
   if (
     scan.tokens[at]?.text === 'bar' &&
     (scan.plain[at - 1] === 'a' || scan.tokens[at + 1]?.text === 'height') &&

@@ -41,7 +41,10 @@ function isKept(scan: Scan, quantity: Quantity): boolean {
   if (isTradedFor(scan, quantity.from) || isBesideNoPlates(scan, quantity) || isSought(scan, quantity.from)) return true;
   if (isMissing(scan, quantity) || isCapacity(scan, quantity.from)) return true;
   const before = scan.plain.slice(Math.max(0, quantity.from - 4), quantity.from);
-  return scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] && /(?:N[a]?|Q[a-z,]{0,2})$/.test(before);
+  return (
+    scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] &&
+    (/(?:N[aX]?|Q[a-zX,]{0,2})$/.test(before) || (quantity.count === null && /X[a]$/.test(before)))
+  );
 }
 
 /** "Looking for two 35s and a 10 in trade": a list right behind the word of seeking, and no sum of money. */

@@ -29,6 +29,9 @@ export interface Subject {
   readonly rest?: boolean;
 }
 
+/** How far behind a fault the goods that it is on may stand, in tokens. */
+const ABSENT_REACH = 5;
+
 export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding: Finding, goodsLines: number): Subject {
   const { condition, from, to, rule } = finding;
   const fault = scan.tokens[to]?.term?.sense?.startsWith('fault') === true;
@@ -83,6 +86,7 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const inClause = apt(said.filter((item) => item.places.some((place) => place.from >= from && place.from <= to)));
   const ahead = goodsAhead(scan, drafts, said, speech, stop, to, apt);
   if (ahead.length > 0) return of(ahead);
+  if (isOfAbsent(scan, drafts, speech, stop)) return of([]);
   for (let i = start; i < speech.from; i += 1) if (sense(i) === 'rest') return { drafts: apt(drafts), told: true, rest: true };
   const inBracket = bracketed(scan, inClause, speech);
   if (inBracket.length > 0) return of(inBracket);
@@ -125,6 +129,18 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const listed = goodsOfLine(scan, drafts, from, goodsLines, apt);
   if (listed.length > 0) return of(listed);
   return { drafts: lotOf(drafts, lot, apt), told: false };
+}
+
+/** "The rust in the picture is on my old bar, which is not for sale": of goods by their name that are none of those on offer. */
+function isOfAbsent(scan: Scan, drafts: readonly Draft[], speech: Speech, stop: number): boolean {
+  let on = false;
+  for (let i = speech.to + 1; i <= Math.min(stop, speech.to + ABSENT_REACH); i += 1) {
+    if (scan.tokens[i]?.term?.sense === 'upon') on = true;
+    const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
+    if (kind) return on && kind !== 'other' && namedBy(scan, drafts, i).length === 0;
+    if ('.;,cMn'.includes(scan.plain[i] ?? 'l')) return false;
+  }
+  return false;
 }
 
 const exceptions = new WeakMap<Scan, readonly number[]>();

@@ -81,7 +81,6 @@ export const CUES: Readonly<Record<CueName, string>> = {
   others: 'andere*|weitere*|zweite*|letzte*|einige',
   handles: 'wechseln|wechselt|auflegen|aufstecken|ablegen|fallen|heben|stemmen|laden|beladen|wo',
   owns: 'besitzt|hat schon|schon hat|bereits hat',
-  'asks-whether': 'fragen ob|fragt ob|frage ob|gefragt ob|nachfragen ob|fragen nach|fragt nach|anfragen zu',
   'wants-label': 'suche|gesucht|im tausch|im tausch gegen|dafür',
   weighs: 'wiegt|hat|ist|mit',
   'if-you': 'wer|wenn sie|wenn du|wenn jemand',

@@ -132,6 +132,10 @@ export const RELATIONS: readonly Entry[] = spelt([
   ],
   ['allein|alleine', { code: 'z', sense: 'only' }],
   ['sorry|äh|ähm|falsch', { code: 'z', sense: 'retract-maybe' }],
+  [
+    'fragen ob|fragt ob|frage ob|gefragt ob|nachfragen ob|fragen nach|fragt nach|anfragen zu|fragen wegen',
+    { code: 'z', sense: 'asks-whether' },
+  ],
   ['plus minus|mehr oder weniger', { code: 'z', sense: 'tolerance' }],
   ['rest|der rest|den rest|für den rest|rest nur|rest für|rest zusammen', { code: 'z', sense: 'rest' }],
   ['wenn weg|bis weg|wenn verkauft|muss weg|müssen weg|alles muss weg|soll weg|sollen weg', { code: 'z' }],

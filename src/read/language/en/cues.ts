@@ -87,8 +87,6 @@ export const CUES: Readonly<Record<CueName, string>> = {
   handles:
     'change|changing|load|loading|loads|unload|unloading|putting|drop|drops|dropping|lift|lifting|swap|swapping|slide|sliding|throw|throwing|lower|lowering|stack|stacking|lug|carry|carrying|slip|where',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
-  'asks-whether':
-    'asking if|ask if|asks if|ask about|asking about|asking whether|ask whether|asked if|wondering if|before asking|before you ask|ask me for|ask me about|ask me if',
   'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
   weighs: 'is|being|weighs|was|it is|weighing',
   'if-you':

@@ -18,7 +18,7 @@ export const PRICES: readonly Entry[] = [
   [
     each(
       'brand new|new',
-      'they are going for|these are going for|these run|these go for|these were|these sell for|they sell for|it runs|it is|this is|this was|this goes for|it goes for|it sells for|they were|this runs|this cost|this costs|it cost|it costs|they cost|these costs|sets go for|sets run',
+      'they are going for|these are going for|these run|these go for|these were|these sell for|they sell for|it runs|it is|this is|this was|this goes for|it goes for|it sells for|they were|this runs|this cost|this costs|it cost|it costs|they cost|these costs|sets go for|sets run|ones are going for|ones go for|ones run|ones cost|ones are|ones sell for|ones start at|plates run|plates go for|plates cost',
     ),
     { code: 'F' },
   ],
@@ -150,6 +150,10 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   ['weight room|weight rooms|weight training|weight class|weight belt|weight loss', { code: 'z' }],
+  [
+    'asking if|ask if|asks if|ask about|asking about|asking whether|ask whether|asked if|wondering if|before asking|before you ask|ask me for|ask me about|ask me if|asked me for|asked me if|asking me for|asking me if',
+    { code: 'z', sense: 'asks-whether' },
+  ],
   ['give or take|plus or minus|plus minus|within', { code: 'z', sense: 'tolerance' }],
   ['increments|increment|jumps|steps|intervals', { code: 'z', sense: 'steps' }],
   ['to|through|thru', { code: 'z', sense: 'to' }],
@@ -178,7 +182,7 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z', sense: 'stow' },
   ],
   [
-    'downsizing to|downsizing to just|down to just|switching to|switching to just|switched to|switched over to|switching over to|moving to just|moved on to|changed to|changing over to|training with just|train with just|sticking with|sticking with just|sticking to',
+    'upgraded to|upgrading to|upgraded my|upgraded all my|replaced them with|replaced it with|replacing them with|replacing it with|moved up to|went to all|went with|downsizing to|downsizing to just|down to just|switching to|switching to just|switched to|switched over to|switching over to|moving to just|moved on to|changed to|changing over to|training with just|train with just|sticking with|sticking with just|sticking to',
     { code: 'z', sense: 'turn-to' },
   ],
   ['station|stations|bundles|package of gear|packages of gear', { code: 'z', sense: 'bundle' }],
