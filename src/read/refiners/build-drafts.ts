@@ -118,8 +118,10 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     const owned =
       quantity.count === null && !isPlate(assigned.kind) && (scan.letters[assigned.at] === 'k' || quantity.noun === assigned.at);
     // One of "two bars": the noun stays for what the pronouns tell apart.
+    // "3 bars. 45 lb chrome $80, 45 lb black $100": each weight is that of one.
+    const singly = owned && kinds.filter((other, at) => other.at === assigned.at && quantities[at]?.count === null).length > 1;
     const spoken = owned && quantity.noun === null && pronounOwner(scan, from) === assigned.at;
-    const told = spoken ? { count: 1 } : owned ? countBefore(scan, assigned.at) : null;
+    const told = spoken || singly ? { count: 1 } : owned ? countBefore(scan, assigned.at) : null;
     if (owned && !spoken) blank(scan, assigned.at);
     const one = owned && scan.tokens[assigned.at]?.term?.plural !== true && assigned.kind !== 'dumbbell';
     const pieces =

@@ -130,7 +130,11 @@ export function spanned(
   const between = scan.plain.slice(at + 1, speech.from);
   const one = scan.tokens.slice(at + 1, speech.from).some(({ term }) => term?.code === 'd' && term.value === 1);
   const pronoun = near.some(({ places }) => places.some((place) => place.to === at && place.rule === 'told-apart'));
-  if (one || pronoun || speech.near) return [...near];
+  // "2 x 50, 2 x 45, one of the fifties has a chip".
+  const ofTold = near.some(
+    ({ partitive, weight }) => partitive && drafts.some((item) => !item.partitive && item.weight?.value === weight?.value),
+  );
+  if (one || pronoun || speech.near || ofTold) return [...near];
   const before = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from < speech.from));
   const dashed = /^[:-]/.test(between) && scan.plain.slice(from, at).includes(between[0] ?? '-');
   // "Olympic bar and 4x45 have been in the garage": a verb of several is said of both.

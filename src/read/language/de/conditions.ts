@@ -13,6 +13,7 @@ const RUST = 'rost|flugrost|rostansatz|rostflecken|rostspuren|roststellen|oberfl
 const RUSTY = adjectives('rostig|angerostet|verrostet|korrodiert');
 
 export const CONDITIONS: readonly Entry[] = spelt([
+  ['polster|polsterung|sitzpolster|rückenpolster|sitzfläche|rückenlehne|kunstleder|bezug|sitz', { code: 'z', part: 'bench' }],
   // Of the seller, and of no goods.
   [
     each(

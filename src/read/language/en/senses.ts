@@ -126,7 +126,7 @@ export const RELATIONS: readonly Entry[] = [
   ],
   ['mostly|mainly|largely|primarily|a mix of|mix of|mixture of|a mixture of|chiefly', { code: 'z', sense: 'mostly' }],
   [
-    'sold by the|sold by weight|sold by pound|sold by the pound|on offer|on offer is|on offer are|sold as|sold in|sold together|sold new|sold only|not sold|only sold|sold my|sold our|sold the house|sold for|being sold|must be sold|to be sold|can be sold|will be sold|sold individually|sold per',
+    'sold by the|sold by weight|sold by pound|sold by the pound|on offer|on offer is|on offer are|sold as|sold in|sold new|sold only|not sold|only sold|sold my|sold our|sold the house|sold for|being sold|must be sold|to be sold|can be sold|will be sold|sold individually|sold per',
     { code: 'z' },
   ],
   [

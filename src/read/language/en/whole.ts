@@ -24,7 +24,7 @@ export const WHOLES: readonly Entry[] = [
       ALL,
       each(ALL, 'go for|goes for|go at'),
       each('for|take|takes|get|gets|gets you|buy|buys|grab|grabs|want|have|haul|hauls|takes home', ALL),
-      'takes all|take all|both together|the two together|in one go|all in one go|in one shot|all in one shot|to one buyer|one buyer|clear me out|clears me out|clean me out|cleans me out|clear it out|clears it out|takes it all away|everything together|everything goes|all goes|it all goes|the complete lot|the complete setup|whole kit and kaboodle|one price for all|all as one|everything must go together',
+      'sold together only for|sold together only|sold together for|sold together|only sold together|sold only together|must be sold together|must sell together|takes all|take all|both together|the two together|in one go|all in one go|in one shot|all in one shot|to one buyer|one buyer|clear me out|clears me out|clean me out|cleans me out|clear it out|clears it out|takes it all away|everything together|everything goes|all goes|it all goes|the complete lot|the complete setup|whole kit and kaboodle|one price for all|all as one|everything must go together',
     ].join('|'),
     { code: 'L', sense: 'whole' },
   ],
