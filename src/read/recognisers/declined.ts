@@ -15,7 +15,7 @@ const BETWEEN = /^[zawUdVopnuhsvmk,c]$/;
 function isDeclined(scan: Scan, from: number): boolean {
   const within = (at: number): boolean => at >= 0 && scan.clause[at] === scan.clause[from];
   for (let at = from - 1; within(at) && from - at <= VERB_REACH; at -= 1) {
-    if (says(scan, at, 'part-with')) {
+    if (says(scan, at, 'part-with') || scan.tokens[at]?.term?.sense === 'asks-whether') {
       for (let before = at - 1; within(before) && at - before <= DENIAL_REACH; before -= 1) {
         if (scan.plain[before] === 'N') return true;
         if ('k$,'.includes(scan.plain[before] ?? '_')) return false;

@@ -45,11 +45,22 @@ export function settlePrices(scan: Scan, found: Price[]): void {
 /** "Bar $80, with plates $200", "bar $75 or $140 with the plates": the second is for both. */
 function isWithMore(scan: Scan, previous: Price | undefined, price: Price): boolean {
   if (previous?.role !== 'asking' || price.role !== 'asking' || price.amount <= previous.amount) return false;
-  if (scan.clause[previous.to] !== scan.clause[price.from]) return false;
+  // "2x45 and 2x25: 120$. With bar 180$."
+  const next = (scan.clause[price.from] ?? 0) - (scan.clause[previous.to] ?? 0);
+  const opens = next === 1 ? openingWith(scan, price.from) : false;
+  if (opens) return true;
+  if (next !== 0) return false;
   const first = previous.to + 1 + Number(/^[,;-]$/.test(scan.tokens[previous.to + 1]?.text ?? ''));
   const orBefore = price.from - previous.to <= 3 && says(scan, price.from - 1, 'or');
   const goods = scan.plain.slice(previous.to + 1, price.from).includes('k');
   return (first < price.from && says(scan, first, 'with') && goods) || (orBefore && says(scan, price.to + 1, 'with'));
+}
+
+/** "With bar 180$": the sentence of the price begins so, and names goods. */
+function openingWith(scan: Scan, at: number): boolean {
+  let first = at;
+  while (at - first < 8 && scan.clause[first - 1] === scan.clause[at]) first -= 1;
+  return says(scan, first, 'with') && /^[a-z]{1,2}[mC]{0,3}k[a-z=:-]{0,3}$/.test(scan.plain.slice(first, at));
 }
 
 /** "10s $15, 25s $35. That's per plate", "prices are per pair": what all prices before are for. */

@@ -1,7 +1,7 @@
 /** The price of the ad as a whole, and the own prices of its lines: steps from the most telling price to the least, the first that answers holds. */
 import type { Price, Total } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
-import { type Asked, NOTHING, round, type Sums, setOwnPrices, weightOf } from './asked.ts';
+import { type Asked, basisOf, inUnit, NOTHING, round, type Sums, setOwnPrices, weightOf } from './asked.ts';
 import { askedByGoods, askedByWeight } from './asked-by-weight.ts';
 import { askedForAll } from './asked-for-all.ts';
 import { askedSingly } from './asked-singly.ts';
@@ -78,7 +78,13 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
     return { ...NOTHING, amount: title.lot.amount, basis: 'lot', price: title.lot };
   }
   const asked = askedForAll(sums) ?? askedByGoods(sums) ?? askedByWeight(sums) ?? askedByItem(sums) ?? askedSingly(sums);
-  const rivals = [...asked.rivals, ...perhaps, ...(title.rival ? [title.rival] : [])];
+  // "$1 a pound for those under 25, $1.25 for the 45s": of several rates one may not be for all.
+  const rates =
+    tier === null && weight !== null && asked.unitPrice === perWeight && asked.price === null
+      ? weighed.filter((price) => price.amount !== perWeight?.amount && !(price.from >= 0 && isUpdated(scan, price)))
+      : [];
+  const others = rates.map((price) => ({ ...price, amount: round(price.amount * inUnit(weight?.pounds ?? 0, basisOf(price))) }));
+  const rivals = [...asked.rivals, ...others, ...perhaps, ...(title.rival ? [title.rival] : [])];
   const settled = { ...asked, rivals };
   return { ...settled, loose: looseMoney(settled, sums) };
 }

@@ -29,6 +29,9 @@ function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
   return weak ? dominant : kind;
 }
 
+/** Heaviest bars, in lb and kg: those for squats. */
+const HEAVIEST_BAR = { lb: 95, kg: 43 } as const;
+
 /** Most tokens of a line that heads a list by its metal. */
 const HEADING = 7;
 
@@ -236,6 +239,8 @@ function ownerOf(scan: Scan, quantity: Quantity, bareOfPlates: boolean): number 
     if (kind === 'collars' && !label && (quantity.weight ?? 0) > 6) continue;
     if (kind && !label && !bareOfPlates && quantity.from - i > 15) return null;
     const crowded = !label && !bareOfPlates && scan.clause[i] !== scan.clause[quantity.from] && quantity.from - i > 4 && !article;
+    // "Rack with bar and 110 lbs": no bar weighs so much.
+    if (kind && BARS.includes(kind) && (quantity.weight ?? 0) > HEAVIEST_BAR[quantity.unit]) return null;
     if (kind) return WEIGHED.includes(kind) || kind === 'collars' || crowded || scan.letters[i] !== 'k' ? null : i;
   }
   return null;

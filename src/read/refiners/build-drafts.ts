@@ -7,6 +7,7 @@ import { isTradedAway, isTradedFor } from '../recognisers/traded-for.ts';
 import { says } from '../text/says.ts';
 import { blank, type Scan } from '../text/scan.ts';
 import { assignKinds, sizeKind } from './assign-kinds.ts';
+import { isBar } from './attach-facts.ts';
 import { type Draft, draft } from './draft.ts';
 
 const HOLDERS: readonly Kind[] = ['storage', 'rack', 'stands', 'bench', 'other'];
@@ -105,6 +106,12 @@ function excludedLines(scan: Scan): Set<number> {
 export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]): Draft[] {
   const kinds = assignKinds(scan, quantities);
   const excluded = excludedLines(scan);
+  const shares = new Map<number, number>();
+  kinds.forEach(({ at, kind }, index) => {
+    if (isBar(kind) && quantities[index]?.count === null) shares.set(at, (shares.get(at) ?? 0) + 1);
+  });
+  // "3 bars. 45 lb chrome $80, 45 lb black $100, 35 lb $90": as many weights as bars, each that of one.
+  const oneByOne = new Set([...shares].flatMap(([at, told]) => (told > 1 && countBefore(scan, at).count === told ? [at] : [])));
   const drafts: Draft[] = [];
   quantities.forEach((quantity, index) => {
     const assigned = kinds[index];
@@ -118,8 +125,7 @@ export function draftsOfQuantities(scan: Scan, quantities: readonly Quantity[]):
     const owned =
       quantity.count === null && !isPlate(assigned.kind) && (scan.letters[assigned.at] === 'k' || quantity.noun === assigned.at);
     // One of "two bars": the noun stays for what the pronouns tell apart.
-    // "3 bars. 45 lb chrome $80, 45 lb black $100": each weight is that of one.
-    const singly = owned && kinds.filter((other, at) => other.at === assigned.at && quantities[at]?.count === null).length > 1;
+    const singly = quantity.count === null && oneByOne.has(assigned.at);
     const spoken = owned && quantity.noun === null && pronounOwner(scan, from) === assigned.at;
     const told = spoken || singly ? { count: 1 } : owned ? countBefore(scan, assigned.at) : null;
     if (owned && !spoken) blank(scan, assigned.at);

@@ -30,7 +30,7 @@ export interface Subject {
 }
 
 /** How far behind a fault the goods that it is on may stand, in tokens. */
-const ABSENT_REACH = 5;
+const ABSENT_REACH = 8;
 
 export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding: Finding, goodsLines: number): Subject {
   const { condition, from, to, rule } = finding;
@@ -91,12 +91,14 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const inBracket = bracketed(scan, inClause, speech);
   if (inBracket.length > 0) return of(inBracket);
   const owned = ownersOfPart(scan, drafts, speech, start, stop, apt);
-  if (owned.length > 0) return of(owned);
+  // "One 25 has a chunk missing from the rim": of the plates whose part it names those of that size.
+  const sized = owned.length > 1 ? ofSize(scan, owned, start, speech.from) : [];
+  if (owned.length > 0) return of(sized.length > 0 ? sized : owned);
 
   const grouped = groupedBefore(scan, drafts, inClause, start, speech.from, apt);
   if (grouped.length > 0) return of(grouped);
-  const sized = ofSize(scan, apt(drafts), start, speech.from);
-  if (sized.length > 0) return of(sized);
+  const ofOne = ofSize(scan, apt(drafts), start, speech.from);
+  if (ofOne.length > 0) return of(ofOne);
   for (let i = speech.from - 1; i >= from; i -= 1) {
     const near = inClause.length === 0 ? [] : inClause.filter((item) => item.places.some((place) => place.to === i));
     if (near.length > 0 && !(scan.plain[i] === 'k' && isVague(near)))
@@ -135,10 +137,11 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
 function isOfAbsent(scan: Scan, drafts: readonly Draft[], speech: Speech, stop: number): boolean {
   let on = false;
   for (let i = speech.to + 1; i <= Math.min(stop, speech.to + ABSENT_REACH); i += 1) {
+    if (scan.tokens[i]?.term?.part || scan.tokens[i]?.term?.sense === 'place') return false;
     if (scan.tokens[i]?.term?.sense === 'upon') on = true;
     const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
     if (kind) return on && kind !== 'other' && namedBy(scan, drafts, i).length === 0;
-    if ('.;,cMn'.includes(scan.plain[i] ?? 'l')) return false;
+    if ('.;,cM'.includes(scan.plain[i] ?? 'l')) return false;
   }
   return false;
 }

@@ -167,8 +167,15 @@ function inTurn(scan: Scan, events: readonly Event[]): Cover[] {
   return covers;
 }
 
-function coverLine(scan: Scan, all: readonly Event[]): Cover[] {
+/** The events behind goods that a price of their own stands before, where the line begins with such: "$2 each for 2.5s, $4 each 5s". */
+function behindFirst(all: readonly Event[]): readonly Event[] {
+  const end = all.findIndex((event) => event.end);
+  return end >= 0 && !all.slice(0, end).some(({ price }) => price) ? all.slice(end + 1) : all;
+}
+
+function coverLine(scan: Scan, line: readonly Event[]): Cover[] {
   const covers: Cover[] = [];
+  const all = behindFirst(line);
   const events = all.filter(({ end }) => !end);
   const first = events[0];
   const last = events[events.length - 1];

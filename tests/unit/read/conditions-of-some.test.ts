@@ -34,6 +34,25 @@ describe('likened to what was said of other goods', () => {
   ])('%s', (text, words) => expect(said(text)).toBe(words));
 });
 
+describe('of goods that are not on offer, and of those before', () => {
+  it.each([
+    ['Pair of 50 lb dumbbells $70. The rust in picture 2 is on my old bar which is not for sale.', ''],
+    ['Squat rack, welded by my mate, $60', 'rack: home-made welded'],
+    ['Squat rack, welded by a certified welder, $60', ''],
+    [
+      "Olympic bar and bench. Both in a spare room, so nothing's been wet or left outside. $130",
+      'bar: stored-indoors, bench: stored-indoors',
+    ],
+    ['Bench with leg extension and preacher pad, missing the pin for the incline. $25', 'bench: missing-parts'],
+    ['Power rack $200. I paid four hundred for it when it was new.', ''],
+    ['Plates are painted grey, a couple of them are chipped at the edge. 4x45 olympic $100', ''],
+    [
+      'Two olympic bars. The first has heavy rust and one sleeve is frozen solid. The second is better, both sleeves turn. $90',
+      'bar: rust-heavy seized-sleeves, bar: spins',
+    ],
+  ])('%s', (text, words) => expect(said(text)).toBe(words));
+});
+
 describe('joined by "and", left out, or all', () => {
   it.each([
     ['Bar and plates have surface rust. Bench is good. Olympic bar, 2x45 $100', 'bar: rust-light, plate 45: rust-light'],
@@ -52,7 +71,11 @@ describe('joined by "and", left out, or all', () => {
 describe('told by a part and what it does', () => {
   it.each([
     ['Olympic bar and 4x45 plates. Paint on the plates is flaking off. $200', 'plate 45: chipped'],
-    ['Olympic plates 4x45 4x25. Paint has worn off on most of them. $200', 'plate 45: chipped, plate 25: chipped'],
+    ['Olympic plates 4x45 4x25. Paint has come off of both. $200', 'plate 45: chipped, plate 25: chipped'],
+    ['Olympic plates 4x45. The paint is mostly gone and there is light rust. $200', 'plate 45: rust-light'],
+    ['Bumper plates, 2x45, 2x25. One 25 has a chunk missing from the rim. $200', 'bumper 25: cracked 1'],
+    ['2 50 lb plates 2 45 lb plates 2 20 lb plates and one of the fifties has a chip. $200', 'plate 50: chipped'],
+    ['Hantelbank mit Beincurler, Polster hat einen kleinen Riss. 40 €', 'bench: torn'],
     ['Adjustable bench. The seat pad has a couple of rips. Back pad is fine. $50', 'bench: torn'],
     ['Bench with bar. The padding is starting to come apart on the bench. $100', 'bench: torn'],
     ['Bench, peeling vinyl on the seat. $30', 'bench: torn'],

@@ -71,6 +71,14 @@ describe('goods that are only spoken of', () => {
       'Two specialty bars. Curl bar, 15 lb. And a trap bar, 55 lb. $150 takes both.',
       '150 lot | 1 curl-bar 15 lb, 1 hex-bar 55 lb',
     ],
+    ['4x45 lb olympic plates $160. I upgraded to bumpers.', '160 lot | 4 plate 45 lb'],
+    ["Pair of 50 lb hex dumbbells $70. No, I don't have any 35s.", '70 lot | 2 dumbbell 50 lb'],
+    ['4x45 lb olympic plates $160. People keep asking if I have a bar.', '160 lot | 4 plate 45 lb'],
+    ['Squat rack, olympic bar, plates 45s x4. The bar is another 45. $200', '200 lot | 1 rack, 1 bar 45 lb, 4 plate 45 lb'],
+    [
+      '3 olympic bars. 45 lb chrome $80, 45 lb black oxide $100, 35 lb $90. Buy all 3 for $240',
+      '240 lot | 1 bar 45 lb =80, 1 bar 45 lb =100, 1 bar 35 lb =90',
+    ],
     ['I change the weights I sell: 4x45 olympic plates $100', '100 lot | 4 plate 45 lb'],
   ])('%s', (text, said) => expect(offer(text)).toBe(said));
 });

@@ -93,8 +93,19 @@ describe('a price for all that is for everything', () => {
       'Bench $40, curl bar $30, dumbbells $40. All three items together $80',
       '80 lot | 1 bench =40, 1 curl-bar =30, ? dumbbell =40',
     ],
+    ['Rack $450. 230 lb bumper set $350. Sold together only for $750', '750 lot | 1 rack =450, ? bumper =350'],
+    ['2x45 and 2x25: 120$. With bar 180$.', '180 lot | 2 plate 45 lb, 2 plate 25 lb, 1 bar'],
+    [
+      'Curl bar and trap bar. $60 for the curl bar, $110 for the trap bar, or $150 takes both.',
+      '150 lot | 1 curl-bar =60, 1 hex-bar =110',
+    ],
     ['Two bars. Olympic bar $100, curl bar $40. Both bars for $120', '120 lot | 2 bar =100, 1 curl-bar =40'],
   ])('%s', (text, said) => expect(offer(text)).toBe(said));
+
+  it('rates for some sizes raise a doubt', () =>
+    expect(doubts('$1 per lb for plates under 25, $1.25 for 35s and 45s. I have 4 45s, 2 35s, 6 25s, 8 10s')).toContain(
+      'two_prices:asking.amount',
+    ));
 
   it('a doubt where it may be for some: behind goods of its own, and above what the others cost', () => {
     const unclear = 'Rack $200. Bench $50. 4x45 and 2x25 plates $350 for the lot';

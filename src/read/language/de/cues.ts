@@ -65,8 +65,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   keeps: 'behalte|behalten|behalte ich',
   'part-with': 'verkaufe|verkaufen|verkauft|trenne|trennen|teile|teilen|aufteilen|abgeben|gebe|frag|fragen|fragt',
   coat: 'lack|lackierung|farbe|beschichtung|anstrich',
-  'comes-off':
-    'blättert|blätternd|abgeblättert|platzt|abgeplatzt|abgenutzt|abgerieben|abgegriffen|abgewetzt|löst|gelöst|abgesprungen|fehlt',
+  'comes-off': 'blättert|blätternd|abgeblättert|platzt|abgeplatzt|löst|gelöst|abgesprungen',
   cover:
     'polster|polsterung|bezug|kunstleder|leder|sitz|sitzpolster|rückenpolster|rückenlehne|sitzfläche|liegefläche|schaumstoff',
   'comes-apart':

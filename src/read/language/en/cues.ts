@@ -70,8 +70,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'part-with':
     'sell|sell only|sell just|selling|split|split off|split up|splitting|separate|part with|part out|break|break up|let go|let go of|ask|ask for|ask about',
   coat: 'paint|coating|powder coat|powdercoat|enamel|paint job',
-  'comes-off':
-    'flaking|flakes|flaked|flake|peeling|peels|peeled|chipping|chips|chipped|worn|wearing|wore|rubbed|rubbing|missing|coming|comes|came|gone|nicked',
+  'comes-off': 'flaking|flakes|flaked|flake|peeling|peels|peeled|chipping|chips|chipped|coming|comes|came|nicked',
   cover:
     'vinyl|upholstery|pad|pads|padding|seat|seats|cushion|cushions|foam|leather|pleather|backrest|back pad|bench pad|seat pad|cover|fabric',
   'comes-apart':

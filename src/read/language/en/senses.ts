@@ -119,6 +119,13 @@ export const RELATIONS: readonly Entry[] = [
     each('gone', 'a bit|a little|dull|rusty|yellow|soft|hard|stiff|flat|bad|brown|green|tacky|sticky|grey|gray|to rust|slightly'),
     { code: 'z' },
   ],
+  [
+    each(
+      'paint|finish|chrome|knurling|knurl|padding|foam|label|labels|stickers|numbers|lettering|logos|markings|tread|plating|grip',
+      'gone|is gone|are gone|mostly gone|is mostly gone|are mostly gone|all gone|half gone|has gone',
+    ),
+    { code: 'z' },
+  ],
   // Promised and not fetched: still there if the buyer does not come.
   [
     'pending|sale pending|pending sale|spf|pending pickup|pending pick up|pending payment|on hold|is on hold|are on hold',
