@@ -31,7 +31,8 @@ export const PAGES = [
  * are most of it. The store: Dexie is most of it.
  */
 const BEHIND = [
-  { name: 'core', from: 'src/evaluate.ts', budget: 170_000 },
+  // 3 kB more than before: what a price for all covers, whom conditions speak of, and what sellers correct or only speak of.
+  { name: 'core', from: 'src/evaluate.ts', budget: 173_000 },
   { name: 'store', from: 'extension/store/page-store.ts', budget: 50_000 },
   // Only once a place is asked for: the look-up, and the list of the buyer's own country. The largest has ZIP codes too.
   { name: 'gazetteer', from: 'src/places/gazetteer.ts', budget: 12_000 },

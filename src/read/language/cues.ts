@@ -129,6 +129,8 @@ export type CueName =
 export interface Cue {
   /** Whether a token's text is one of the phrases. */
   readonly is: (text: string) => boolean;
+  /** Those without a "*". */
+  readonly words: ReadonlySet<string>;
   /** Whether words hold one of the phrases. */
   readonly within: RegExp;
 }
@@ -144,6 +146,7 @@ export function cues(phrases: Readonly<Record<CueName, string>>): Cues {
     return [
       name,
       {
+        words: plain,
         is: (text) => plain.has(text) || starred?.test(text) === true,
         within: new RegExp(all.length > 0 ? `\\b(?:${all.join('|').replaceAll('*', '\\S{0,40}')})(?!\\w)` : '(?!)'),
       },

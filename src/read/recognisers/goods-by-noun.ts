@@ -24,8 +24,9 @@ function isHeading(scan: Scan, at: number): boolean {
 /** "Two specialty bars. Curl bar, 15 lb. And a trap bar": a plural that sums up as many bars of other names behind it. */
 function isSumOfBars(scan: Scan, at: number): boolean {
   const { term } = scan.tokens[at] ?? {};
+  if (term?.kind !== 'other' || !term.plural) return false;
   const { count } = countBefore(scan, at);
-  if (term?.kind !== 'other' || !term.plural || count === null || count < 2 || count > 6) return false;
+  if (count === null || count < 2 || count > 6) return false;
   const named = new Set<Kind>();
   for (let i = at + 1; i < scan.tokens.length && i - at < 60; i += 1) {
     const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;

@@ -109,7 +109,7 @@ export function claimNoise(scan: Scan): void {
     return false;
   });
   findAll(scan, PULLED, ({ from, to }) => scan.tokens[from]?.term?.sense === 'pull' && (valueAt(scan, to) ?? 9) <= 8);
-  findAll(scan, TOLERANCE, ({ from }) => scan.tokens[from]?.term?.sense === 'tolerance');
+  if (scan.senses.has('tolerance')) findAll(scan, TOLERANCE, ({ from }) => scan.tokens[from]?.term?.sense === 'tolerance');
   findAll(scan, LEAST, ({ from }) => scan.tokens[from]?.term?.sense === 'least');
   findAll(scan, PROGRAM, () => true);
   findAll(scan, SIZES, ({ from, to }) => {

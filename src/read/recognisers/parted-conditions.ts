@@ -4,6 +4,7 @@
  */
 import type { Condition } from '../../listing/reading.ts';
 import type { CueName } from '../language/cues.ts';
+import type { Language } from '../language/language.ts';
 import type { Finding } from '../mention.ts';
 import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
@@ -45,12 +46,25 @@ function first(scan: Scan, from: number, to: number, cue: CueName): number | nul
   return null;
 }
 
+const waysOf = new WeakMap<Language, ReadonlyMap<string, readonly Way[]>>();
+
+/** The ways of each word for a part, put together once for a language, so that a token is looked up once. */
+function partsOf(language: Language): ReadonlyMap<string, readonly Way[]> {
+  const known = waysOf.get(language);
+  if (known) return known;
+  const parts = new Map<string, Way[]>();
+  for (const way of WAYS) for (const word of language.cues[way.part].words) parts.set(word, [...(parts.get(word) ?? []), way]);
+  waysOf.set(language, parts);
+  return parts;
+}
+
 /** What is said of the parts that tokens name, where no word of condition says it. */
 export function readPartedConditions(scan: Scan): Finding[] {
   const found: Finding[] = [];
+  const parts = partsOf(scan.language);
   for (let at = 0; at < scan.tokens.length; at += 1) {
-    const ways = WAYS.filter(({ part }) => says(scan, at, part));
-    if (ways.length === 0) continue;
+    const ways = parts.get(scan.tokens[at]?.text ?? '');
+    if (!ways) continue;
     const end = endOfSaying(scan, at);
     for (const { state, condition, denied } of ways) {
       // "Peeling vinyl", "flaking chrome".

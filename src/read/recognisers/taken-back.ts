@@ -71,6 +71,7 @@ export function takeBack(scan: Scan, quantities: readonly Quantity[]): Quantity[
 
 /** "2 olympic 35s. EDIT: they are 25s not 35s": the size that was told first gives way to the one it is not. */
 function resized(scan: Scan, quantities: Quantity[]): Quantity[] {
+  if (!scan.plain.includes('N')) return quantities;
   let told = quantities;
   for (const right of quantities) {
     const not = /^[k]?[,(]?[cz]?N[az]{0,2}(?=n)/.exec(scan.plain.slice(right.to + 1, right.to + 8));

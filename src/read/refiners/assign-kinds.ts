@@ -144,7 +144,7 @@ function heading(scan: Scan, quantity: Quantity, busy: ReadonlySet<number | unde
   while (i >= 0 && scan.tokens[i]?.line === line) i -= 1;
   for (let steps = 0; i >= 0 && steps < 400; i -= 1, steps += 1) {
     const at = scan.tokens[i]?.line ?? 0;
-    if (!busy.has(at) && isIronHead(scan, i)) return i;
+    if (scan.plain[i] === 'm' && !busy.has(at) && isIronHead(scan, i)) return i;
     const kind = kindAt(scan, i);
     if (kind && !busy.has(at) && at > 0 && WEIGHED.includes(kind) && !isAside(scan, i)) {
       let first = i;
