@@ -39,6 +39,7 @@ export const DISGUISES: readonly Disguise[] = [
     put: (text) => text.toUpperCase(),
     except: {
       'hand4/flipper-bundle-terse.txt': CAPITALS,
+      'long/neighbourhood-newsletter-notice.txt': CAPITALS,
       'long/phone-typed-dad-rambling.txt': CAPITALS,
       'long/hotel-maintenance-man-terse-inventory.txt': CAPITALS,
     },

@@ -41,10 +41,17 @@ describe('lines that speak for themselves', { timeout: 120_000 }, () => {
   };
 
   it('may go without taking other goods along', () =>
-    holds((ad) => {
-      const runs = simpleRuns(ad.listing.text).filter((run) => run.length > 2);
-      return runs.length === 0 || ad.reading.items.length === 0 ? null : runs.flat().flatMap((line) => lost(ad, line));
-    }, 30));
+    holds(
+      (ad) => {
+        const runs = simpleRuns(ad.listing.text).filter((run) => run.length > 2);
+        return runs.length === 0 || ad.reading.items.length === 0 ? null : runs.flat().flatMap((line) => lost(ad, line));
+      },
+      30,
+      {
+        's6/long-per-pound-seller-explains.txt':
+          '"the 35s are all one make" speaks of a line of the list, without which nobody knows how many they are, and so what all of it costs',
+      },
+    ));
 
   it('that nothing was read from take nothing along when they go', () =>
     holds(

@@ -177,4 +177,15 @@ export function attachMeasures(scan: Scan, drafts: readonly Draft[], facts: read
     }
     spreadSize(drafts, fact, list);
   }
+  for (const item of drafts)
+    for (const [measure, fact] of item.measures) if (isOfOtherList(scan, item, fact)) item.measures.delete(measure);
+}
+
+/** "Bumpers (50 mm hole)" over a list says nothing of the plates that a line "small iron" heads below it. */
+function isOfOtherList(scan: Scan, item: Draft, fact: Fact): boolean {
+  if (item.material?.rule !== 'heading' || fact.from > item.material.from) return false;
+  const line = scan.tokens[fact.from]?.line;
+  for (let i = fact.from - 1; i >= 0 && scan.tokens[i]?.line === line; i -= 1)
+    if (scan.tokens[i]?.term?.kind === 'bumper') return line !== 0;
+  return false;
 }
