@@ -185,8 +185,10 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
     wrong.length = 0;
     server.hits.length = 0;
     const outsideBefore = outside.asked.length;
-    await tab.page
-      .goto(server.address(one), { waitUntil: 'load', timeout: PATIENCE })
+    const open = () => tab.page.goto(server.address(one), { waitUntil: 'load', timeout: PATIENCE });
+    // A tab in which Chromium showed its own viewer sometimes goes nowhere any more, which is no fault of the next page.
+    await open()
+      .catch(() => renew().then(open))
       .catch((error: unknown) => wrong.push(`did not open: ${String(error)}`));
     await forget(browser);
     if (one.by === 'selection') await select();
