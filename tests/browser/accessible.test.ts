@@ -11,6 +11,7 @@ import { OF_COLOURS, violations } from './axe.ts';
 import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
 import { STATES } from './every-state.ts';
 import { cut, paints, pointsNowhere, spaced, staysSmall, tabThrough, told, wider } from './looks.ts';
+import { pictureOf } from './picture.ts';
 
 const OUT = 'out/test';
 const ADS = [
@@ -44,8 +45,7 @@ const emulate = (scheme: string, forced: boolean) =>
 /** The panel beside a page; a pickup is done with a phone. */
 const widthOf = (name: string): number => (name.includes('panel') || name === 'pickup' ? 360 : 1200);
 
-const picture = (name: string, way: string) =>
-  page.screenshot({ path: `${OUT}/accessible-${name}-${way}.png`.replaceAll(' ', '-') as `${string}.png` });
+const picture = (name: string, way: string) => pictureOf(page, `${OUT}/accessible-${name}-${way}.png`);
 
 async function cutsNothing(): Promise<void> {
   expect(await wider(page)).toBeLessThanOrEqual(0);

@@ -6,6 +6,7 @@ import { mkdir } from 'node:fs/promises';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
+import { pictureOf } from './picture.ts';
 import { addPseudo } from './pseudo.ts';
 
 const OUT = 'out/test';
@@ -39,8 +40,7 @@ async function lostAtEachWidth(name: string): Promise<Record<number, string[]>> 
     await everything.narrow(width);
     found[width] = await lost();
   }
-  const file = `${OUT}/language-${await page.evaluate(() => document.documentElement.lang)}-${name}-240.png`;
-  await page.screenshot({ path: file.replaceAll(' ', '-') as `${string}.png`, fullPage: true });
+  await pictureOf(page, `${OUT}/language-${await page.evaluate(() => document.documentElement.lang)}-${name}-240.png`, true);
   return found;
 }
 const NOTHING = { [WIDE]: [], 360: [], 240: [] };

@@ -4,6 +4,7 @@ import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { violations } from './axe.ts';
 import { type Display, type Launched, launchChromium, openPanelInTab, startDisplay, waitForState } from './driver/index.ts';
+import { takesPictures } from './picture.ts';
 
 const OUT = 'out/panel';
 const NARROWEST = 240;
@@ -69,6 +70,7 @@ const closeAll = () =>
 
 /** The whole panel, in a window that is as high as it is. */
 async function picture(width: number, name: string): Promise<void> {
+  if (!takesPictures) return;
   const height = await panel.evaluate(() => document.documentElement.scrollHeight);
   await panel.setViewport({ width, height });
   await panel.screenshot({ path: `${OUT}/${name}.png` });

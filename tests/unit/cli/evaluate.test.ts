@@ -7,7 +7,7 @@ import { contractSchema } from '../../../src/listing/contract.ts';
 import { isHtml } from '../../tools/evaluate/input.ts';
 import { settingsFrom } from '../../tools/evaluate/settings.ts';
 
-// Each run starts Node and bundles anew.
+// Each run starts Node.
 vi.setConfig({ testTimeout: 60_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'ironsift-cli-'));
@@ -17,11 +17,14 @@ const file = (name: string, content: string | Uint8Array): string => {
   writeFileSync(path, content);
   return path;
 };
+/** The first run bundles; the others run what it made. */
+let program = ['tests/tools/run.mjs', 'tests/tools/evaluate.ts'];
 const run = (args: string[], input: string | Uint8Array = '') => {
-  const { stdout, stderr, status } = spawnSync(process.execPath, ['tests/tools/run.mjs', 'tests/tools/evaluate.ts', ...args], {
+  const { stdout, stderr, status } = spawnSync(process.execPath, [...program, ...args], {
     input,
     encoding: 'utf8',
   });
+  program = ['node_modules/.cache/ironsift/tests-tools-evaluate.mjs'];
   return { stdout, stderr, status };
 };
 const refused = (args: string[], input: string | Uint8Array = ''): string => {

@@ -10,7 +10,7 @@ const texts = loadCases(`${process.cwd()}/tests/corpus/ads`).map(({ text }) => t
 
 describe('generated and damaged ads', () => {
   it('never break the reader or the contract', () => {
-    fc.assert(alwaysFine(texts), { numRuns: 2000, seed: 45 });
+    fc.assert(alwaysFine(texts), { numRuns: 1000, seed: 45 });
   }, 240_000);
 
   it('are ads enough to try the reader: many of them name goods and prices', () => {
