@@ -31,10 +31,9 @@ export default defineConfig({
       // These leave nothing open behind them, so that one page may serve for many files.
       project('extension', { ...inPage, name: 'extension-panel', include: [SHARING], isolate: false }),
       project('build', { testTimeout: 120_000, hookTimeout: 120_000 }),
-      // Last, for a busy machine makes real browsers late; each on a screen of its own, for the keyboard has one focus. Three at a time, for a
-      // browser's test often waits: for a key, a frame, the disk.
+      // Last, for a busy machine makes real browsers late; two at a time, each on a screen of its own, for the keyboard has one focus. Three at a
+      // time gain nothing on two cores.
       project('browser', {
-        maxWorkers: 3,
         testTimeout: 90_000,
         hookTimeout: 90_000,
         // Said at the end, by name; at a desk a test that fails now and then should fail.

@@ -7,15 +7,19 @@ import type { Stage } from './stage.ts';
 export const HOME = '[data-path="settings.home"]';
 export const SELLER = '[data-path="sellerAt"]';
 
+/** In how many states a name stands; counted once for all, for there are 138,000 cities. */
+const statesOf = new Map<string, Set<string>>();
+const american = cities.filter(({ country }) => country === 'US');
+for (const { name, adminCode } of american) statesOf.set(name, (statesOf.get(name) ?? new Set()).add(adminCode));
+const states = (name: string): number => statesOf.get(name)?.size ?? 0;
+
 /** A name that many states have, and a city to set out from that is the only one of its name. */
-const states = (name: string): number =>
-  new Set(cities.filter((one) => one.country === 'US' && one.name === name).map(({ adminCode }) => adminCode)).size;
-export const frequent = cities
-  .filter(({ country, population }) => country === 'US' && population > 100_000)
+export const frequent = american
+  .filter(({ population }) => population > 100_000)
   .map(({ name }) => name)
   .sort((a, b) => states(b) - states(a))[0];
-const city = cities
-  .filter(({ country, name, population }) => country === 'US' && population > 500_000 && states(name) === 1)
+const city = american
+  .filter(({ name, population }) => population > 500_000 && states(name) === 1)
   .sort((a, b) => (a.name < b.name ? -1 : 1))[0];
 
 /** Gives the panel. `chosen` is called with the seller's list open, before the choice is made. */
