@@ -1,7 +1,7 @@
 // @ts-check
 import { BaseSequencer } from 'vitest/node';
 
-/** Test files that take long, longest first, in seconds on two cores; where the runner remembers how long a file took, that counts. */
+/** Test files that take long, in seconds on two cores. The others come behind them, in the runner's own order. */
 const LONG = {
   'browser/stories-in-firefox': 77,
   'browser/accessible': 75,

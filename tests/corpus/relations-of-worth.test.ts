@@ -61,14 +61,8 @@ function differences(a: Worth, b: Worth): string[] {
   ];
 }
 
-/** Faults that are looked for in each kind of goods: one in each ad, another in the next, for a judgement takes its time. */
-let turn = 0;
-const worseFor = (item: Item): string[] => {
-  const faults = faultsOf(item);
-  turn += 1;
-  return faults.slice(turn % faults.length, (turn % faults.length) + 1);
-};
-const faultsOf = ({ kind }: Item): string[] => {
+/** Faults that are looked for in each kind of goods. */
+const worseFor = ({ kind }: Item): string[] => {
   if (isPlate(kind.value)) return ['rust-heavy', 'cracked', 'split-hub', 'home-made'];
   return kind.value.includes('bar')
     ? ['rust-heavy', 'bent', 'seized-sleeves']

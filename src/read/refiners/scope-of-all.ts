@@ -90,7 +90,9 @@ function scopeOf(scan: Scan, { price, drafts }: Cover, live: readonly Draft[]): 
   return { price, goods, named: false, own: segment.length > 0, everything };
 }
 
-/** Whether a price is for some of the goods, for all, or perhaps for some. */
+/** For all goods, for some, or perhaps for some: then the ad comes to so much more, which the rest costs by its own prices. */
+type Extent = 'all' | 'some' | { readonly with: number };
+
 function extentOf(scan: Scan, scope: Scope, scopes: readonly Scope[], covers: readonly Cover[], live: readonly Draft[]): Extent {
   const { price, goods, everything } = scope;
   const seen = new Set(goods);
@@ -132,8 +134,6 @@ function extentOf(scan: Scan, scope: Scope, scopes: readonly Scope[], covers: re
   if (!scope.own || others.some((other) => scan.clause[other.price.from] === scan.clause[price.from])) return 'all';
   return price.amount <= ABOVE_REST * rest ? 'some' : price.amount <= PERHAPS_ABOVE_REST * rest ? { with: rest } : 'all';
 }
-
-type Extent = 'all' | 'some' | { readonly with: number };
 
 export function scopesOfAll(scan: Scan, covers: readonly Cover[], live: readonly Draft[]): ScopesOfAll {
   const forAll = covers.filter(({ price }) => price.role === 'all' && price.from >= 0);
