@@ -8,6 +8,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import esbuild from 'esbuild';
 import { gzipSync } from 'fflate';
+import { mergeChunks } from './merge-chunks.mjs';
 import { COUNTRIES, placeModules } from './place-lists.mjs';
 
 /** Scripts that the browser runs by themselves: from where, and how many gzipped bytes each may have. */
@@ -27,18 +28,19 @@ export const PAGES = [
   { from: 'extension/workshop/index.tsx', to: 'workshop.js', budget: 82_000 },
 ];
 /**
- * What comes behind a page, read from disk once while the page draws itself. The core: the reader's rules and the words of its languages
- * are most of it. The store: Dexie is most of it.
+ * What comes behind a page, always or when it is asked for, read from disk once while the page draws itself. The core: the reader's rules
+ * and the words of its languages are most of it. The store: Dexie is most of it.
  */
 const BEHIND = [
   // 3 kB more than before: what a price for all covers, whom conditions speak of, and what sellers correct or only speak of.
-  { name: 'core', from: 'src/evaluate.ts', budget: 173_000 },
-  { name: 'store', from: 'extension/store/page-store.ts', budget: 50_000 },
+  { name: 'core', from: 'src/evaluate.ts', always: true, budget: 173_000 },
+  { name: 'store', from: 'extension/store/page-store.ts', always: true, budget: 50_000 },
   // Only once a place is asked for: the look-up, and the list of the buyer's own country. The largest has ZIP codes too.
-  { name: 'gazetteer', from: 'src/places/gazetteer.ts', budget: 12_000 },
+  { name: 'gazetteer', from: 'src/places/gazetteer.ts', always: false, budget: 12_000 },
   ...COUNTRIES.map((country) => ({
     name: `places:${country}`,
     from: `places:${country}`,
+    always: false,
     budget: country === 'us' ? 500_000 : 80_000,
   })),
 ];
@@ -127,6 +129,17 @@ const withoutAddresses = {
   },
 };
 
+/** How everything is written. */
+const written = (/** @type {string} */ root, /** @type {boolean} */ watching) =>
+  /** @type {const} @satisfies {esbuild.BuildOptions} */ ({
+    absWorkingDir: root,
+    target: [`chrome${OLDEST.chrome}`, `firefox${OLDEST.firefox}`],
+    minify: !watching,
+    charset: 'utf8',
+    legalComments: 'none',
+    logLevel: 'silent',
+  });
+
 /** Bundles entries in one of the two forms that browsers take. */
 const bundle = (
   /** @type {string} */ root,
@@ -135,27 +148,31 @@ const bundle = (
   /** @type {boolean} */ watching,
 ) =>
   esbuild.build({
-    entryPoints: entries.map(({ from, to }) => ({ in: from, out: to.replace(/\.\w+$/, '') })),
-    absWorkingDir: root,
+    ...written(root, watching),
     outdir: 'dist',
     bundle: true,
     write: false,
     metafile: true,
-    target: [`chrome${OLDEST.chrome}`, `firefox${OLDEST.firefox}`],
+    entryPoints: entries.map(({ from, to }) => ({ in: from, out: to.replace(/\.\w+$/, '') })),
     jsx: 'automatic',
     jsxImportSource: 'preact',
-    minify: !watching,
-    charset: 'utf8',
-    legalComments: 'none',
     // Packages may be linked into the folder: their place elsewhere must not get into names and order of the output.
     preserveSymlinks: true,
     // Turns every `innerHTML` into a name that the DOM does not know: no library can write markup, and ad text can't become any.
     mangleProps: /^innerHTML$/,
     mangleCache: { innerHTML: 'noMarkup' },
     plugins: [withoutAddresses, placeModules],
-    logLevel: 'silent',
     ...form,
   });
+
+/** The pages' scripts, which share what both need, in few files. */
+async function bundlePages(/** @type {string} */ root, /** @type {boolean} */ watching) {
+  const made = await bundle(root, PAGES, { format: 'esm', splitting: true, chunkNames: 'chunks/[name]-[hash]' }, watching);
+  if (watching) return made;
+  const [panel = '', workshop = ''] = PAGES.map(({ to }) => `dist/${to}`);
+  const behind = BEHIND.filter(({ always }) => always).map(({ from }) => from);
+  return mergeChunks(made, { page: panel, behind }, workshop, { ...written(root, watching), format: 'esm' });
+}
 
 /**
  * Bundles everything that is the same for both browsers. Throws when a source is missing.
@@ -167,7 +184,7 @@ export async function bundleAll(root, watching) {
   if (gone.length > 0) throw new Error(`missing: ${gone.map(({ from }) => from).join(', ')}`);
   const made = await Promise.all([
     bundle(root, [...SCRIPTS, ...STYLES], { format: 'iife' }, watching),
-    bundle(root, PAGES, { format: 'esm', splitting: true, chunkNames: 'chunks/[name]-[hash]' }, watching),
+    bundlePages(root, watching),
     bundle(root, WORKERS, AS_WORKER, watching),
   ]);
   const metafile = {
