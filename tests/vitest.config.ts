@@ -5,7 +5,7 @@ import { placeModulesInTests } from './build/place-lists.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const inPage = { environment: 'jsdom', setupFiles: ['tests/extension/patience.ts'], testTimeout: 60_000 };
-const SHARING = 'tests/extension/{panel,sweep,capture}/**/*.test.{ts,tsx}';
+const SHARING = 'tests/extension/{panel,sweep,capture,workshop}/**/*.test.{ts,tsx}';
 const project = (name: string, rest: object = {}) => ({
   extends: true as const,
   test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], ...rest },
@@ -28,8 +28,16 @@ export default defineConfig({
       project('outside', { isolate: false }),
       project('corpus', { isolate: false }),
       project('extension', { ...inPage, exclude: [SHARING] }),
-      // These leave nothing open behind them, so that one page may serve for many files.
-      project('extension', { ...inPage, name: 'extension-panel', include: [SHARING], isolate: false }),
+      // What a test leaves of itself is taken away after it, so that one page may serve for many files.
+      project('extension', {
+        name: 'extension-page',
+        ...inPage,
+        include: [SHARING],
+        setupFiles: [...inPage.setupFiles, 'tests/extension/one-page.ts'],
+        isolate: false,
+        restoreMocks: true,
+        unstubGlobals: true,
+      }),
       project('build', { testTimeout: 120_000, hookTimeout: 120_000 }),
       // Last, for a busy machine makes real browsers late; two at a time, each on a screen of its own, for the keyboard has one focus. Three at a
       // time gain nothing on two cores.

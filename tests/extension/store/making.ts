@@ -22,13 +22,15 @@ export function ad(text: string, address: string | null = null, title = ''): AdT
 
 export const PLATES = '4 x 45 lb olympic plates, cast iron, $150 for all, pick up in Elmwick';
 
+/** Databases outlive this module where files share a worker. */
+const run = Math.random().toString(36).slice(2);
 let made = 0;
 
 /** Anything that JSON or a database gave, to be spoiled. */
 // biome-ignore lint/suspicious/noExplicitAny: spoiled records have no type
 export type Loose = Record<string, any>;
 
-export const freshName = (): string => `test-${++made}`;
+export const freshName = (): string => `test-${run}-${++made}`;
 
 /** The value of what must have worked. */
 export function value<T>(outcome: Outcome<T> | { readonly ok: false; readonly code: string }): T {

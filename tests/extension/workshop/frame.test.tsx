@@ -1,6 +1,6 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { beforeEach, expect, it, vi } from 'vitest';
 import { addressOf, routeOf } from '../../../extension/workshop/route.ts';
 import type { ScreenEntry } from '../../../extension/workshop/screens.ts';
 import { Workshop } from '../../../extension/workshop/workshop.tsx';
@@ -36,7 +36,6 @@ beforeEach(() => {
 });
 
 // What is still mounted when the test's page is gone would run its effects without one.
-afterEach(() => act(() => render(null, document.body.firstElementChild as Element)));
 
 it('opens the first screen, and every other by its name', async () => {
   await open('[data-open=finds]');

@@ -2,7 +2,7 @@
 import 'fake-indexeddb/auto';
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, vi } from 'vitest';
+import { vi } from 'vitest';
 import { type AdToKeep, type Find, openStore, type Store } from '../../../extension/store/index.ts';
 import type { WorkshopHost } from '../../../extension/workshop/host.ts';
 import { Workshop } from '../../../extension/workshop/workshop.tsx';
@@ -13,12 +13,6 @@ import { stringsOf } from '../panel/fixtures/strings.ts';
 import { freshName, value } from '../store/making.ts';
 
 export const NOW = Date.UTC(2026, 4, 1);
-
-/** What is on the page stops following the store when a test is through. */
-afterEach(() => {
-  const root = document.body.firstElementChild;
-  if (root) act(() => render(null, root));
-});
 
 /** Keeps the ads, a minute apart, and opens the Workshop at an address. */
 export async function openWorkshop(
