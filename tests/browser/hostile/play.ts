@@ -7,7 +7,7 @@ import type { HostileCase } from './case.ts';
  * After so many pages comes a normal one, and after each that may end without an answer: those that are answered show themselves that what came before
  * has left all usable.
  */
-const NORMAL_AFTER = 4;
+const NORMAL_AFTER = 8;
 
 /** Tests for pages by group, in one browser; a test file for some groups each, so that they may run at the same time. */
 export function playHostile(groups: Readonly<Record<string, readonly HostileCase[]>>): void {

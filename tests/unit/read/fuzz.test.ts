@@ -10,8 +10,8 @@ const texts = loadCases(`${process.cwd()}/tests/corpus/ads`).map(({ text }) => t
 
 describe('generated and damaged ads', () => {
   it('never break the reader or the contract', () => {
-    fc.assert(alwaysFine(texts), { numRuns: 1000, seed: 45 });
-  }, 240_000);
+    fc.assert(alwaysFine(texts), { numRuns: 250, seed: 45 });
+  }, 120_000);
 
   it('are ads enough to try the reader: many of them name goods and prices', () => {
     const readings = fc.sample(listings(texts), { numRuns: 300, seed: 45 }).map((listing) => read(listing));
