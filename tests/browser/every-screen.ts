@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { batchKey, headKey } from '../../extension/platform/sweep-state.ts';
 import { listingFromText } from '../../src/listing/page-listing.ts';
-import { extensionId, launchHeadless } from './driver/index.ts';
+import { anew, extensionId, launchHeadless } from './driver/index.ts';
 import { extensionWithPage } from './store/extension-with-page.ts';
 import { storePage } from './store/kill.ts';
 
@@ -98,10 +98,9 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
     browser,
     page,
     open: async (name, width) => {
-      await page.goto('about:blank');
       await page.setViewport({ width, height: 900 });
       const tab = name === 'swept panel' ? await sweep() : '';
-      await page.goto(root + ADDRESSES[name]?.(finds) + tab);
+      await page.goto(anew(root + ADDRESSES[name]?.(finds) + tab));
       if (name === 'panel') await judge();
       else if (name === 'swept panel') await page.waitForSelector('[data-sweep="ended"] [data-row]');
       else await page.waitForSelector('button, main a, main input');

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { violations } from './axe.ts';
-import { launchHeadless } from './driver/index.ts';
+import { anew, launchHeadless } from './driver/index.ts';
 import { extensionWithPage } from './store/extension-with-page.ts';
 import { storePage } from './store/kill.ts';
 
@@ -49,8 +49,7 @@ const dollars = (words: string): number[] =>
   [...words.matchAll(/\$([\d,]+(?:\.\d+)?)/g)].map(([, sum = '']) => Number(sum.replace(/,/g, '')));
 
 async function open(hash: string, selector: string): Promise<void> {
-  await page.goto('about:blank');
-  await page.goto(`${root}workshop.html#${hash}`);
+  await page.goto(anew(`${root}workshop.html#${hash}`));
   await page.waitForSelector(selector);
 }
 

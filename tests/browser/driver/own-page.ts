@@ -16,6 +16,11 @@ export async function rootOf(launched: Started): Promise<string> {
   return root;
 }
 
+let opened = 0;
+
+/** An address of the Workshop as one of a new page: a change of the part behind # alone is none, and a way by an empty page costs a process. */
+export const anew = (address: string): string => address.replace('.html#', `.html?${++opened}#`);
+
 /**
  * Goes to a page of the extension ("workshop.html#finds"). Firefox moves the tab into another process and BiDi hears of no end of loading:
  * there the document itself is asked.
