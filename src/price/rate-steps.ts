@@ -12,10 +12,15 @@ import { line } from './step-line.ts';
 /** Sources that have words of their own; a buyer's may be any words. */
 const KNOWN_SOURCES = ['own', 'assumption', 'common-practice'];
 
+/** A learned rate that rests on at least so much of its finds needs no word on what old ones and unusual prices count. */
+const COUNTED = 0.75;
+
 /** The words for where a cell comes from; null for a buyer's own words. */
 function wordsFor(cell: RateCell | LearnedRate): Message | null {
-  if ('finds' in cell)
-    return message('source_learned', { n: cell.finds, effective: Math.max(0.1, Math.round(cell.effective * 10) / 10) });
+  if ('finds' in cell) {
+    const { finds: n, effective } = cell;
+    return message(effective < COUNTED * n ? 'source_learned_less' : 'source_learned', { n });
+  }
   return KNOWN_SOURCES.includes(cell.source) ? message(`source_${cell.source.replaceAll('-', '_')}`) : null;
 }
 

@@ -249,7 +249,7 @@ describe('a going rate that was learned', () => {
 
   test('is told beside the cost, without unfolding anything', () => {
     mount(ready(AD), (ad, given, made) => evaluate(ad, settingsSchema.parse({ ...given, learned }), made));
-    expect(text('.cost [data-learned="used-rate:iron"]')).toMatch(/Going rate, .*: Learned from 7 finds/);
+    expect(text('.cost [data-learned="used-rate:iron"]')).toMatch(/Going rate, .*: Learned from 7 of your finds/);
   });
 
   test('is not told where there is none', () => {

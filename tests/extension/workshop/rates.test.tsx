@@ -87,7 +87,7 @@ it('in kilograms and another currency takes all three from scratch', async () =>
 
 it('draws what the finds taught, with the finds behind it and those far off', async () => {
   const { store } = await openRates(PLATES(120), PLATES(110), PLATES(130), PLATES(125, HOSTILE), PLATES(2000, 'Dear ones'));
-  const learned = await shown('[data-learned=iron]', says('Learned from 5 finds'));
+  const learned = await shown('[data-learned=iron]', says('Learned from 5 of your finds'));
   expect(learned.textContent).toContain('One price lies outside the range');
   expect(learned.querySelectorAll('.chart-bar')).toHaveLength(2);
   expect(learned.querySelectorAll('circle')).toHaveLength(4);
@@ -100,7 +100,7 @@ it('draws what the finds taught, with the finds behind it and those far off', as
   expect(learned.querySelector('img')).toBeNull();
   expect(learned.querySelector('details a')?.getAttribute('href')).toMatch(/^#finds\/[\w-]+$/);
   expect((await stored(store, (now) => now.learned.iron?.finds === 5)).learned.iron?.likely).toBeLessThan(0.75);
-  await shown('[data-cell="rates.iron.used"]', says('Learned from 5 finds'));
+  await shown('[data-cell="rates.iron.used"]', says('Learned from 5 of your finds'));
 });
 
 it('says that a figure of the buyer’s own holds against what was learned', async () => {

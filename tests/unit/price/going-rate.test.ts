@@ -6,7 +6,6 @@ import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { DEFAULT_SETTINGS, type RateCell, settingsSchema } from '../../../src/listing/settings.ts';
 import { DEFAULT_RATES } from '../../../src/price/default-rates.ts';
 import { learnRate, learnRates, type PricedFind } from '../../../src/price/going-rate.ts';
-import { sourceOf } from '../../../src/price/rate-steps.ts';
 import { cellOf } from '../../../src/price/rates.ts';
 import { english } from '../../tools/evaluate/strings.ts';
 import { settings } from '../making/readings.ts';
@@ -131,21 +130,28 @@ describe('a learned rate', () => {
   it("starts from the buyer's own cell where there is one", () =>
     expect(learnRates([find(0.4)], settings({ rates: { iron: { used: own } } }), '').iron?.likely).toBeCloseTo(0.4, 9));
 
-  it('says in the working how many finds stand behind it', () => {
-    const { worth } = evaluate(listingFromText('Olympic plates 4 x 45 lb, $100'), settings({ learned }));
-    const step = worth.steps.find(({ id }) => id === 'used-rate:iron');
-    expect(step?.source && english()(step.source)).toMatch(/^Learned from 7 finds, worth 6\.\d fresh ones \(Nov 2026\)$/);
-    expect(worth.steps.filter(({ fromFinds }) => fromFinds).map(({ id }) => id)).toEqual(['used-rate:iron']);
-    const lone = evaluate(
+  /** Where the used rate of iron comes from, as the working says it. */
+  const saidOf = (...given: readonly PricedFind[]): string | undefined => {
+    const { worth } = evaluate(
       listingFromText('Olympic plates 4 x 45 lb, $100'),
-      settings({ learned: learnRates([find(0.7)], DEFAULT_SETTINGS, '') }),
-    ).worth.steps.find(({ id }) => id === 'used-rate:iron');
-    expect(lone?.source && english()(lone.source)).toBe('Learned from one find, worth 1 of a fresh one');
+      settings({ learned: learnRates(given, DEFAULT_SETTINGS, '2026-11') }),
+    );
+    expect(worth.steps.filter(({ fromFinds }) => fromFinds).map(({ id }) => id)).toEqual(['used-rate:iron']);
+    const step = worth.steps.find(({ id }) => id === 'used-rate:iron');
+    return step?.source ? english()(step.source) : undefined;
+  };
+
+  it('says in the working how many finds stand behind it', () => {
+    expect(saidOf(...finds)).toBe('Learned from 7 of your finds (Nov 2026)');
+    expect(saidOf(find(0.7))).toBe('Learned from one of your finds (Nov 2026)');
   });
 
-  it('never says that a find is worth nothing', () => {
-    const old = { ...learned.iron, finds: 1, effective: 0.01 } as NonNullable<typeof learned.iron>;
-    const said = sourceOf(old);
-    expect(said && english()(said)).toContain('worth 0.1 of a fresh one');
+  it('says that old finds and unusual prices count for less, where they do', () => {
+    const { halfLifeDays } = DEFAULT_SETTINGS;
+    const less = 'Learned from 2 of your finds; old ones and unusual prices count for less (Nov 2026)';
+    const lone = 'Learned from one of your finds, which counts for less: it is old, or its price unusual (Nov 2026)';
+    expect(saidOf(find(0.7), find(0.7, 2 * halfLifeDays))).toBe(less);
+    expect(saidOf(find(0.7, halfLifeDays))).toBe(lone);
+    expect(saidOf(find(70))).toBe(lone);
   });
 });
