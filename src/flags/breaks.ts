@@ -20,24 +20,6 @@ const onFrame =
     return { weight: condition === 'bent' ? 'caution' : 'deal-breaker', says: `flag_${id}_storage`, evidence };
   };
 
-const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
-
-const crackedFrame: ItemRule = {
-  id: 'cracked-frame',
-  kinds: FRAMES,
-  weight: 'deal-breaker',
-  source: 'common-practice',
-  test: onFrame('cracked', 'cracked_frame'),
-};
-
-const bentFrame: ItemRule = {
-  id: 'bent-frame',
-  kinds: FRAMES,
-  weight: 'deal-breaker',
-  source: 'common-practice',
-  test: onFrame('bent', 'bent_frame'),
-};
-
 /** A bar or a weight that is cracked, and not only what it is coated with or lies in. */
 const onPiece =
   (id: string) =>
@@ -59,54 +41,20 @@ const onOneOf =
       : { ...found, weight: 'caution', says: `flag_${id}_piece` };
   };
 
-const crackedBar: ItemRule = {
-  id: 'cracked-bar',
-  kinds: ['bar', 'curl-bar', 'hex-bar'],
-  weight: 'deal-breaker',
-  source: 'common-practice',
-  test: onOneOf('cracked_bar'),
-};
+const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
+const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
+const WEIGHTS: readonly Kind[] = ['dumbbell', 'kettlebell'];
 
-const crackedWeight: ItemRule = {
-  id: 'cracked-weight',
-  kinds: ['dumbbell', 'kettlebell'],
-  weight: 'deal-breaker',
-  source: 'common-practice',
-  test: onOneOf('cracked_weight'),
-};
-
-/** What a buyer finds at the door: the head moves on the handle. */
-const looseHead: ItemRule = {
-  id: 'loose-head',
-  kinds: ['dumbbell'],
-  weight: 'caution',
-  source: 'common-practice',
-  test: onCondition('wobbly'),
-};
-
-const brokenCollars: ItemRule = {
-  id: 'broken-collars',
-  kinds: ['collars'],
-  weight: 'deal-breaker',
-  source: 'common-practice',
-  test: onCondition('cracked'),
-};
-
-/** A handle that is bent has been dropped or overloaded, and what it holds may come off. */
-const bentHandle: ItemRule = {
-  id: 'bent-handle',
-  kinds: ['dumbbell', 'kettlebell'],
-  weight: 'deal-breaker',
-  source: 'common-practice',
-  test: onCondition('bent'),
-};
-
-export const breakRules: readonly ItemRule[] = [
-  crackedFrame,
-  bentFrame,
-  crackedBar,
-  crackedWeight,
-  bentHandle,
-  looseHead,
-  brokenCollars,
+const RULES: readonly Omit<ItemRule, 'source'>[] = [
+  { id: 'cracked-frame', kinds: FRAMES, weight: 'deal-breaker', test: onFrame('cracked', 'cracked_frame') },
+  { id: 'bent-frame', kinds: FRAMES, weight: 'deal-breaker', test: onFrame('bent', 'bent_frame') },
+  { id: 'cracked-bar', kinds: BARS, weight: 'deal-breaker', test: onOneOf('cracked_bar') },
+  { id: 'cracked-weight', kinds: WEIGHTS, weight: 'deal-breaker', test: onOneOf('cracked_weight') },
+  // A handle that is bent has been dropped or overloaded, and what it holds may come off.
+  { id: 'bent-handle', kinds: WEIGHTS, weight: 'deal-breaker', test: onCondition('bent') },
+  // What a buyer finds at the door: the head moves on the handle.
+  { id: 'loose-head', kinds: ['dumbbell'], weight: 'caution', test: onCondition('wobbly') },
+  { id: 'broken-collars', kinds: ['collars'], weight: 'deal-breaker', test: onCondition('cracked') },
 ];
+
+export const breakRules: readonly ItemRule[] = RULES.map((rule) => ({ ...rule, source: 'common-practice' }));
