@@ -4,10 +4,7 @@ import type { MassUnit } from '../../../src/units/mass.ts';
 import { useWords } from '../../components/speech.ts';
 import type { Find, FindPage } from '../../store/index.ts';
 import { Row } from './row.tsx';
-import { movedBy, ROW_REM, type Stretch, scrolledTo, stretchAt } from './window.ts';
-
-const sizeIn = (of: Element | null | undefined, name: string): number =>
-  of ? Number.parseFloat(getComputedStyle(of).getPropertyValue(name)) : Number.NaN;
+import { movedBy, type Stretch, scrolledTo, stretchAt, UNMEASURED } from './window.ts';
 
 export interface RowsProps {
   readonly page: FindPage;
@@ -25,9 +22,8 @@ export function Rows({ page, from, unit, chosen, onChoose, onStretch }: RowsProp
   const [active, setActive] = useState(0);
   const [moving, setMoving] = useState(false);
   const { total, rows } = page;
-  /** In px, at the reader's size of text and this width of the window. */
-  const rowHeight = (): number =>
-    (sizeIn(box.current?.firstElementChild, '--find-row') || ROW_REM) * (sizeIn(document.documentElement, 'font-size') || 16);
+  /** In px, as drawn: rows grow with the reader's size of text, and in narrow windows. */
+  const rowHeight = (): number => (box.current?.firstElementChild?.clientHeight ?? 0) / total || UNMEASURED;
   const height = () => box.current?.clientHeight || 10 * rowHeight();
   const look = () => onStretch(stretchAt(box.current?.scrollTop ?? 0, height(), rowHeight()));
   useEffect(look, []);

@@ -1,7 +1,7 @@
 /** Which rows of a long list are drawn: those in sight and some around, so that ten thousand cost no more than fifty. Pure. */
 
-/** Height of one row in rem while no style sheet tells another (`--find-row`): rows grow with the reader's size of text, and in narrow windows. */
-export const ROW_REM = 4.125;
+/** Height of a row in px where nothing is laid out. */
+export const UNMEASURED = 66;
 /** Rows drawn above and below what is in sight. */
 const AROUND = 15;
 /** Stretches begin at multiples of this, so that scrolling a little asks for nothing new. */

@@ -4,7 +4,7 @@ import { act } from 'preact/test-utils';
 import { describe, expect, it, vi } from 'vitest';
 import { ownedFrom } from '../../../extension/workshop/bought.ts';
 import { purgeOld } from '../../../extension/workshop/finds/purge.ts';
-import { movedBy, ROW_REM, scrolledTo, stretchAt } from '../../../extension/workshop/finds/window.ts';
+import { movedBy, scrolledTo, stretchAt, UNMEASURED } from '../../../extension/workshop/finds/window.ts';
 import { Workshop } from '../../../extension/workshop/workshop.tsx';
 import { ad, value } from '../store/making.ts';
 import { clickOn, go, NOW, openWorkshop, press, says, setTo, shown } from './open.tsx';
@@ -290,8 +290,7 @@ describe('one find', () => {
   });
 });
 
-describe.each([16, 32])('rows in sight, at %i px to the rem', (rem) => {
-  const ROW = ROW_REM * rem;
+describe.each([UNMEASURED, 2 * UNMEASURED])('rows in sight, of %i px', (ROW) => {
   it('ten thousand rows draw little more than what is in sight', () => {
     for (let top = 0; top < 10_000 * ROW; top += 777) {
       const { from, count } = stretchAt(top, 800, ROW);
