@@ -3,8 +3,12 @@ import type { Browser, Page } from 'puppeteer-core';
 /** Whether an address is the panel's, in Chromium. */
 export const isPanel = (address: string): boolean => /^chrome-extension:\/\/[a-p]{32}\/panel\.html/.test(address);
 
-/** Id of the extension in Chromium, from its worker. */
+const ids = new WeakMap<Browser, string>();
+
+/** Id of the extension in Chromium, from its worker; the same when the worker has ended meanwhile, as it does after half a minute of nothing. */
 export async function extensionId(browser: Browser): Promise<string> {
+  const known = ids.get(browser);
+  if (known !== undefined) return known;
   const worker = await browser.waitForTarget(
     (target) =>
       target.type() === 'service_worker' &&
@@ -12,7 +16,9 @@ export async function extensionId(browser: Browser): Promise<string> {
       target.url().endsWith('/background.js'),
     { timeout: 30_000 },
   );
-  return new URL(worker.url()).hostname;
+  const { hostname } = new URL(worker.url());
+  ids.set(browser, hostname);
+  return hostname;
 }
 
 /** The side panel as a page, once it is open. Chromium only. */
