@@ -20,7 +20,7 @@ import {
 } from './driver/index.ts';
 import { middleOf, mouseOn } from './mouse.ts';
 import { coloured } from './pixels.ts';
-import { drawn, faults, openShadows, spoken } from './put-in.ts';
+import { drawn, faults, openShadows, spoken, written } from './put-in.ts';
 import { type PageServer, servePages } from './serve-pages.ts';
 
 let display: Display;
@@ -226,6 +226,24 @@ describe('what is put into a page, for those who meet it otherwise', () => {
       expect(all.filter(({ kind, covers }) => kind === 'frame' && covers > 0.1)).toEqual([]);
     }
   };
+  /** Text follows the size that the reader has set in the browser, whatever the page gives its root, and on a narrow screen all of it is there. */
+  const followsReader = async (shares: Readonly<Record<string, number>>): Promise<void> => {
+    await session.send('Emulation.setDeviceMetricsOverride', { width: 360, height: 700, deviceScaleFactor: 1, mobile: false });
+    for (const [reader, root] of [
+      [16, '16px'],
+      [16, '5px'],
+      [32, '62.5%'],
+      [32, '40px'],
+    ] as const) {
+      const all = await written(page, session, reader, root);
+      const sizes = Object.fromEntries(all.map(([kind, text]) => [kind, text / reader]));
+      expect(sizes).toEqual(shares);
+      expect(all.filter(([, , , whole]) => !whole)).toEqual([]);
+      expect(all.filter(([kind, , height]) => kind === 'touch' && height !== 3.5 * reader)).toEqual([]);
+    }
+    await session.send('Page.setFontSizes', { fontSizes: { standard: 16 } });
+    await session.send('Emulation.clearDeviceMetricsOverride');
+  };
   const hasGone = () => page.waitForFunction(() => !document.querySelector('[data-ironsift]'));
 
   it('picking, by mouse, keys and finger', async () => {
@@ -243,6 +261,7 @@ describe('what is put into a page, for those who meet it otherwise', () => {
       ...['Wider', 'Narrower', 'Take it', 'Cancel'].map((name) => `button "${name}"`),
     ]);
     await isSeen();
+    await followsReader({ label: 14 / 16, touch: 1 });
     await pressKeys(launched, page, 'Escape');
     await hasGone();
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('All notices');
@@ -261,6 +280,7 @@ describe('what is put into a page, for those who meet it otherwise', () => {
     // The list in the panel says it.
     expect(await spoken(session)).toEqual([]);
     await isSeen();
+    await followsReader({ tag: 12 / 16, 'tag faint': 12 / 16 });
     expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('A');
     await pressKeys(launched, page, 'Escape');
     await hasGone();

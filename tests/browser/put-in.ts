@@ -124,3 +124,24 @@ export async function drawn(page: Page, color: string): Promise<readonly Drawn[]
     };
   });
 }
+
+/** What is written in our host: its size of text in px, its height, and whether all of it is in sight and pressed where it is seen. */
+export type Written = readonly [kind: string, text: number, height: number, whole: boolean];
+
+/** With a size of text that the reader has set in the browser, and one that the page gives its root. */
+export async function written(page: Page, session: CDPSession, reader: number, pageRoot: string): Promise<readonly Written[]> {
+  await session.send('Page.setFontSizes', { fontSizes: { standard: reader } });
+  return page.evaluate((size) => {
+    document.documentElement.style.setProperty('font-size', size, 'important');
+    const root = document.querySelector('[data-ironsift]')?.shadowRoot;
+    const twins = [...(root?.querySelector('iframe')?.contentDocument?.querySelectorAll('button') ?? [])];
+    const place = (one?: Element): string => JSON.stringify(one?.getBoundingClientRect());
+    const buttons = [...(root?.querySelectorAll('.touch') ?? [])];
+    return [...(root?.querySelectorAll('.label, .touch, .tag') ?? [])].map((one) => {
+      const { offsetHeight, scrollWidth, clientWidth, scrollHeight, clientHeight, className } = one as HTMLElement;
+      const at = buttons.indexOf(one);
+      const whole = scrollWidth <= clientWidth && scrollHeight <= clientHeight && (at < 0 || place(one) === place(twins[at]));
+      return [className, Number.parseFloat(getComputedStyle(one).fontSize), offsetHeight, whole] as const;
+    });
+  }, pageRoot);
+}

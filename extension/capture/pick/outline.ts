@@ -4,15 +4,18 @@ import { markHost } from '../generation.ts';
 import { own } from '../readers/own.ts';
 import { showTouchBar, type TouchBar } from './touch-bar.ts';
 
-/** The frame's two colours have a contrast of 9 : 1, so that one of them has 3 : 1 with any page (WCAG 2.2, technique C40). */
+/**
+ * The frame's two colours have a contrast of 9 : 1, so that one of them has 3 : 1 with any page (WCAG 2.2, technique C40). Sizes of text are
+ * parts of the host's, which is the reader's own: no font of the page reaches it.
+ */
 const STYLE = `
 :host { all: initial !important; position: fixed !important; inset: 0 !important; width: auto !important; height: auto !important;
   display: block !important; overflow: hidden !important; pointer-events: none !important; z-index: 2147483647 !important; }
 .frame { position: absolute; box-sizing: border-box; border: 3px solid #0842a0; border-radius: 3px; box-shadow: 0 0 0 2px #fff;
   background: #0842a014; }
 .label { position: absolute; top: 8px; left: 50%; transform: translateX(-50%); max-width: calc(100% - 32px); padding: 6px 10px;
-  font: 14px/20px system-ui, sans-serif; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 4px; }
-.touch { display: flex; align-items: center; justify-content: center; padding: 0 2px; text-align: center; font: 16px/20px system-ui, sans-serif;
+  font: .875em/1.43 system-ui; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 4px; }
+.touch { display: flex; align-items: center; justify-content: center; padding: 0 2px; text-align: center; overflow-wrap: anywhere;
   color: #fff; background: #1a1a1a; outline: 1px solid #fff; outline-offset: -1px; }
 .spoken { position: absolute; clip-path: inset(50%); }
 iframe { position: absolute; top: 0; left: 0; width: 100%; height: 100%; border: 0; opacity: 0; pointer-events: auto; cursor: crosshair; }

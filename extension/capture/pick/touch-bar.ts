@@ -9,18 +9,20 @@ export type TouchWish = 'widen' | 'narrow' | 'take' | 'leave';
 
 const WISHES: readonly TouchWish[] = ['widen', 'narrow', 'take', 'leave'];
 
-/** In px. 48 is the least that makers of phones advise for a finger (from memory). */
-const HEIGHT = 56;
 const SHARE = 100 / WISHES.length;
 
-/** Written through the style object, which no policy of the page forbids. */
+/**
+ * Written through the style object, which no policy of the page forbids. `medium` is the reader's own size of text, 16 px unless they chose
+ * another: the buttons are 56 px high then. 48 is the least that makers of phones advise for a finger (from memory).
+ */
 const place = (element: HTMLElement, at: number): void => {
   Object.assign(element.style, {
     position: 'fixed',
     bottom: '0',
     left: `${at * SHARE}%`,
     width: `${SHARE}%`,
-    height: `${HEIGHT}px`,
+    height: '3.5em',
+    font: 'medium/1.25 system-ui',
     margin: '0',
     border: '0',
     boxSizing: 'border-box',

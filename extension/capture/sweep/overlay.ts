@@ -8,7 +8,7 @@ const STYLE = `
 :host { all: initial !important; position: absolute !important; top: 0 !important; left: 0 !important; width: 0 !important;
   height: 0 !important; display: block !important; pointer-events: none !important; z-index: 2147483646 !important; }
 .tag { position: absolute; box-sizing: border-box; transform: translateX(-100%); padding: 1px 6px; overflow: hidden;
-  font: 12px/16px system-ui, sans-serif; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 3px;
+  font: .75em/1.33 system-ui; color: #fff; background: #1a1a1a; border: 1px solid #fff; border-radius: 3px;
   text-align: right; unicode-bidi: plaintext; overflow-wrap: anywhere; text-wrap: balance; width: max-content; }
 .faint { color: #1a1a1a; background: #f1f0ee; border: 1px dashed #444; }
 .frame { position: absolute; box-sizing: border-box; border: 3px solid #0842a0; border-radius: 3px; box-shadow: 0 0 0 2px #fff; }
