@@ -77,11 +77,8 @@ export const STATES: Readonly<Record<string, Reach>> = {
   },
   'a list being solved': buyList('', '[data-stage="solving"]'),
   'a list that was stopped': async ({ page }) => {
-    // One press did not always do: what is brought up to date behind a screen seems to begin the list anew (reasoned, not seen).
-    await page.waitForFunction(() => {
-      document.querySelector<HTMLElement>('[data-stop]')?.click();
-      return document.querySelector('[data-stage="stopped"]');
-    });
+    await click(page, '[data-stop]');
+    await page.waitForSelector('[data-stage="stopped"]');
   },
   'a list that could not be worked out': buyList("throw new Error('held')", '[data-stage="failed"]'),
   'a kit that cannot be completed': buyList(

@@ -81,11 +81,15 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
   const [asking, setAsking] = useState<string | null>(null);
   /** While the rest is being worked out: the one to be put before it. */
   const first = useRef<string | null>(null);
+  /** What the buyer had chosen when the list was stopped: while that stands, only asking for it begins it again. */
+  const stoppedAt = useRef<string | null>(null);
   const inRest = stage.at === 'rest';
   const finds = given?.finds ?? NOTHING;
   const { settings, choices, kit } = given ?? {};
+  const chosen = JSON.stringify([[...(choices?.said ?? [])], choices?.paying]);
   useEffect(() => {
-    if (!settings || !choices || !kit) return;
+    if (!settings || !choices || !kit || stoppedAt.current === chosen) return;
+    stoppedAt.current = null;
     let here = true;
     let solving = false;
     const isOff = (): boolean => !here;
@@ -215,10 +219,14 @@ export function useBuyList(host: WorkshopHost, given: Given | null): BuyListStat
     stage,
     worked,
     stop: () => {
+      stoppedAt.current = chosen;
       off.current?.();
       setStage({ at: 'stopped' });
     },
-    again: () => setRound((last) => last + 1),
+    again: () => {
+      stoppedAt.current = null;
+      setRound((last) => last + 1);
+    },
     askCut: (offer) => void askCut(offer),
     asking,
   };

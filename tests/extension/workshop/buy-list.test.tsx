@@ -289,3 +289,23 @@ it('stops and starts again', async () => {
   await done();
   expect(bought()).toHaveLength(2);
 });
+
+it('stays stopped whatever changes behind it, until the buyer asks for it or chooses otherwise', async () => {
+  const { store, finds } = await list([CHEAP]);
+  const stop = async () => {
+    await clickOn(await shown('[data-stop]'));
+    await shown('[data-stage=stopped]');
+  };
+  await stop();
+  value(await store.finds.setStatus(finds[0]?.id ?? '', 'gone', NOW));
+  // The change is here.
+  await shown('[data-no-finds]');
+  expect(document.querySelector('[data-stage=stopped]')).not.toBeNull();
+  await clickOn(await shown('[data-again]'));
+  await done();
+  const paying = await shown<HTMLSelectElement>('[data-path=paying]');
+  await setTo(paying, 'walk-away');
+  await stop();
+  await setTo(paying, 'asked');
+  await done();
+});
