@@ -26,6 +26,7 @@ export function Step({ step: { id, items }, find, unit, record }: StepProps) {
   const { t } = words;
   const heading = useId();
   const Drawing = STEP_DRAWINGS[id];
+  const meant = items.map((item) => item.id);
   return (
     <li class="pickup-step" data-step={id} aria-labelledby={heading}>
       <h3 id={heading}>{t(`pickup_step_${id}`)}</h3>
@@ -36,7 +37,7 @@ export function Step({ step: { id, items }, find, unit, record }: StepProps) {
       ))}
       {id === 'weigh' && (
         <p class="no-print">
-          <a href={addressOf('weigh', find)}>{t('pickup_pair_these')}</a>
+          <a href={addressOf('weigh', find, meant)}>{t('pickup_pair_these')}</a>
         </p>
       )}
     </li>

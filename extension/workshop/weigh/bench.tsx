@@ -1,5 +1,5 @@
 /** The weighings as text, what can't be read of them, and the pairing that follows. */
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { chalked, worstAsGiven } from '../../../src/kit/chalk.ts';
 import { pairUp, type WeighedPlate } from '../../../src/kit/pairing.ts';
 import { swapsTo } from '../../../src/kit/swaps.ts';
@@ -21,6 +21,8 @@ export interface BenchProps {
   readonly host: WorkshopHost;
   readonly settings: Settings;
   readonly first: string;
+  /** The pairs were asked for: opened, it is they that take the focus. */
+  readonly atPairs?: boolean;
 }
 
 /** Heaviest plate and bar with its collars, by unit. */
@@ -36,7 +38,7 @@ const platesOf = (read: readonly Weighing[]): WeighedPlate[] =>
     face === null ? [] : [{ id: `${index + 1}`, face: Math.round(inPounds(face) * 100) / 100, pounds: inPounds(weight) }],
   );
 
-export function Bench({ host, settings, first }: BenchProps) {
+export function Bench({ host, settings, first, atPairs = false }: BenchProps) {
   const { say, t } = useWords();
   const store = useStore();
   const { complaint, checked } = useComplaint();
@@ -48,6 +50,10 @@ export function Bench({ host, settings, first }: BenchProps) {
   const { read, misread } = useMemo(() => readWeighings(text, { value: face, unit }, unit, say.decimal), [text, face, unit, say]);
   const plates = useMemo(() => platesOf(read), [read]);
   const pairing = useMemo(() => pairUp(plates, inPounds({ value: bar, unit })), [plates, bar, unit]);
+  const pairs = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (atPairs) pairs.current?.focus();
+  }, []);
   const write = (next: string) => {
     setText(next);
     saveDraft(next);
@@ -143,6 +149,7 @@ export function Bench({ host, settings, first }: BenchProps) {
       </section>
       {pairing.pairs.length > 0 && (
         <PairList
+          heading={pairs}
           pairing={pairing}
           pairs={chalked(pairing)}
           asGiven={worstAsGiven(plates)}

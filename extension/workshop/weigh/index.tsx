@@ -12,15 +12,22 @@ import { loadDraft } from './draft.ts';
 import { ownedAsText } from './owned-weighings.ts';
 import { Washers } from './washers.tsx';
 
-export default function Weigh({ host, rest }: ScreenProps) {
+export default function Weigh({ host, rest, only = null }: ScreenProps) {
   return (
     <WithStore host={host}>
-      <Opened host={host} find={rest} />
+      <Opened host={host} find={rest} only={only} />
     </WithStore>
   );
 }
 
-function Opened({ host, find }: { readonly host: WorkshopHost; readonly find: string }) {
+interface OpenedProps {
+  readonly host: WorkshopHost;
+  readonly find: string;
+  /** The goods of the find that are meant; null for all of it. */
+  readonly only: readonly string[] | null;
+}
+
+function Opened({ host, find, only }: OpenedProps) {
   const { t } = useWords();
   const store = useStore();
   const [settings, setSettings] = useState<Settings | null>(null);
@@ -39,27 +46,22 @@ function Opened({ host, find }: { readonly host: WorkshopHost; readonly find: st
       {find === '' ? (
         <Bench host={host} settings={settings} first={loadDraft()} />
       ) : (
-        <OfFind key={find} host={host} settings={settings} find={find} />
+        <OfFind key={`${find} ${only}`} host={host} settings={settings} find={find} only={only} />
       )}
       <Washers settings={settings} />
     </div>
   );
 }
 
-interface OfFindProps {
-  readonly host: WorkshopHost;
-  readonly settings: Settings;
-  readonly find: string;
-}
-
 /** The plates of a find as they were weighed at the pickup. */
-function OfFind({ host, settings, find }: OfFindProps) {
+function OfFind({ host, settings, find, only }: OpenedProps & { readonly settings: Settings }) {
   const { say, t } = useWords();
   const { open, failed } = useFind(host, find);
   if (failed) return <p role="alert">{say(failed)}</p>;
   if (!open) return <p class="quiet">{t('workshop_opening')}</p>;
+  const meant = open.evaluation.reading.items.filter((item) => isKept(item) && (only?.includes(item.id) ?? true));
   const text = ownedAsText(
-    open.evaluation.reading.items.filter(isKept).map(({ kind, unitWeight, weighed }) => ({
+    meant.map(({ kind, unitWeight, weighed }) => ({
       kind: kind.value,
       weight: unitWeight?.value ?? null,
       weighed: weighed?.value ?? [],
@@ -69,7 +71,7 @@ function OfFind({ host, settings, find }: OfFindProps) {
   return (
     <>
       <p>{t(text === '' ? 'weigh_find_unweighed' : 'weigh_of_find', { title: open.find.title || t('finds_untitled') })}</p>
-      <Bench host={host} settings={settings} first={text} />
+      <Bench host={host} settings={settings} first={text} atPairs />
     </>
   );
 }

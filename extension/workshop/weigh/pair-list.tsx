@@ -1,4 +1,5 @@
 /** Which plate goes with which, on which side and why; and the words to chalk on each. */
+import type { Ref } from 'preact';
 import type { ChalkedPair } from '../../../src/kit/chalk.ts';
 import type { Pairing } from '../../../src/kit/pairing.ts';
 import type { Swap } from '../../../src/kit/swaps.ts';
@@ -7,6 +8,8 @@ import { Announcer } from '../../components/announcer.tsx';
 import { useWords, type Words } from '../../components/speech.ts';
 
 export interface PairListProps {
+  /** Where whoever comes for the pairs is taken. */
+  readonly heading: Ref<HTMLHeadingElement>;
   readonly pairing: Pairing;
   readonly pairs: readonly ChalkedPair[];
   /** Worst difference in pounds in the order in which the plates were written down. */
@@ -22,7 +25,7 @@ const weighed = ({ say }: Words, value: number, unit: MassUnit): string => say.w
 /** Face values need no hundredths but for 1.25 and 2.5. */
 const faceIn = ({ say }: Words, face: number, unit: MassUnit): string => say.number(convert(pounds(face), unit).value, 2);
 
-export function PairList({ pairing, pairs, asGiven, swaps, unit }: PairListProps) {
+export function PairList({ heading, pairing, pairs, asGiven, swaps, unit }: PairListProps) {
   const words = useWords();
   const { t } = words;
   const { worst, worstShare, alone, proven } = pairing;
@@ -30,7 +33,9 @@ export function PairList({ pairing, pairs, asGiven, swaps, unit }: PairListProps
   return (
     <>
       <section aria-labelledby="pairs-heading" class="pairs">
-        <h2 id="pairs-heading">{t('weigh_pairs')}</h2>
+        <h2 id="pairs-heading" ref={heading} tabIndex={-1}>
+          {t('weigh_pairs')}
+        </h2>
         <Announcer text={said} />
         <p class="pairs-worst">
           {said} {asGiven > worst && t('weigh_worst_as_given', { worst: weighed(words, asGiven, unit) })}

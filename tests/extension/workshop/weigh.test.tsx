@@ -115,6 +115,36 @@ describe('pairing', () => {
     expect((await text()).value).toBe('45 lb: 46.2 lb, 44.8 lb');
     await shown('[data-pair]');
   });
+
+  it('from the sheet: of the plates that it is about, and where their pairs stand', async () => {
+    const { store, finds } = await openWorkshop([ad('4 x 45 lb olympic plates $120, 2 x 25 lb olympic plates $40')]);
+    const { find, listing } = value(await store.finds.get(finds[0]?.id ?? ''));
+    const weighings = { 'plate-1': '46.2, 44.8', 'plate-2': '25.1, 25.3' };
+    const changes = Object.entries(weighings).map(([item, weighed]) => ({
+      by: 'hand' as const,
+      correction: { path: `${item}.weighed`, value: weighed, unit: 'lb' as const },
+    }));
+    const { evaluation } = ad(listing.text);
+    value(await store.finds.refresh(find.id, { listing, edits: { changes, distance: null }, evaluation }, 9e12));
+    const pairThese = () => shown<HTMLAnchorElement>('[data-step=weigh] a');
+    await go(`#pickup/${find.id}?only=plate-2`);
+    await shown('[data-taking="plate-2"]');
+    await go((await pairThese()).hash);
+    await shown('[data-pair="25 A"]');
+    expect((await text()).value).toBe('25 lb: 25.1 lb, 25.3 lb');
+    expect(document.activeElement?.textContent).toBe('Pairs');
+    // The focus stays where the buyer writes from then on.
+    await setTo(await text(), '');
+    (await text()).focus();
+    await setTo(await text(), '45.1 45.3');
+    await shown('[data-pair]');
+    expect(document.activeElement).toBe(await text());
+    await go(`#pickup/${find.id}?only=`);
+    await shown('[data-taking=""]');
+    await go((await pairThese()).hash);
+    await shown('[data-pair="45 A"]');
+    expect((await text()).value).toBe('45 lb: 46.2 lb, 44.8 lb\n25 lb: 25.1 lb, 25.3 lb');
+  });
 });
 
 describe('weighings and the kit', () => {
