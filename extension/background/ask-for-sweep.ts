@@ -4,7 +4,7 @@ import { dropCapture } from '../platform/capture-state.ts';
 import { inject } from '../platform/inject.ts';
 import { Failure, type Input, type Sender, sendToTab } from '../platform/messages.ts';
 import { openPanel } from '../platform/open-panel.ts';
-import { dropIfGone, dropSweep, storeSweep } from '../platform/sweep-state.ts';
+import { closeList, dropIfGone, dropSweep, storeSweep } from '../platform/sweep-state.ts';
 import { activeTabId } from '../platform/watch-capture.ts';
 import { refuse } from './ask-for-ad.ts';
 import { inTurn, tabOf } from './hand-over.ts';
@@ -41,3 +41,6 @@ export const onSwept = (report: Input<'swept'>, sender: Sender): Promise<null> =
     await dropIfGone(tabId);
     if (!stored) throw new Failure('full');
   });
+
+/** In turn, for a report of it may just be put away. */
+export const onListClosed = ({ tabId, run }: Input<'list-closed'>): Promise<null> => inTurn(() => closeList(tabId, run));

@@ -5,7 +5,7 @@
 import { api } from '../platform/browser.ts';
 import { answerMessages } from '../platform/messages.ts';
 import { askForAd } from './ask-for-ad.ts';
-import { askForSweep, onSwept, onTabClosed } from './ask-for-sweep.ts';
+import { askForSweep, onListClosed, onSwept, onTabClosed } from './ask-for-sweep.ts';
 import { onCaptured, onCaptureFailed, onPicking, onPickLeft } from './hand-over.ts';
 import { createMenus, onMenu } from './menus.ts';
 
@@ -23,4 +23,5 @@ answerMessages({
   'pick-left': onPickLeft,
   'capture-failed': onCaptureFailed,
   swept: onSwept,
+  'list-closed': onListClosed,
 });

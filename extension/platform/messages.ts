@@ -30,6 +30,8 @@ export interface MessageMap {
   'sweep-show': { input: { run: string; id: string | null }; output: null };
   /** To the page: mark spans of this ad's `listing.text`; none takes the marks away. Answers how many could be marked. */
   'sweep-mark': { input: { run: string; id: string; spans: readonly Span[] }; output: number };
+  /** Panel to background: the buyer closed the list of this sweep. */
+  'list-closed': { input: { tabId: number; run: string }; output: null };
   /** Page to background: ads that were read since the last report, and how far the reading is. */
   swept: { input: SweepReport; output: null };
 }

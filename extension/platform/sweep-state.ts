@@ -9,7 +9,9 @@ import type { SweepReport } from './messages.ts';
 const PREFIX = 'sweep:';
 
 /** What is stored under the head's key. */
-export interface SweepHead extends Omit<SweepReport, 'ads' | 'part'> {
+export interface SweepHead extends Omit<SweepReport, 'ads' | 'part' | 'state'> {
+  /** `closed`: by the buyer; the panel takes it for none. */
+  readonly state: SweepReport['state'] | 'closed';
   /** Reports with ads so far. */
   readonly batches: number;
   /** When the sweep began, in milliseconds since 1970. */
@@ -34,6 +36,13 @@ const isOf = (tabId: number, key: string): boolean => key === headKey(tabId) || 
 
 export const dropSweep = (tabId: number): Promise<void> => remove((key) => isOf(tabId, key));
 
+/** Takes a list away that the buyer closed. Its run stays noted, for reports of it that are under way would bring it back. */
+export async function closeList(tabId: number, run: string): Promise<void> {
+  await dropSweep(tabId);
+  await api().storage.session.set({ [headKey(tabId)]: { run, state: 'closed' } });
+  await dropIfGone(tabId);
+}
+
 /** A tab may be closed while its last report is being put away: nobody will ask for it any more. */
 export async function dropIfGone(tabId: number): Promise<void> {
   await api()
@@ -50,12 +59,13 @@ export async function endSweep(tabId: number): Promise<void> {
   await dropIfGone(tabId);
 }
 
-const isOver = (state: SweepReport['state']): boolean => state !== 'reading' && state !== 'watching';
+const isOver = (state: SweepHead['state']): boolean => state !== 'reading' && state !== 'watching';
 
 /** Adds a report. False when there is no room (10 MB) even without the sweeps of other tabs; the head then says so. */
 export async function storeSweep(tabId: number, { ads, part, run, state, spent }: SweepReport): Promise<boolean> {
   const known = await headOf(tabId);
   const isNew = known?.run !== run;
+  if (!isNew && known?.state === 'closed') return true;
   // The last word of a sweep that was dropped, or that another has taken the place of: every sweep begins with `reading`.
   if (isNew && state !== 'reading') return true;
   if (isNew) await dropSweep(tabId);

@@ -2,7 +2,7 @@
 import type { PageListing, Span } from '../../src/listing/page-listing.ts';
 import { storeCapture } from './capture-state.ts';
 import { inject } from './inject.ts';
-import { type Answer, type SweepTag, sendToTab } from './messages.ts';
+import { type Answer, type SweepTag, sendToBackground, sendToTab } from './messages.ts';
 import { endSweep } from './sweep-state.ts';
 import { activeTabId } from './watch-capture.ts';
 
@@ -22,6 +22,12 @@ async function orEnded<T>(tabId: number, asked: Promise<Answer<T>>): Promise<Ans
 }
 
 export const stopSweep = (tabId: number): Promise<Answer<null>> => orEnded(tabId, sendToTab(tabId, 'sweep-stop', {}));
+
+/** Ends the reading and takes the list away. */
+export async function closeSweep(tabId: number, run: string): Promise<void> {
+  await stopSweep(tabId);
+  await sendToBackground('list-closed', { tabId, run });
+}
 
 export const tagSwept = (tabId: number, run: string, tags: readonly SweepTag[]): Promise<Answer<null>> =>
   orEnded(tabId, sendToTab(tabId, 'sweep-tags', { run, tags }));

@@ -187,7 +187,7 @@ describe('a sweep', () => {
       expect(await panel.$eval(`[data-row="${id}"]`, (row) => row.textContent)).not.toContain('usable');
   });
 
-  it('says when there is nothing, and is over then', async () => {
+  it('says when there is nothing, is over then, and gone when it is closed', async () => {
     await open('ad.html');
     const before = await snapshot(page);
     await start('nothing');
@@ -195,6 +195,9 @@ describe('a sweep', () => {
     await waitForState(panel, 'list');
     await panel.waitForSelector('[data-sweep="nothing"]');
     expect(await snapshot(page)).toBe(before);
+    await panel.click('[data-close-list]');
+    await waitForHead('closed');
+    await waitForState(panel, 'empty');
   });
 
   it('ends with the page', async () => {

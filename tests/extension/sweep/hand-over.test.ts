@@ -3,13 +3,13 @@ import { beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { loadCapture } from '../../../extension/platform/capture-state.ts';
 import type { SweepReport, SweptAd } from '../../../extension/platform/messages.ts';
 import { openSwept, startSweep, stopSweep, tagSwept } from '../../../extension/platform/sweep.ts';
-import { dropSweep } from '../../../extension/platform/sweep-state.ts';
 import { type Swept, watchSweep } from '../../../extension/platform/watch-sweep.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
 import { fakeBrowser, settled } from '../capture-platform/fake-browser.ts';
 
 let fake: ReturnType<typeof fakeBrowser>;
 let onSwept: typeof import('../../../extension/background/ask-for-sweep.ts').onSwept;
+let onListClosed: typeof import('../../../extension/background/ask-for-sweep.ts').onListClosed;
 const from = (id: number) => ({ id: 'ironsift', tab: { id } }) as never;
 const ads = (...names: readonly string[]): SweptAd[] =>
   names.map((id) => ({ id, listing: { ...listingFromText(`4 x 45 lb plates, ad ${id}`, 'sweep'), title: id } }));
@@ -34,7 +34,7 @@ const names = (swept: Swept | null | undefined) => swept?.ads.map(({ id }) => id
 
 beforeAll(async () => {
   fakeBrowser();
-  ({ onSwept } = await import('../../../extension/background/ask-for-sweep.ts'));
+  ({ onSwept, onListClosed } = await import('../../../extension/background/ask-for-sweep.ts'));
 });
 beforeEach(() => {
   parts = {};
@@ -83,14 +83,19 @@ describe('what the page reports', () => {
     expect(names(panel.last())).toEqual(['b']);
     panel.stop();
   });
-  it('is gone when it was dropped, and does not come back with the last word of the page', async () => {
+  it('is gone when its list is closed, and does not come back with what was under way, but with the next sweep', async () => {
     const panel = await follow();
     await report('reading');
-    await report('watching', ads('a'));
-    await dropSweep(1);
+    void report('reading', ads('a'));
+    await onListClosed({ tabId: 1, run: 'one' });
+    await report('reading', ads('b'));
     await report('ended');
     await settled();
     expect(panel.last()).toBeNull();
+    await report('reading', [], 'two');
+    await report('watching', ads('c'), 'two');
+    await settled();
+    expect(names(panel.last())).toEqual(['c']);
     panel.stop();
   });
   it('is checked: what is no ad is left out', async () => {
