@@ -12,6 +12,8 @@ import { count } from './report.mjs';
 
 const ROOT = dirname(dirname(dirname(fileURLToPath(import.meta.url))));
 const REPORT = join(ROOT, 'out/tests.json');
+/** How long all of it may take without a word on it; a slow machine is no failure. */
+const MOST_MINUTES = 10;
 const PROJECTS = ['unit', 'outside', 'corpus', 'extension', 'build', 'browser'];
 
 const tool = (/** @type {string} */ path, /** @type {string[]} */ ...args) =>
@@ -69,6 +71,10 @@ if (noBrowser !== null) {
   }
 }
 failures.push(...tests.failures);
+const minutes = performance.now() / 60_000;
+console.log(
+  `\ntook ${minutes.toFixed(1)} minutes${minutes > MOST_MINUTES ? `, more than the ${MOST_MINUTES} that it should on two cores` : ''}`,
+);
 if (failures.length > 0) console.log(`\nfailed:\n${failures.map((line) => `  ${line}`).join('\n')}`);
 console.log(`\n${passed + tests.passed} passed, ${failures.length} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`);
 process.exitCode = failures.length === 0 ? 0 : 1;
