@@ -1,33 +1,13 @@
 /** What a screen reader says while one types or something is worked out: the result, once, and not every step on the way. */
 import 'fake-indexeddb/auto';
-import { act } from 'preact/test-utils';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { SETTLE_MS } from '../../../extension/components/announcer.tsx';
 import { pounds } from '../../../src/units/mass.ts';
+import { heard, wait } from '../heard.ts';
 import { ad, PLATES, value } from '../store/making.ts';
-import { go, openWorkshop, setTo, shown } from './open.tsx';
+import { clickOn, go, NOW, openWorkshop, setTo, shown } from './open.tsx';
 
 beforeEach(() => sessionStorage.clear());
-
-const wait = (ms: number) => act(() => new Promise((resolve) => setTimeout(resolve, ms)));
-
-/** Every text that stands in a live region, in turn, until it has been quiet for a while. */
-async function heard(doing: () => Promise<unknown>): Promise<string[]> {
-  const said: string[] = [];
-  const regions = () => document.querySelectorAll('[role=status], [role=alert], [aria-live]');
-  const last = new Map([...regions()].map((one) => [one, one.textContent]));
-  const watch = new MutationObserver(() => {
-    for (const one of regions()) {
-      if (one.textContent && one.textContent !== last.get(one)) said.push(one.textContent);
-      last.set(one, one.textContent);
-    }
-  });
-  watch.observe(document.body, { subtree: true, childList: true, characterData: true });
-  await doing();
-  await wait(SETTLE_MS + 300);
-  watch.disconnect();
-  return said;
-}
 
 /** Types a text letter by letter, as fast as people do. */
 const typed = (path: string, text: string) => async () => {
@@ -84,4 +64,19 @@ describe('while something is worked out', () => {
     });
     expect(said.filter((one) => !one.includes('Loading'))).toHaveLength(1);
   });
+});
+
+/** A group with a name is read when the focus comes into it; as an alert it would be read a second time. */
+it('what is asked before a bought find is removed is read once, as the name of the group in which the focus stands', async () => {
+  const { store, finds } = await openWorkshop([ad(PLATES)]);
+  value(await store.finds.setStatus(finds[0]?.id ?? '', 'bought', NOW));
+  await clickOn(await shown('[data-find] input'));
+  const said = await heard(async () => {
+    await clickOn(await shown('[data-remove]'));
+    await shown('[data-sure]');
+  });
+  expect(said.filter((one) => one.includes('bought'))).toEqual([]);
+  const group = document.activeElement?.closest('fieldset');
+  expect(document.activeElement?.matches('[data-not-sure]')).toBe(true);
+  expect(document.getElementById(group?.getAttribute('aria-labelledby') ?? '')?.textContent).toContain('1 of them was bought');
 });
