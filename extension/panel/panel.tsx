@@ -21,7 +21,7 @@ import { Notice, Unread } from './notice.tsx';
 import { Reading } from './reading.tsx';
 import { Back } from './sweep/back.tsx';
 import { LaterSweepList } from './sweep/later-list.ts';
-import { listWords } from './sweep/list-words.ts';
+import { listSaid } from './sweep/list-words.ts';
 import { toKeep } from './sweep/to-keep.ts';
 import { useList } from './sweep/use-list.ts';
 import { useSweep } from './sweep/use-sweep.ts';
@@ -76,7 +76,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
     return kept && judge && (async (ads: readonly PageListing[]) => kept(await toKeep(ads, host.loadEdits, judge, settings)));
   }, [host, judge, settings]);
   const announcement = (): string => {
-    if (state === 'list') return swept ? listWords(words, swept) : '';
+    if (state === 'list') return swept ? listSaid(words, swept) : '';
     return state === 'answer' && evaluation ? say(evaluation.call.says) : t(`panel_${state}`);
   };
   return (

@@ -6,8 +6,8 @@ export const wait = (ms: number) => act(() => new Promise((resolve) => setTimeou
 
 const REGIONS = '[role=status], [role=alert], [aria-live]';
 
-/** Every text that stands in a live region, in turn, until it has been quiet for a while. */
-export async function heard(doing: () => Promise<unknown>): Promise<string[]> {
+/** Every text that stands in a live region, in turn, until it has been quiet for a while. `pause` where the clock is the test's own. */
+export async function heard(doing: () => Promise<unknown>, pause = wait): Promise<string[]> {
   const said: string[] = [];
   const regions = () => document.querySelectorAll(REGIONS);
   const last = new Map([...regions()].map((one) => [one, one.textContent]));
@@ -19,7 +19,7 @@ export async function heard(doing: () => Promise<unknown>): Promise<string[]> {
   });
   watch.observe(document.body, { subtree: true, childList: true, characterData: true });
   await doing();
-  await wait(SETTLE_MS + 300);
+  await pause(SETTLE_MS + 300);
   watch.disconnect();
   return said;
 }

@@ -1,6 +1,7 @@
 /** All ads of a page: how far the reading is, the tools, the rows, and what to do with those that are ticked. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { PageListing } from '../../../src/listing/page-listing.ts';
+import { Announcer } from '../../components/announcer.tsx';
 import { useWords } from '../../components/speech.ts';
 import { arrange } from './arrange.ts';
 import { KeepBar } from './keep-bar.tsx';
@@ -74,6 +75,7 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
     askAgain([...gone]);
     return outcome;
   };
+  const passing = shown.length < rows.length ? t('sweep_passing', { seen: shown.length, n: rows.length }) : '';
   const again = async () => setFailed(!(await host.start()));
   return (
     <section class="sweep" data-sweep={swept.state} aria-labelledby="sweep-heading">
@@ -117,7 +119,8 @@ export function SweepList({ host, swept, rows, left, onLeft, onChoose, onKeep }:
             />
           )}
           {shown.length === 0 && <p>{t('sweep_none_pass')}</p>}
-          {shown.length < rows.length && <p class="quiet">{t('sweep_passing', { seen: shown.length, n: rows.length })}</p>}
+          {passing !== '' && <p class="quiet">{passing}</p>}
+          <Announcer text={passing} />
           <ul class="sweep-rows" ref={list} onKeyDown={walk}>
             {lines}
           </ul>
