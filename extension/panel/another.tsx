@@ -54,18 +54,24 @@ export function Another({ heading, canPick, onPick, onSweep, onPaste }: AnotherP
         rows={3}
         value={text}
         aria-invalid={trouble === 'panel_paste_empty' ? 'true' : undefined}
-        aria-describedby={trouble ? `${id}-trouble` : undefined}
+        aria-describedby={trouble ? `${id}-trouble ${id}-key` : `${id}-key`}
+        aria-keyshortcuts="Control+Enter Meta+Enter"
         onInput={(event) => {
           setText(event.currentTarget.value);
           setTrouble(null);
         }}
         onKeyDown={(event) => {
-          if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void judge();
+          if (event.key === 'Enter' && (event.ctrlKey || event.metaKey) && !event.isComposing) void judge();
         }}
       />
-      <button type="button" data-judge onClick={judge}>
-        {t('panel_judge')}
-      </button>
+      <div class="another-pick">
+        <button type="button" data-judge onClick={judge}>
+          {t('panel_judge')}
+        </button>
+        <span id={`${id}-key`} class="quiet">
+          {t('keys_paste')}
+        </span>
+      </div>
       {trouble && (
         <p id={`${id}-trouble`} class="complaint" role="alert">
           {t(trouble)}

@@ -81,6 +81,22 @@ describe('states of the panel', () => {
     expect(find<HTMLTextAreaElement>('[data-paste]').value).toBe('');
   });
 
+  test('pasted text is judged by a key too, which the field tells', async () => {
+    const { host } = mount(null);
+    await type('[data-paste]', '4 x 45 lb $100');
+    const box = find('[data-paste]');
+    expect(text(`[id="${box.getAttribute('aria-describedby')}"]`)).toBe('or press Ctrl+Enter (Cmd+Enter) in the field');
+    const press = (over: KeyboardEventInit) =>
+      act(async () => void box.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, ...over })));
+    await press({});
+    // Enter that ends a word of an input method is not meant for us.
+    await press({ ctrlKey: true, isComposing: true });
+    expect(host.paste).not.toHaveBeenCalled();
+    await press({ ctrlKey: true });
+    await press({ metaKey: true });
+    expect(host.paste).toHaveBeenCalledTimes(1);
+  });
+
   test('nothing pasted, or no room: a message at the box, and the text stays', async () => {
     const { host } = mount(null);
     await click('[data-judge]');
