@@ -64,7 +64,10 @@ function FlagLine({ flag, about, evidence }: FlagGroup) {
           <Limit flag={flag} />
           <p>{say(flag.says)}</p>
           <details>
-            <summary>{t('panel_limit_source')}</summary>
+            <summary>
+              {t('panel_limit_source')}
+              <span class="unseen">: {say(flag.found ?? flag.says)}</span>
+            </summary>
             <p>{say(flag.source)}</p>
           </details>
         </>

@@ -34,9 +34,11 @@ export function Keep({ host, listing, evaluation }: KeepProps) {
           </p>
           <button type="button" data-take onClick={() => take(one.find)}>
             {t('keep_take')}
+            <span class="unseen">: {one.find.title || t('keep_untitled')}</span>
           </button>{' '}
           <button type="button" class="bare" onClick={() => host.openWorkshop(`finds/${one.find.id}`)}>
             {t('keep_open')}
+            <span class="unseen">: {one.find.title || t('keep_untitled')}</span>
           </button>
         </div>
       ))}

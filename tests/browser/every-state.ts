@@ -9,6 +9,17 @@ const captured =
   (given) =>
     panel(given, (tab) => ({ [`capture:${tab}`]: { at: Date.now(), ...state } }), shows);
 
+/** A listing as readers of pages give it, with a price that a shop's page marks up. */
+const SHOP = {
+  ...listingFromText('Pair of 45 lb olympic plates, cast iron\n$149.00'),
+  origin: 'page',
+  address: 'http://shop.invalid/plates',
+  offers: [
+    { name: null, price: '149.00', currency: 'USD', condition: null, availability: null, description: null, weight: null },
+  ],
+};
+const ready = (listing: object, shows: string): Reach => captured({ state: 'ready', listing, cut: false }, shows);
+
 const ADS = ['Squat rack, $150', 'Iron plates 4 x 45 lb, $250', 'Sofa, blue, $50'];
 const sweeping =
   (state: string): Reach =>
@@ -62,13 +73,24 @@ export const STATES: Readonly<Record<string, Reach>> = {
     await click(given.page, '[data-judge]');
     await given.page.waitForSelector('[role="alert"]');
   },
-  'an ad before it is judged': held(
-    NO_CORE,
-    captured({ state: 'ready', listing: listingFromText('Iron plates 4 x 45 lb, $250'), cut: false }, '[data-state="opening"]'),
-  ),
+  'an ad before it is judged': held(NO_CORE, ready(listingFromText('Iron plates 4 x 45 lb, $250'), '[data-state="opening"]')),
+  'an ad met again': ready(listingFromText('Olympic barbell, 7 ft, 32 mm shaft, slightly bent, $70'), '[data-met]'),
+  'an ad that is kept': async ({ page }) => {
+    await click(page, '[data-keep]');
+    await page.waitForSelector('[data-open-find]');
+  },
+  'a page of a shop': ready(SHOP, '[data-keep-price]'),
+  'a price of a shop that is kept': async ({ page }) => {
+    await click(page, '[data-keep-price]');
+    await page.waitForSelector('[data-open-rates]');
+  },
   'ads being read': held(ANSWERS, sweeping('reading')),
   'a page of ads being watched': held(ANSWERS, sweeping('watching')),
   'room for no more ads': sweeping('full'),
+  'a filter that no ad passes': async ({ page }) => {
+    await page.type('[data-path="sweep.text"]', 'zzz');
+    await page.waitForFunction(() => document.querySelectorAll('[data-row]').length === 0);
+  },
   'a screen that does not open': async (given) => {
     const session = await given.page.createCDPSession();
     await session.send('Network.enable');
@@ -104,6 +126,15 @@ export const STATES: Readonly<Record<string, Reach>> = {
     // What lies under the price, which stays in sight, the checker takes for too small.
     await given.page.evaluate(() => scrollTo(0, 0));
   },
+  'only a part of an ad': async (given) => {
+    const id = await keeps(given, async ({ finds }) => {
+      const { adOf, must } = window.storeTest;
+      return (await must(finds.keep(adOf('Olympic plates 4 x 45 lb $150\nFlat bench $60\nPower rack $200'), 1))).id;
+    });
+    await workshop(given, `finds/${id}`, '[data-take="all"]');
+    await click(given.page, '[data-taking] [data-take]:not([data-take="all"])');
+    await given.page.waitForSelector('[data-take="all"]:not(:checked)');
+  },
   'a list of places open': async (given) => {
     await workshop(given, 'settings', '[role="combobox"]');
     await given.page.type('[role="combobox"]', 'spring');
@@ -130,6 +161,10 @@ export const STATES: Readonly<Record<string, Reach>> = {
     await give(given.page, JSON.stringify({ ...JSON.parse(given.file), setAside: [aside] }));
     await click(given.page, '[data-take]');
     await given.page.waitForSelector('[data-aside]');
+  },
+  'asked for sure': async ({ page }) => {
+    await click(page, '[data-drop]');
+    await page.waitForSelector('[data-sure]');
   },
   'a rate being changed': async (given) => {
     await workshop(given, 'rates', '[data-change="rates.iron.used"]');
@@ -174,6 +209,13 @@ export const STATES: Readonly<Record<string, Reach>> = {
     await click(given.page, '[data-remove]');
     await given.page.waitForSelector('[data-undo]');
     await given.page.waitForSelector('[data-example] .call');
+  },
+  'what was removed': (given) => workshop(given, 'finds/removed', '[data-removal]'),
+  'what was removed and is back': async ({ page }) => {
+    await click(page, '[data-removal] [data-undo]');
+    await page.waitForFunction(
+      () => document.querySelectorAll('[data-removal]').length > 0 && document.activeElement?.matches('h2'),
+    );
   },
   'a store that a newer version opened': async (given) => {
     await given.page.evaluate(

@@ -20,6 +20,34 @@ export async function spaced(page: Page, look: () => Promise<void>): Promise<voi
   await set('');
 }
 
+/** Size of text that the reader has set in the browser, in px; the browser's own is 16. */
+export const textSize = (session: CDPSession, size: number): Promise<unknown> =>
+  session.send('Page.setFontSizes', { fontSizes: { standard: size } });
+
+/** All words two fifths longer, as another language may need them; in pieces of five, for hardly any has one of 40 letters. */
+export async function longer(page: Page, look: () => Promise<void>): Promise<void> {
+  await page.evaluate(() => {
+    const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const were: [Text, string][] = [];
+    for (let text = words.nextNode() as Text | null; text; text = words.nextNode() as Text | null) {
+      if (!/\p{L}/u.test(text.data) || text.parentElement?.closest('script, style, svg')) continue;
+      were.push([text, text.data]);
+      text.data += '·'.repeat(Math.ceil(text.data.trim().length * 0.4)).replace(/(.{5})(?=.)/g, '$1 ');
+    }
+    Object.assign(globalThis, { were });
+  });
+  await look();
+  await page.evaluate(() => {
+    for (const [text, was] of (globalThis as unknown as { were: [Text, string][] }).were) text.data = was;
+  });
+}
+
+/** An alert that holds the focus is read twice: once as such, once for what is around the focus. */
+export const readTwice = (page: Page): Promise<string | null> =>
+  page.evaluate(
+    () => document.activeElement?.closest('[role="alert"], [aria-live="assertive"]')?.outerHTML.slice(0, 120) ?? null,
+  );
+
 /** Elements whose words are cut off. An ad's own title is, in rows and above the answer, on purpose: the ad itself is a key away. */
 export const cut = (page: Page): Promise<string[]> =>
   page.evaluate(() =>

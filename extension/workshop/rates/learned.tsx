@@ -73,7 +73,10 @@ function OneLearned({ rates, category }: { readonly rates: Rates; readonly categ
         />
       </figure>
       <details>
-        <summary>{t('rates_behind', { n: prices.length })}</summary>
+        <summary>
+          {t('rates_behind', { n: prices.length })}
+          <span class="unseen">: {nameOf(words, category)}</span>
+        </summary>
         <ul class="plain-list">
           {prices.slice(0, MOST_LISTED).map(({ find, perUnit, ageDays, far: isFar }, index) => (
             <li key={`${find.id} ${index}`} data-far={isFar ? '' : undefined}>
