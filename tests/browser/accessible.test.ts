@@ -67,10 +67,11 @@ async function inAllColours(name: string): Promise<void> {
     await emulate(scheme, true);
     await picture(name, `forced-${scheme}`);
     await cutsNothing();
-    expect(await violations(page, [], OF_COLOURS)).toEqual([]);
     // The reader's palette goes before a theme that the buyer chose: drawings do not follow it by themselves.
     expect(await paints(page, 'dark')).toEqual(await paints(page, 'light'));
   }
+  // Of two palettes one will do: what keeps colours of its own keeps them in both.
+  expect(await violations(page, [], OF_COLOURS)).toEqual([]);
   await emulate('light', false);
 }
 

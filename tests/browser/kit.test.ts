@@ -6,6 +6,7 @@ import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { OF_COLOURS, violations } from './axe.ts';
 import { extensionId, launchHeadless } from './driver/index.ts';
+import { tabTo as tabToIn } from './keys-alone.ts';
 import { pictureOf } from './picture.ts';
 import { sheetsOf } from './sheets.ts';
 import { extensionWithPage } from './store/extension-with-page.ts';
@@ -45,14 +46,7 @@ async function open(hash: string, selector: string): Promise<void> {
   await page.waitForSelector(selector);
 }
 
-/** Presses Tab until the focus is where `selector` says. */
-async function tabTo(selector: string): Promise<void> {
-  for (let presses = 0; presses < 120; presses += 1) {
-    if (await page.evaluate((one) => document.activeElement?.matches(one) ?? false, selector)) return;
-    await page.keyboard.press('Tab');
-  }
-  throw new Error(`Tab never reached ${selector}`);
-}
+const tabTo = (selector: string) => tabToIn(page, selector);
 
 const startOver = () => page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
 
