@@ -47,8 +47,6 @@ export interface How {
   /** Three ads; the first is also judged in the panel. */
   readonly ads: readonly string[];
   readonly language?: string;
-  /** Size of text that the reader has set, in px. */
-  readonly textSize?: number;
   /** Changes the extension's folder before it is loaded. */
   readonly prepare?: (folder: string) => Promise<unknown>;
 }

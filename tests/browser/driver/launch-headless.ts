@@ -7,8 +7,6 @@ import { quieten } from './profile.ts';
 export async function launchHeadless(options: {
   readonly extension: string;
   readonly profile: string;
-  /** Size of text that the reader has set, in px; the browser's own is 16. */
-  readonly textSize?: number;
   /** BCP 47 tag for the browser's own language. */
   readonly language?: string;
 }): Promise<Browser> {
@@ -22,11 +20,7 @@ export async function launchHeadless(options: {
     userDataDir: options.profile,
     enableExtensions: [options.extension],
     ...(options.language !== undefined && { env: { ...process.env, LANGUAGE: options.language.replace('-', '_') } }),
-    args: [
-      ...QUIET,
-      ...(options.language === undefined ? [] : [`--lang=${options.language}`]),
-      ...(options.textSize === undefined ? [] : [`--blink-settings=defaultFontSize=${options.textSize}`]),
-    ],
+    args: [...QUIET, ...(options.language === undefined ? [] : [`--lang=${options.language}`])],
   });
 }
 
