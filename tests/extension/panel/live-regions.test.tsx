@@ -15,10 +15,7 @@ beforeAll(async () => {
 });
 // Whether letters come fast enough is no matter of the machine.
 beforeEach(() => void vi.useFakeTimers());
-afterEach(() => {
-  vi.useRealTimers();
-  document.body.replaceChildren();
-});
+afterEach(() => void vi.useRealTimers());
 
 const wait = (ms: number) => act(async () => void (await vi.advanceTimersByTimeAsync(ms)));
 const heard = (doing: () => Promise<unknown>) => heardWith(doing, wait);
