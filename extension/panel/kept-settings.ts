@@ -1,4 +1,4 @@
-/** The buyer's settings from the store; where the browser opens none, such as in some private windows, from its plain storage. */
+/** The buyer's settings from the store; where the browser opens none, from its plain storage. */
 import type { Settings } from '../../src/listing/settings.ts';
 import * as plain from '../platform/settings.ts';
 
@@ -27,7 +27,7 @@ export async function saveSettings(settings: Settings): Promise<void> {
   known = settings;
 }
 
-/** Follows what is stored, by whichever page; in a window without a store nothing comes. */
+/** Follows what is stored, by whichever page; without a store nothing comes. */
 export function watchSettings(seen: (settings: Settings) => void): () => void {
   let stop: (() => void) | null = null;
   let wanted = true;

@@ -2,7 +2,7 @@
 import { type Message, message } from '../../src/words/message.ts';
 
 /**
- * `full`: the disk or the browser's quota. `refused`: the browser keeps nothing here (a private window, or storage switched off).
+ * `full`: the disk or the browser's quota. `refused`: the browser keeps nothing here (storage switched off).
  * `broken`: the browser can't open its files; as a rule it can when started again, and the store then brings back its second copy, if there is one.
  * `blocked`: another page of an older version has the store open. `outdated`: this page is the older one and must be loaded again.
  * `newer`: the store was written by a newer version of the extension. `not-found`: no such record, or nothing to undo any more.
@@ -35,7 +35,7 @@ export class StoreFailure extends Error {
 /** Names of errors that browsers give: W3C Indexed Database API 3.0, "Exceptions", and Dexie's own. */
 const BY_NAME: Readonly<Record<string, StoreCode>> = {
   QuotaExceededError: 'full',
-  // Firefox in private windows of old, and where the profile can't be written.
+  // Firefox where its databases are switched off or the profile can't be written.
   InvalidStateError: 'refused',
   SecurityError: 'refused',
   MissingAPIError: 'refused',

@@ -57,6 +57,12 @@ describe('makeManifest', () => {
     }
   });
 
+  // What is seen in a private window must not be stored (Mozilla, "Add-on Policies", data from private browsing sessions), and a find is stored.
+  // Chrome would otherwise run one process, with one store, for its incognito windows too ("spanning", "Manifest - Incognito"; both from memory).
+  it.each(TARGETS)('stays out of private windows in %s', (target) => {
+    expect(makeManifest(template, target).incognito).toBe('not_allowed');
+  });
+
   it('lets its pages load and reach nothing but themselves', () => {
     for (const { content_security_policy: policy } of [chrome, firefox]) {
       expect(policy.extension_pages).toContain("default-src 'none'");
