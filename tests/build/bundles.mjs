@@ -4,7 +4,6 @@
  * build.mjs puts the extension together.
  */
 import { existsSync, readFileSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import esbuild from 'esbuild';
 import { gzipSync } from 'fflate';
@@ -45,7 +44,7 @@ const BEHIND = [
   })),
 ];
 /** Workers of the pages: modules that stand alone. The budget covers what they carry with them. */
-const WORKERS = [{ from: 'extension/workshop/buy-list/solver-worker.ts', to: 'solver-worker.js', budget: 1_400_000 }];
+export const WORKERS = [{ from: 'extension/workshop/buy-list/solver-worker.ts', to: 'solver-worker.js', budget: 1_400_000 }];
 /** Style sheets of the pages, with what they import. */
 export const STYLES = [
   { from: 'extension/styles/panel.css', to: 'panel.css' },
@@ -97,6 +96,20 @@ const packedCode = {
 };
 
 /**
+ * Names in libraries that become others, which nothing has, so that what they stand for can't be used. What is called does not become
+ * undefined, for the add-on linter would tell of that. NOTICES.txt says which of them are in which package, BUILDING.md why.
+ */
+export const RENAMED = {
+  everywhere: { innerHTML: 'noMarkup' },
+  inWorkers: {
+    fetch: 'noFetch',
+    XMLHttpRequest: 'noRequest',
+    'globalThis.XMLHttpRequest': 'undefined',
+    'globalThis.process': 'undefined',
+  },
+};
+
+/**
  * How workers are bundled. The glue of compiled code can fetch its code and run in Node; here it is handed its code, and both ways are
  * taken away, so that they can't be used and the checks see none.
  */
@@ -105,29 +118,10 @@ const AS_WORKER = {
   format: 'esm',
   plugins: [packedCode],
   external: ['node:*'],
-  define: {
-    // A name that nothing has: a call of undefined would be told by the add-on linter.
-    fetch: 'noFetch',
-    XMLHttpRequest: 'noRequest',
-    'globalThis.XMLHttpRequest': 'undefined',
-    'globalThis.process': 'undefined',
-  },
+  define: RENAMED.inWorkers,
 };
 
 /** @typedef {{from: string, to: string}} Entry */
-
-/**
- * Dexie's warnings to programmers name two addresses to read on. They are taken out, so that the check on addresses can stay strict.
- * @type {esbuild.Plugin}
- */
-const withoutAddresses = {
-  name: 'without-addresses',
-  setup({ onLoad }) {
-    onLoad({ filter: /[\\/]dexie[\\/]dist[\\/].+\.m?js$/ }, async ({ path }) => ({
-      contents: (await readFile(path, 'utf8')).replace(/https?:\/\/[\w.]+\/\w{7,8}\b/g, 'its documentation'),
-    }));
-  },
-};
 
 /** How everything is written. */
 const written = (/** @type {string} */ root, /** @type {boolean} */ watching) =>
@@ -160,8 +154,8 @@ const bundle = (
     preserveSymlinks: true,
     // Turns every `innerHTML` into a name that the DOM does not know: no library can write markup, and ad text can't become any.
     mangleProps: /^innerHTML$/,
-    mangleCache: { innerHTML: 'noMarkup' },
-    plugins: [withoutAddresses, placeModules],
+    mangleCache: RENAMED.everywhere,
+    plugins: [placeModules],
     ...form,
   });
 

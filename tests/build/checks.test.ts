@@ -79,7 +79,7 @@ describe('bannedCalls', () => {
 describe('remoteAddresses', () => {
   it.each([
     ['a.js', 'import("https://ads.example/x.js")'],
-    ['a.js', 'x="https://tinyurl.com/y2uuvskbx"'],
+    ['chunks/c.js', 'x="https://tinyurl.com/y2uuvskbx"'],
     ['a.js', 'new WebSocket(x)'],
     ['a.js', 'fetch("/x")'],
     ['a.js', 'window.fetch(x)'],
@@ -94,10 +94,17 @@ describe('remoteAddresses', () => {
   });
 });
 
-it('lets the solver name the address of its file format, and nothing else or anywhere else', () => {
-  const told = '"see http://web.mit.edu/lpsolve/doc/CPLEX-format.htm)"';
-  expect(remoteAddresses(built({ 'solver-worker.js': told }))).toEqual([]);
+it.each([
+  ['the solver', 'solver-worker.js', '"see http://web.mit.edu/lpsolve/doc/CPLEX-format.htm)"'],
+  ['the store', 'chunks/c.js', '"See http://bit.ly/2kdckMn"'],
+  ['the store', 'chunks/c.js', '"See https://tinyurl.com/y2uuvskb"'],
+])('lets %s tell where to read on, in %s and nowhere else', (_whose, path, told) => {
+  expect(remoteAddresses(built({ [path]: told }))).toEqual([]);
   expect(remoteAddresses(built({ 'a.js': told }))).toHaveLength(1);
+});
+
+it('lets through no other address of the same site', () => {
+  const told = '"see http://web.mit.edu/lpsolve/doc/CPLEX-format.htm)"';
   expect(remoteAddresses(built({ 'solver-worker.js': `${told};fetch("http://web.mit.edu/lpsolve/doc/")` }))).toHaveLength(2);
 });
 

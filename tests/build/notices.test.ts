@@ -18,12 +18,13 @@ function installed(name: string, license: string | undefined, files: Readonly<Re
   const folder = join(root, 'node_modules', name);
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, 'package.json'), JSON.stringify({ name, version: '1.2.3', license }));
-  for (const [file, text] of Object.entries(files)) writeFileSync(join(folder, file), text);
+  for (const [file, text] of Object.entries({ 'index.js': 'export const a = 1;', ...files }))
+    writeFileSync(join(folder, file), text);
 }
 
-const bundleOf = (inputs: Readonly<Record<string, number>>) => ({
+const bundleOf = (inputs: Readonly<Record<string, number>>, output = 'panel.js') => ({
   outputs: {
-    'dist/panel.js': {
+    [`dist/${output}`]: {
       bytes: 1,
       imports: [],
       exports: [],
@@ -40,21 +41,25 @@ it('knows which package is really in which file', () => {
     'node_modules/shaken-off/index.js': 0,
   });
   expect([...bundledPackages(bundle)]).toEqual([
-    ['@scope/part', ['panel.js']],
-    ['used', ['panel.js']],
+    ['@scope/part', { inputs: ['node_modules/@scope/part/a.js'], files: ['panel.js'] }],
+    ['used', { inputs: ['node_modules/used/index.js'], files: ['panel.js'] }],
   ]);
 });
 
 it('gives version, licence, file and text, and passes a NOTICE on', () => {
   installed('used', 'Apache-2.0', { LICENSE: 'The text', NOTICE: 'Made by many' });
   const text = notices(root, bundleOf({ 'node_modules/used/index.js': 5 }));
-  expect(text).toContain('used 1.2.3 (Apache-2.0)\nin panel.js\n\nThe text\n\nMade by many\n');
+  const carried = 'Unchanged but for minifying; its source is the npm package used, version 1.2.3.';
+  expect(text).toContain(`used 1.2.3 (Apache-2.0)\nin panel.js\n${carried}\n\nThe text\n\nMade by many\n`);
 });
 
-it('says where the source of a package is whose licence wants that', () => {
-  installed('shared', 'MPL-2.0', { LICENSE: 'The text' });
-  const text = notices(root, bundleOf({ 'node_modules/shared/index.js': 5 }));
-  expect(text).toContain('its source is the npm package shared, version 1.2.3.\n\nThe text');
+it('tells what the build changes in a package, and where', () => {
+  installed('changed', 'MPL-2.0', { LICENSE: 'The text', 'index.js': 'e.innerHTML = fetch(x)' });
+  const of = (output: string) => notices(root, bundleOf({ 'node_modules/changed/index.js': 5 }, output));
+  const source = 'Minified; its source is the npm package changed, version 1.2.3.\n\nThe text';
+  const markup = 'Changed: innerHTML to noMarkup';
+  expect(of('panel.js')).toContain(`\n${markup}. ${source}`);
+  expect(of('solver-worker.js')).toContain(`\n${markup}; fetch to noFetch. ${source}`);
 });
 
 it('takes the licence from its text where package.json names none', () => {
@@ -74,7 +79,7 @@ it('refuses a package without a licence text, or under a licence that is not all
 
 it('names what is compiled into the solver, where the solver is carried', () => {
   installed('highs', 'MIT', { LICENSE: 'The text' });
-  expect(notices(root, bundleOf({ 'node_modules/highs/build/highs.mjs': 5 }))).toContain(SOLVER_PARTS);
+  expect(notices(root, bundleOf({ 'node_modules/highs/index.js': 5 }))).toContain(SOLVER_PARTS);
   expect(notices(root, bundleOf({ 'node_modules/used/index.js': 5 }))).not.toContain('IPX');
 });
 
