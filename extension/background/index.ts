@@ -10,6 +10,7 @@ import { onCaptured, onCaptureFailed, onPicking, onPickLeft } from './hand-over.
 import { createMenus, onMenu } from './menus.ts';
 
 api().runtime.onInstalled.addListener(createMenus);
+api().runtime.onStartup.addListener(createMenus);
 api().contextMenus?.onClicked.addListener(onMenu);
 api().action.onClicked.addListener((tab) => askForAd(tab, 'selection-or-pick'));
 api().commands?.onCommand.addListener((command, tab) => {

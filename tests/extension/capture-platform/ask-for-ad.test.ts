@@ -88,15 +88,24 @@ it('turns to picking when the menu was used on a selection that the page does no
   expect(fake.calls.at(-1)).toBe('to page 1: take pick');
 });
 
-it('makes the menus anew at every install and update', async () => {
-  fake.events.onInstalled.fire();
+const MENUS_MADE = [
+  'menus removed',
+  'menu judge-selection on selection: [capture_menu_selection]',
+  'menu pick-on-page on page,frame,link,image: Pick',
+  'menu read-every-ad on page,frame,link,image: [sweep_menu]',
+];
+
+it.each(['onInstalled', 'onStartup'] as const)('makes the menus anew at %s', async (started) => {
+  fake.events[started].fire();
   await settled();
-  expect(fake.calls).toEqual([
-    'menus removed',
-    'menu judge-selection on selection: [capture_menu_selection]',
-    'menu pick-on-page on page,frame,link,image: Pick',
-    'menu read-every-ad on page,frame,link,image: [sweep_menu]',
-  ]);
+  expect(fake.calls).toEqual(MENUS_MADE);
+});
+
+it('makes the menus one time after the other when the browser starts with an update', async () => {
+  fake.events.onInstalled.fire();
+  fake.events.onStartup.fire();
+  await settled();
+  expect(fake.calls).toEqual([...MENUS_MADE, ...MENUS_MADE]);
 });
 
 it('forgets a capture with its tab', async () => {

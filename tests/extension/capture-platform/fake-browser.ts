@@ -56,6 +56,7 @@ export function fakeBrowser() {
     onUpdated: event(),
     onRemoved: event(),
     onInstalled: event(),
+    onStartup: event(),
     onCommand: event(),
     onMenu: event(),
     onAction: event(),
@@ -69,6 +70,7 @@ export function fakeBrowser() {
       id: 'ironsift',
       onMessage: events.onMessage,
       onInstalled: events.onInstalled,
+      onStartup: events.onStartup,
       getURL: (path: string) => `extension://ironsift/${path}`,
     },
     storage: {
