@@ -4,7 +4,8 @@ import { cpSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
+import { missingNeeds } from '../tools/needs.mjs';
 import { count } from '../tools/report.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -53,6 +54,28 @@ describe('run.mjs', () => {
       status: 2,
       stderr: expect.stringContaining('could not be bundled'),
     });
+  });
+});
+
+describe.each([
+  ['Chromium', 'IRONSIFT_CHROMIUM'],
+  ['Firefox', 'IRONSIFT_FIREFOX'],
+])('a %s that %s names', (browser, variable) => {
+  afterEach(() => vi.unstubAllEnvs());
+  const missing = (): string[] => missingNeeds('test').map(({ what }) => what);
+
+  it('is not missed where there is no other', () => {
+    vi.stubEnv('PATH', '');
+    vi.stubEnv(variable, process.execPath);
+    expect(missing()).not.toContain(browser);
+    vi.stubEnv(variable, '');
+    // Elsewhere no browser is driven by the tests.
+    if (process.platform === 'linux') expect(missing()).toContain(browser);
+  });
+
+  it.runIf(process.platform === 'linux')('is missed where it is not, whichever other is there', () => {
+    vi.stubEnv(variable, join(ROOT, 'no-such-browser'));
+    expect(missing()).toContain(browser);
   });
 });
 

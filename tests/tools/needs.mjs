@@ -1,46 +1,29 @@
 // @ts-check
 /** What the browser tests and the demo need from the machine, and whether it is there. Plain Node: runs before any package is installed. */
-import { accessSync, constants, existsSync, readdirSync, readFileSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { findBrowser, onPath } from './find-browser.mjs';
 
-/** @typedef {{ what: string, commands: string[], debian: string }} Need any one of `commands` will do */
+/** @typedef {{ what: string, there: () => boolean, debian: string }} Need */
 
 /** @type {Need} */
-const CHROMIUM = {
-  what: 'Chromium',
-  commands: ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge'],
-  debian: 'chromium',
-};
+const CHROMIUM = { what: 'Chromium', there: () => findBrowser('chromium') !== null, debian: 'chromium' };
+/** @type {Need} */
+const FIREFOX = { what: 'Firefox', there: () => findBrowser('firefox') !== null, debian: 'firefox-esr' };
+/** The demo on a display is shown in either. @type {Need} */
+const EITHER = { what: 'Chromium or Firefox', there: () => CHROMIUM.there() || FIREFOX.there(), debian: 'chromium' };
+
+const program = (/** @type {string} */ what, /** @type {string} */ command, /** @type {string} */ debian) => ({
+  what,
+  there: () => onPath([command]).length > 0,
+  debian,
+});
 /** @type {Need[]} */
 const SCREEN = [
-  { what: 'Xvfb (a virtual screen)', commands: ['Xvfb'], debian: 'xvfb' },
-  { what: 'openbox (a window manager)', commands: ['openbox'], debian: 'openbox' },
-  { what: 'xdotool (real key presses)', commands: ['xdotool'], debian: 'xdotool' },
-  { what: 'ImageMagick (pictures of the screen)', commands: ['import'], debian: 'imagemagick' },
+  program('Xvfb (a virtual screen)', 'Xvfb', 'xvfb'),
+  program('openbox (a window manager)', 'openbox', 'openbox'),
+  program('xdotool (real key presses)', 'xdotool', 'xdotool'),
+  program('ImageMagick (pictures of the screen)', 'import', 'imagemagick'),
 ];
-/** @type {Need[]} */
-const FIREFOX = [{ what: 'Firefox', commands: ['firefox-esr', 'firefox'], debian: 'firefox-esr' }];
-
-const onPath = (/** @type {string} */ command) =>
-  (process.env.PATH ?? '').split(delimiter).some((folder) => {
-    try {
-      accessSync(join(folder, command), constants.X_OK);
-      return folder !== '';
-    } catch {
-      return false;
-    }
-  });
-
-const outsidePath = [
-  '/Applications/Chromium.app/Contents/MacOS/Chromium',
-  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
-  'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
-];
-
-const there = (/** @type {Need} */ need) =>
-  need.commands.some(onPath) ||
-  (need === CHROMIUM && [process.env.IRONSIFT_CHROMIUM ?? '', ...outsidePath].some((path) => path !== '' && existsSync(path)));
 
 export const onDebian = () => existsSync('/etc/os-release') && /^ID=debian$/m.test(readFileSync('/etc/os-release', 'utf8'));
 
@@ -54,11 +37,13 @@ const hasFonts = () =>
  * @returns {Need[]}
  */
 export function missingNeeds(purpose) {
+  const elsewhere = process.platform !== 'linux';
+  // Elsewhere the tests in browsers don't run, whatever is there.
+  const shown = purpose === 'test' ? [] : [EITHER];
+  const driven = [CHROMIUM, ...SCREEN, ...(purpose === 'test' ? [FIREFOX] : [])];
   const seen = purpose === 'start' && process.env.DISPLAY;
-  const wanted =
-    process.platform === 'linux' && !seen ? [CHROMIUM, ...SCREEN, ...(purpose === 'test' ? FIREFOX : [])] : [CHROMIUM];
-  const missing = wanted.filter((need) => !there(need));
-  const fonts = onDebian() && !hasFonts() ? [{ what: 'a font', commands: [], debian: 'fonts-liberation' }] : [];
+  const missing = (elsewhere || seen ? shown : driven).filter((need) => !need.there());
+  const fonts = onDebian() && !hasFonts() ? [{ what: 'a font', there: () => false, debian: 'fonts-liberation' }] : [];
   return [...missing, ...fonts];
 }
 
