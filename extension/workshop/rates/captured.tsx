@@ -14,8 +14,13 @@ const IS_PAGE = /^https?:\/\//i;
 
 /** The shop as far as the address tells it; the buyer's own word where there is none. */
 function shopOf(address: string | null): string {
-  if (address === null || !IS_PAGE.test(address) || !URL.canParse(address)) return 'own';
-  return new URL(address).hostname.slice(0, 200) || 'own';
+  if (address === null || !IS_PAGE.test(address)) return 'own';
+  try {
+    return new URL(address).hostname.slice(0, 200) || 'own';
+  } catch {
+    // URL.canParse would tell, but not before Chrome 120.
+    return 'own';
+  }
 }
 
 export function Captured({ rates }: { readonly rates: Rates }) {

@@ -130,7 +130,7 @@ it('lists prices from shops, uses them, removes them, and brings them back', asy
     );
   await price('a', 140);
   await price('b', 180, { title: HOSTILE, address: 'javascript:alert(1)' });
-  await price('c', 100, { price: { minor: 9000, currency: 'EUR' }, title: 'Abroad' });
+  await price('c', 100, { price: { minor: 9000, currency: 'EUR' }, title: 'Abroad', address: 'https://[' });
   const first = await shown('[data-captured=a]', says('$140'));
   expect(first.textContent).toMatch(/plain iron · \$140 · 100 lb · \$1\.40 a pound · shipping \$20 · May 1, 2026/);
   await shown('[data-captured=b]', says(HOSTILE));
@@ -144,7 +144,10 @@ it('lists prices from shops, uses them, removes them, and brings them back', asy
     shipping: { low: 0.2, likely: 0.2, high: 0.2, source: 'shop.example', date: '2026-05-04' },
   });
   await clickOn(await shown('[data-use-all=iron]'));
-  expect((await stored(store, (now) => now.rates.iron?.new?.high === 1.8)).rates.iron?.new?.likely).toBeCloseTo(1.6, 12);
+  const ofAll = (await stored(store, (now) => now.rates.iron?.new?.high === 1.8)).rates.iron?.new;
+  expect(ofAll?.likely).toBeCloseTo(1.6, 12);
+  // What is no address tells no shop.
+  expect(ofAll?.source?.split(', ').sort()).toEqual(['own', 'shop.example']);
   await clickOn(await shown('[data-captured=a] [data-remove]'));
   await shown('[role=status]', says('Removed'));
   await shown('.captured', (list) => list.querySelector('[data-captured=a]') === null);
