@@ -1,4 +1,4 @@
-/** The pictures that `npm run pictures` makes. The README shows them, and a test sees that they are there. */
+/** The pictures that `npm run pictures` makes, in docs/pictures/. The README shows these, and a test sees that they are there. */
 export const PICTURES = [
   'beside-the-page.png',
   'panel-light.png',
@@ -9,3 +9,6 @@ export const PICTURES = [
   'buy-list.png',
   'pickup.png',
 ] as const;
+
+/** The small tile that a store shows of it in lists. */
+export const TILE = 'tile.png';

@@ -16,6 +16,7 @@ import {
 import { extensionWithPage } from '../browser/store/extension-with-page.ts';
 import { storePage } from '../browser/store/kill.ts';
 import { serve } from '../demo/serve.mjs';
+import { drawTile } from './draw-tile.ts';
 import { PICTURES } from './picture-names.ts';
 
 const root = process.env.IRONSIFT_ROOT ?? process.cwd();
@@ -111,6 +112,7 @@ async function ofThePages(): Promise<void> {
     await wait(500);
     await page.screenshot({ path: fileOf(`panel-${scheme}.png`) });
   }
+  await drawTile(browser, root);
   await browser.close();
   for (const folder of [extension, profile]) await rm(folder, { recursive: true, force: true });
 }
@@ -118,4 +120,4 @@ async function ofThePages(): Promise<void> {
 await mkdir(out, { recursive: true });
 await besideThePage();
 await ofThePages();
-console.log(`${PICTURES.length} pictures in docs/pictures`);
+console.log(`${PICTURES.length} pictures and the tile in docs/pictures`);
