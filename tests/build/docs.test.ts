@@ -161,7 +161,7 @@ it('docs/flags.md tells every flag and every limit', async () => {
 
 it('CHANGELOG.md begins with the version of package.json', () => {
   const { version } = JSON.parse(textOf('package.json'));
-  expect(/^## (\S+)/m.exec(textOf('CHANGELOG.md'))?.[1]).toBe(version);
+  expect(/^## (\S+) \(\d{1,2} [A-Z][a-z]+ 20\d\d\)$/m.exec(textOf('CHANGELOG.md'))?.[1]).toBe(version);
 });
 
 describe('what the stores allow', () => {

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import highs from 'highs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { bundledPackages, notices } from './notices.mjs';
+import { PLACE_PACKAGES } from './place-lists.mjs';
 import { SIGNS, SOLVER_PARTS } from './solver-notice.mjs';
 
 let root: string;
@@ -81,6 +82,17 @@ it('names what is compiled into the solver, where the solver is carried', () => 
   installed('highs', 'MIT', { LICENSE: 'The text' });
   expect(notices(root, bundleOf({ 'node_modules/highs/index.js': 5 }))).toContain(SOLVER_PARTS);
   expect(notices(root, bundleOf({ 'node_modules/used/index.js': 5 }))).not.toContain('IPX');
+});
+
+it('carries the licence of each package that the place lists are taken from', () => {
+  expect(PLACE_PACKAGES.length).toBeGreaterThan(1);
+  const text = notices(root, bundleOf({}));
+  for (const name of PLACE_PACKAGES) {
+    const [holder = 'none'] = readFileSync(`node_modules/${name}/LICENSE`, 'utf8').match(/^Copyright \(c\) .+$/m) ?? [];
+    const [, its = ''] = text.split(`\n${name}:\n\n`);
+    expect(its).toMatch(/^MIT License\n/);
+    expect(its.split('\nSOFTWARE.')[0]).toContain(`\n${holder.trim()}\n`);
+  }
 });
 
 it('knows by the solver that is installed what is compiled into it', async () => {

