@@ -40,6 +40,7 @@ function Trip({ trip: { place, lines }, ...rest }: Omit<TripsProps, 'trips'> & {
           trip: rest.names.money(place.trip),
           miles: rest.names.distance(place.miles),
         })}
+        {place.cash < place.trip && ` ${t('buy_trip_money', { cash: rest.names.money(place.cash) })}`}
         {lines.length > 1 && ` ${t('buy_one_trip', { n: lines.length })}`}
       </p>
       <ul class="buy-ads">

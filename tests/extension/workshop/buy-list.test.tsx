@@ -47,6 +47,10 @@ it('buys what is cheapest, in one trip, the rest new, and says what that comes t
   expect(document.querySelectorAll('[data-trip]')).toHaveLength(1);
   expect(text('[data-trip]')).toContain('One trip for 2 ads');
   expect(text('[data-trip]')).toContain('10 mi one way');
+  // The trip counts the time too, and what is spent on driving does not.
+  const [, trip = '', cash = ''] = /there and back: \$([\d.]+).* \$([\d.]+) of the cost is money/.exec(text('[data-trip]')) ?? [];
+  expect(text('[data-parts]')).toContain(`$${cash} for driving`);
+  expect(Number(trip)).toBeGreaterThan(Number(cash));
   expect(text('[data-buy] [data-fills]')).toBe('Fills 4 × Plates, 45 lb.');
   expect(text('[data-proof=proven]')).toContain('no list costs less');
   const money = (words: string) => Number(words.replace(/[$,]/g, ''));
