@@ -8,6 +8,7 @@ import { DEFAULT_SETTINGS } from '../../src/listing/settings.ts';
 import { listingFrom } from '../tools/evaluate/input.ts';
 import { english } from '../tools/evaluate/strings.ts';
 import { forStores, partOf, permissions, screenshots, sizeOf } from '../tools/for-stores.ts';
+import { GERMAN_PICTURES } from '../tools/picture-names.ts';
 
 const files = forStores('.');
 const textOf = (name: string): string => String(files[name]);
@@ -68,9 +69,11 @@ it('tells a reviewer how to test, with an ad that is judged as it says', async (
 });
 
 it('holds as many pictures as a store takes, of its size', () => {
-  expect(screenshots('.').length).toBeGreaterThan(2);
-  expect(screenshots('.').length).toBeLessThanOrEqual(5);
-  expect(Object.keys(files)).toEqual(expect.arrayContaining(['beside-the-page.png', 'finds.png']));
+  for (const names of [screenshots('.'), screenshots('.', GERMAN_PICTURES)]) {
+    expect(names.length).toBeGreaterThan(2);
+    expect(names.length).toBeLessThanOrEqual(5);
+  }
+  expect(Object.keys(files)).toEqual(expect.arrayContaining(['beside-the-page.png', 'finds.png', 'de-finds.png']));
   expect(Object.keys(files)).not.toContain('panel-dark.png');
   // Chrome Web Store, "small promotional tile", which it insists on (from memory).
   expect(sizeOf(files['tile.png'] as Buffer)).toEqual([440, 280]);

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readStrings } from './evaluate/strings.ts';
-import { PICTURES, TILE } from './picture-names.ts';
+import { GERMAN_PICTURES, PICTURES, TILE } from './picture-names.ts';
 
 /** A sentence that sends the reader to a file: who reads the form has none. */
 const NAMES_A_FILE = /`[^`\s]*(?:\/|\.(?:md|ts|mjs|txt))[^`\s]*`/;
@@ -44,9 +44,9 @@ const newest = (changes: string): string => (changes.split(/^## .*$/m)[1] ?? '')
 /** Width and height of a PNG: its header chunk holds them, big-endian, from byte 16 (PNG specification, 11.2.1). */
 export const sizeOf = (png: Buffer): readonly [number, number] => [png.readUInt32BE(16), png.readUInt32BE(20)];
 
-/** Those of the README's pictures that are of a store's size (1280 by 800, five at most). */
-export const screenshots = (root: string): readonly string[] =>
-  PICTURES.filter((name) => sizeOf(readFileSync(join(root, 'docs/pictures', name))).join() === '1280,800');
+/** Those pictures that are of a store's size (1280 by 800, five at most). */
+export const screenshots = (root: string, names: readonly string[] = PICTURES): readonly string[] =>
+  names.filter((name) => sizeOf(readFileSync(join(root, 'docs/pictures', name))).join() === '1280,800');
 
 /** What the store shows of it in one language: name, the line below it, and the text. */
 function listing(root: string, language: string): string {
@@ -60,7 +60,7 @@ const textOf = (root: string, file: string): string => readFileSync(join(root, f
 export function forStores(root: string): Readonly<Record<string, Buffer | string>> {
   const readme = textOf(root, 'README.md');
   const languages = readdirSync(join(root, 'extension/_locales'));
-  const pictures = [...screenshots(root), TILE];
+  const pictures = [...screenshots(root), ...screenshots(root, GERMAN_PICTURES), TILE];
   return {
     ...Object.fromEntries(languages.map((language) => [`listing-${language}.md`, listing(root, language)])),
     'answers.md': textOf(root, 'docs/stores/answers.md'),
@@ -68,6 +68,6 @@ export function forStores(root: string): Readonly<Record<string, Buffer | string
     'privacy.md': `# Ironsift: Privacy\n\n${partOf(readme, 'Privacy')}\n`,
     'testing.md': textOf(root, 'docs/stores/testing.md'),
     'release-notes.md': `${newest(textOf(root, 'CHANGELOG.md'))}\n`,
-    ...Object.fromEntries(pictures.map((name) => [name, readFileSync(join(root, 'docs/pictures', name))])),
+    ...Object.fromEntries(pictures.map((name) => [name.replace('/', '-'), readFileSync(join(root, 'docs/pictures', name))])),
   };
 }

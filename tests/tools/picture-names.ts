@@ -10,5 +10,14 @@ export const PICTURES = [
   'pickup.png',
 ] as const;
 
+/** The same for the stores' pages in German. */
+export const GERMAN_PICTURES = [
+  'de/beside-the-page.png',
+  'de/finds.png',
+  'de/side-by-side.png',
+  'de/kit.png',
+  'de/buy-list.png',
+] as const;
+
 /** The small tile that a store shows of it in lists. */
 export const TILE = 'tile.png';

@@ -18,6 +18,8 @@ export interface LaunchOptions {
   readonly proxy?: string;
   /** Folder for what is downloaded, without a question. */
   readonly downloads?: string;
+  /** Without the bar that says that the browser is driven: for pictures. Chromium alone. */
+  readonly withoutBar?: boolean;
 }
 
 export interface Launched {
@@ -59,12 +61,15 @@ export async function launchChromium(options: LaunchOptions): Promise<Launched> 
       enableExtensions: [options.extension ?? buildOf('chrome')],
       env: { ...display.env, LANGUAGE: language.replace('-', '_') },
       defaultViewport: null,
+      ...(options.withoutBar && { ignoreDefaultArgs: ['--enable-automation'] }),
       ...(options.downloads !== undefined && { downloadBehavior: { policy: 'allow' as const, downloadPath: options.downloads } }),
       args: [
         ...QUIET,
         `--window-size=${width},${height}`,
         '--window-position=0,0',
         `--lang=${language}`,
+        // Or else another bar tells of the switch for root.
+        ...(options.withoutBar ? ['--test-type'] : []),
         ...(options.scheme === 'dark' ? ['--force-dark-mode'] : []),
         ...(options.proxy === undefined ? [] : [`--proxy-server=${options.proxy}`]),
       ],
