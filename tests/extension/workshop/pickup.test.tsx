@@ -89,7 +89,7 @@ describe('the sheet', () => {
     expect(kept.edits.changes).toEqual([
       { by: 'hand', correction: { path: 'plate-1.boreMm', value: 26.99, unit: 'mm', basis: 'measured' } },
     ]);
-    await shown('.leave blockquote', says('The holes of the plates do not go with my bar'));
+    await shown('.leave blockquote', says('The plates do not fit my bar'));
     // Emptied again, it is as the ad has it.
     await setTo(await field('plate-1.boreMm'), '');
     await shown('.price-now', ({ textContent }) => textContent === before);
@@ -116,7 +116,7 @@ describe('the sheet', () => {
     expect(await conditions((edits) => edits.includes('bent'))).toHaveLength(2);
     await setTo(await field('bar-1.readingMm'), '8');
     await shown('[data-verdict=doubtful]');
-    await shown('.leave blockquote', says('The bar is not quite true'));
+    await shown('.leave blockquote', says('The bar is not quite straight'));
     await setTo(await field('bar-1.readingMm'), '1/8 in');
     await shown('[data-verdict=usable]');
     const last = await conditions((edits) => edits.includes('"path":"bar-1.condition.straight","value":true'));
@@ -177,7 +177,7 @@ describe('the sheet', () => {
     await tick('a crack or break in steel or a weld');
     await clickOn(await field('rack-1.condition.missing-catches'));
     await shown('.price-now', says('Ask for its pins and hooks first'));
-    await shown('.leave blockquote', says('What catches the bar is not all there'));
+    await shown('.leave blockquote', says('The safety pins or hooks are missing or damaged'));
     await clickOn(await field('rack-1.condition.missing-catches'));
     await shown('.price-now', says('Worth'));
     await clickOn(await field('rack-1.condition.cracked'));

@@ -50,7 +50,7 @@ describe('a part of an ad', () => {
     const english = speaker(readStrings(), 'en-US');
     const said = (language: 'en' | 'de', items = part.reading.items) =>
       written(sellerSpeaker(language, english), sellerMessage(part, 'Lot', undefined, items));
-    expect(said('en')).toMatch(/“Lot”\. Of it I would take only this: [^.]*plates/);
+    expect(said('en')).toMatch(/“Lot”\. I would take only this: [^.]*plates/);
     expect(said('de')).toContain('Davon würde ich nur dies nehmen: ');
     expect(said('en', [])).not.toContain('take only');
   });

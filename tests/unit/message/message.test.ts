@@ -89,12 +89,12 @@ describe('the message to the seller', () => {
 
   it('speaks of one piece as one', () => {
     const one = messageOf('Flat bench, sturdy, $300', { distance: { value: 2, unit: 'mi' } });
-    expect(one).toContain('Is it still there?');
-    expect(one).toContain('I pay cash and take it along right away.');
+    expect(one).toContain('Is it still available?');
+    expect(one).toContain('I pay cash and take it with me right away.');
     expect(one).not.toMatch(/all still|everything at once/);
     expect(messageOf('Flat bench, sturdy, make me an offer')).toContain('What are you asking for it?');
     for (const many of ['2 flat benches, $300', 'Flat bench and a squat rack, $900', '4 x 45 lb plates, $400'])
-      expect(messageOf(many)).toContain('Is it all still there?');
+      expect(messageOf(many)).toContain('Is everything still available?');
     expect(messageOf('4 x 45 lb olympic plates, make me an offer')).toContain('What are you asking for everything?');
   });
 
@@ -122,10 +122,10 @@ describe('refusing', () => {
     const lot = judge('4 x 45 lb olympic plates, hole 50.6 mm, and a bent olympic bar, $300 for both');
     const said = written(english, refusalMessage(lot) ?? []);
     expect(said).toMatch(
-      /The bar is not straight any more.* For the rest I could pay \$\d+ and take it along now\.\n\nOtherwise/,
+      /The bar is not straight any more.* For the rest I could pay \$\d+ and take it with me now\.\n\nOtherwise/,
     );
     expect(written(english, refusalMessage(judge('4 x 45 lb olympic plates, hole 50.6 mm, $300')) ?? [])).toMatch(
-      /As it is I could pay \$\d+.*\n\nOtherwise/,
+      /As it is, I could pay \$\d+.*\n\nOtherwise/,
     );
     expect(written(english, refusalMessage(judge('Bent olympic bar, $20')) ?? [])).toMatch(/\n\nSo I would rather leave it/);
   });
