@@ -1,5 +1,5 @@
 /** Keeping the ad, and what was kept of it before: the price then and now, and how long it has been for sale. */
-import { askingOf, daysKnown } from '../../src/finds/history.ts';
+import { askingOf, knownFor } from '../../src/finds/history.ts';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import { fetchedLater } from '../components/fetched-later.tsx';
@@ -65,10 +65,10 @@ export function Keep({ host, listing, evaluation }: KeepProps) {
 
 /** "Asked $150 then, $120 now: 20 % less. Known for 12 days. Status: asked." */
 function history(words: Words, { find }: MetAgain, { reading }: Evaluation, now: number): string {
-  const { t } = words;
+  const { t, say } = words;
   const price = priceThen(words, find, askingOf(reading));
   const parts = price === null ? [] : [price];
-  parts.push(t('keep_days', { n: daysKnown(find.keptAt, now) }), t(`keep_status_${find.status}`));
+  parts.push(say(knownFor(find.keptAt, now)), t(`keep_status_${find.status}`));
   if (find.notes !== '') parts.push(t('keep_notes', { notes: find.notes.slice(0, 200) }));
   return parts.join(' ');
 }

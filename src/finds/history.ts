@@ -1,6 +1,7 @@
 /** How an ad's price moved, and how long it has been known. Times are milliseconds since 1970 and always passed in. */
 import type { Reading } from '../listing/reading.ts';
 import type { Money } from '../units/money.ts';
+import { type Message, message } from '../words/message.ts';
 import type { PricePoint } from './record.ts';
 
 /** The history with a price seen at a time; as it was when that is the price already, or none is stated. A clock set back adds behind the last. */
@@ -50,3 +51,9 @@ const DAY = 86_400_000;
 
 /** Whole days that the ad has been known to be on the market: at least so long has it been for sale. Never below zero. */
 export const daysKnown = (keptAt: number, now: number): number => Math.max(0, Math.floor((now - keptAt) / DAY));
+
+/** The same in words. */
+export function knownFor(keptAt: number, now: number): Message {
+  const n = daysKnown(keptAt, now);
+  return n === 0 ? message('keep_under_a_day') : message('keep_days', { n });
+}

@@ -1,5 +1,5 @@
 /** How the price moved, and how long the ad has been known. */
-import { daysKnown } from '../../../src/finds/history.ts';
+import { knownFor } from '../../../src/finds/history.ts';
 import type { PageListing } from '../../../src/listing/page-listing.ts';
 import { useWords } from '../../components/speech.ts';
 import { PostedLine } from '../../panel/posted-line.tsx';
@@ -18,7 +18,7 @@ export function History({ find, listing, currency, now }: HistoryProps) {
   return (
     <div class="history">
       <h3>{t('finds_history')}</h3>
-      <p>{t('finds_known', { n: daysKnown(find.keptAt, now) })}</p>
+      <p>{say(knownFor(find.keptAt, now))}</p>
       <PostedLine listing={listing} seenAt={find.metAt} now={now} currency={currency} />
       {find.prices.length > 0 && (
         <ol class="plain-list">

@@ -43,7 +43,7 @@ describe('setting out, in words', () => {
 
   test('a drive that costs more than it saves', () =>
     expect(told({ afterDrive: usd(-350) })).toContain(
-      'On average the drive costs $3.50 more than you save: better stay at home.',
+      'On average the drive costs $3.50 more than you save: it is not worth it.',
     ));
 
   test('no distance, no saving, no price', () => {

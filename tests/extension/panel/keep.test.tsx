@@ -67,11 +67,11 @@ describe('keeping an ad', () => {
   test.each([
     [
       '4 x 45 lb olympic plates, $150\nListed 3 weeks ago',
-      /^The ad says “Listed 3 weeks ago”: about 21 days on the market by its own word\./,
+      /^The ad says “Listed 3 weeks ago”: about 21 days on the market by its own account\./,
     ],
     [
       '4 x 45 lb olympic plates, $150\nposted: 1970-04-08',
-      /^The ad says “posted: 1970-04-08”: [23] days on the market by its own word, since Apr/,
+      /^The ad says “posted: 1970-04-08”: [23] days on the market by its own account, since Apr/,
     ],
   ])('says as a claim since when the ad stands, with the words: %s', async (words, said) => {
     mount(ready({ text: words }), evaluate, new Map(), null, sweepHost(), keepHost());
@@ -94,6 +94,11 @@ describe('keeping an ad', () => {
     mount(ready({ text: '4 x 45 lb olympic plates, make me an offer' }), evaluate, new Map(), null, sweepHost(), keeping);
     await act(async () => undefined);
     expect(text('[data-met]')).toContain('“Plates of spring”. Asked $250 then. Known for 12 days.');
+  });
+
+  test('an ad kept an hour ago is not known for 0 days', async () => {
+    await open(keepHost([{ find: { ...KEPT, keptAt: 99.5 * DAY }, how: 'words', likeness: 0.9 }]));
+    expect(text('[data-met]')).toContain('Known for less than a day. Status: asked.');
   });
 
   test('many at once: known ones are brought up to date, doubtful ones are new', async () => {

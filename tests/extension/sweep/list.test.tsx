@@ -142,7 +142,7 @@ describe('the list', () => {
     expect(shown()).toEqual(['ad-3', 'ad-4']);
     type('[data-path="sweep.text"]', 'no such words');
     expect(shown()).toEqual([]);
-    expect(text('.sweep')).toContain('No ad passes the filter');
+    expect(text('.sweep')).toContain('No ad matches the filter');
   });
   it('opens an ad as a full answer and in the page, and comes back to where it was', async () => {
     const { sweep, take } = await show();
@@ -209,7 +209,7 @@ describe('stopping', () => {
     const sweep = sweepHost(swept([], { state: 'nothing' }));
     mount(null, evaluate, new Map(), null, sweep);
     await fetched('.sweep h1');
-    expect(text('.sweep h1')).toBe('Nothing to sweep here');
+    expect(text('.sweep h1')).toBe('No list of ads here');
     await click('[data-close-list]');
     expect(sweep.host.drop).toHaveBeenCalled();
     sweep.go(null);

@@ -54,7 +54,7 @@ describe('the list of finds', () => {
     await shown('p.quiet', says('1 find'));
     expect(titles()).toEqual(['Dear plates']);
     await setTo(await shown<HTMLSelectElement>('[data-path=kind]'), 'bar');
-    await shown('main p', says('No find is like that'));
+    await shown('main p', says('No finds match'));
   });
 
   it('is worked by the keyboard alone', async () => {

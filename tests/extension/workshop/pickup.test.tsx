@@ -176,7 +176,7 @@ describe('the sheet', () => {
     const tick = (words: string) => shown('label', says(words));
     await tick('a crack or break in steel or a weld');
     await clickOn(await field('rack-1.condition.missing-catches'));
-    await shown('.price-now', says('Ask for its pins and hooks first'));
+    await shown('.price-now', says('Ask about its pins and hooks first'));
     await shown('.leave blockquote', says('The safety pins or hooks are missing or damaged'));
     await clickOn(await field('rack-1.condition.missing-catches'));
     await shown('.price-now', says('Worth'));

@@ -245,7 +245,7 @@ describe('data', () => {
     const { store, host } = await openSettings();
     await shown('[data-setting=aside]', says('None.'));
     await clickOn(await shown('[data-check]'));
-    await shown('[role=status]', says('Everything is sound'));
+    await shown('[role=status]', says('Nothing is damaged'));
     const file = await fileWith((one) => {
       one.setAside = [{ id: 'x', table: 'finds', key: HOSTILE, value: { a: 1 }, why: HOSTILE, at: NOW }];
     });

@@ -7,7 +7,7 @@ const filesIn = (folder: string): string[] =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((file) => /\.tsx?$/.test(file))
     .map((file) => join(folder, file));
-const code = ['extension/workshop', 'extension/panel', 'extension/components', 'src/message']
+const code = ['extension/workshop', 'extension/panel', 'extension/components', 'src/message', 'src/finds']
   .flatMap(filesIn)
   .map((file) => readFileSync(file, 'utf8'))
   .join('\n');

@@ -65,7 +65,7 @@ describe('pairing', () => {
   it('bad input gets a message and nothing is lost', async () => {
     await bench();
     await setTo(await text(), '46.2 44.8 heavy 450');
-    const told = await shown('#weigh-misread', says('“heavy” is no weight'));
+    const told = await shown('#weigh-misread', says('“heavy” is not a weight'));
     expect(told.textContent).toContain('“450” is too far from the face value');
     expect((await text()).value).toBe('46.2 44.8 heavy 450');
     expect(document.querySelectorAll('[data-pair]')).toHaveLength(1);
