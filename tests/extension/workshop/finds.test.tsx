@@ -68,7 +68,7 @@ describe('the list of finds', () => {
     await press(document.activeElement as Element, 'End');
     expect(document.activeElement?.textContent).toBe('Dear plates');
     await press(document.activeElement as Element, ' ');
-    await shown('.bulk', says('2 chosen'));
+    await shown('.bulk', says('2 selected'));
     expect((await shown<HTMLAnchorElement>('.bulk a')).hash).toMatch(/^#side-by-side\/[\w-]+,[\w-]+$/);
   });
 
@@ -91,12 +91,12 @@ describe('the list of finds', () => {
     const { store } = await openWorkshop([DEAR, CHEAP, BAR]);
     await row('Dear plates');
     await clickOn(await shown('[data-all]'));
-    await shown('.bulk', says('3 chosen'));
+    await shown('.bulk', says('3 selected'));
     await setTo(await shown<HTMLInputElement>('[data-path=words]'), 'elmw');
-    await shown('.bulk', says('1 chosen'));
+    await shown('.bulk', says('1 selected'));
     await setTo(await shown<HTMLInputElement>('[data-path=words]'), '');
     await row('Dear plates');
-    await shown('.bulk', says('1 chosen'));
+    await shown('.bulk', says('1 selected'));
     await clickOn(await shown('[data-remove]'));
     await shown('[role=status]', says('2 finds'));
     expect(value(await store.finds.removals()).map(({ find }) => find.title)).toEqual(['Iron plates']);
@@ -121,7 +121,7 @@ describe('the list of finds', () => {
     );
     await row('Lot 59');
     await clickOn(await shown('[data-all]'));
-    await shown('.bulk', says('60 chosen'));
+    await shown('.bulk', says('60 selected'));
   });
 
   it('hostile titles stay text', async () => {

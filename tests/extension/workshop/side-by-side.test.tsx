@@ -67,7 +67,7 @@ it('makes no figure up for an ad that says too little', async () => {
 
 it('tells how, when fewer than two are named, and what is gone', async () => {
   const { finds } = await openWorkshop([CHEAP], '#side-by-side/');
-  await shown('main p', says('Choose two to five'));
+  await shown('main p', says('Select two to five'));
   await go(`#side-by-side/${finds[0]?.id},gone`);
   await shown('[role=alert]');
   await shown('.compare', says('Iron plates'));
