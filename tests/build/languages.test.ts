@@ -63,6 +63,11 @@ describe.each(others)('%s', (language) => {
   it('says its own tag', () => expect(own.locale_tag?.message).toBe(language));
 });
 
+it.each(readdirSync(LOCALES))('%s has one apostrophe, the curved one', (language) => {
+  const straight = Object.entries(stringsOf(language)).filter(([, { message }]) => message.includes("'"));
+  expect(straight.map(([key]) => key)).toEqual([]);
+});
+
 it('German quotes, separates and addresses as German does', () => {
   /** Numbers of sections and standards. */
   const numbered = /^(?:source_iwf|weigh_washer_source_asme|weigh_washer_source_memory)$/;

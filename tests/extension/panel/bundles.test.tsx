@@ -20,7 +20,7 @@ describe('what the buyer would do with each thing', () => {
     await start();
     expect(document.querySelectorAll('select[data-path$=".plan"]')).toHaveLength(3);
     const select = find<HTMLSelectElement>('[data-path="bar-1.plan"]');
-    expect([...select.options].map((one) => one.textContent)).toEqual(["I'd keep it", "I'd sell it on", 'worth nothing to me']);
+    expect([...select.options].map((one) => one.textContent)).toEqual(['I’d keep it', 'I’d sell it on', 'worth nothing to me']);
     expect(select.labels?.[0]?.textContent).toBe('For you');
     await start({ title: '', text: 'Olympic plates 4 x 45 lb, $100' });
     expect(document.querySelector('[data-path$=".plan"]')).toBeNull();
@@ -32,7 +32,7 @@ describe('what the buyer would do with each thing', () => {
     await choose('[data-path="bench-1.plan"]', 'nothing');
     expect(row('bench-1')).toEqual([expect.stringMatching(/bench/i), '$0', 'not counted', 'not counted']);
     expect(text('.call-line')).not.toBe(before);
-    expect(text('[data-line="bench-1"] .set-by-you')).toContain("what you'd do with it");
+    expect(text('[data-line="bench-1"] .set-by-you')).toContain('what you’d do with it');
     await click('[data-put-back="bench-1.plan"]');
     expect(text('.call-line')).toBe(before);
   });

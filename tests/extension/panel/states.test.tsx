@@ -26,7 +26,7 @@ describe('states of the panel', () => {
   test.each(['browser-page', 'store', 'pdf', 'no-access', 'no-tab', 'a reason of the future'])('refused: %s', (reason) => {
     mount({ state: 'refused', reason, at: 1 });
     expect(state()).toBe('refused');
-    expect(text('h1')).toBe("This page can't be read");
+    expect(text('h1')).toBe('This page can’t be read');
     expect(text('.notice p')).toMatch(/paste/);
     expect(text('main')).not.toMatch(/\[\w+\]/);
     expect(find('[data-paste]')).toBeTruthy();
