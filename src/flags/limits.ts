@@ -9,6 +9,7 @@ export type LimitSource =
   | 'ipf-and-practice'
   | 'steel'
   | 'geometry'
+  | 'ceiling'
   | 'ftc'
   | 'iso'
   | 'niosh'

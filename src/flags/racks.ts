@@ -104,7 +104,7 @@ const ceiling: ItemRule = {
   id: 'rack-too-tall',
   kinds: FRAMES,
   weight: 'deal-breaker',
-  source: 'geometry',
+  source: 'ceiling',
   test(item, context) {
     const { ceilingMm } = context.settings;
     const room = held('ceilingRoom', context.settings);

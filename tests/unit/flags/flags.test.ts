@@ -227,6 +227,13 @@ describe('limits of the buyer’s own', () => {
     expect(raised(ad, 'bench-width', settings({ limits: { benchNarrow: 200 } }))?.source.key).toBe('source_ipf');
   });
 
+  it('what is too tall is measured against the ceiling, and only holes against sleeves', () => {
+    const tall = raised(one('rack', { heightMm: 2400 }), 'rack-too-tall', settings({ ceilingMm: 2300 }));
+    expect(say(tall?.source ?? { key: '' })).toMatch(/ceiling/);
+    const narrow = raised(plate({ boreMm: 48 }), 'bore-undersized', settings({}));
+    expect(say(narrow?.source ?? { key: '' })).toMatch(/hole against sleeve/);
+  });
+
   it('a wider limit for loose plates makes them worth more', () => {
     const worth = (boreClearance?: number) =>
       judge(plate({ boreMm: 53.5 }), settings({ limits: boreClearance === undefined ? {} : { boreClearance } })).worth.goingWorth
