@@ -130,7 +130,7 @@ export const settingsSchema = z.object({
   van: z.nullable(z.object({ cost: atLeastZero, per: z.literal('trip') })),
   /** Longest piece in mm that goes into the buyer's vehicle; null when anything does. */
   longestMm: z.nullable(positive),
-  /** Pounds that the buyer's vehicle may carry beside the driver; null when that is never reached. */
+  /** Pounds of goods that the buyer's vehicle may carry: its rated payload less everyone in it; null when that is never reached. */
   payloadLb: z.nullable(positive),
   /** Sales tax on new goods, as a fraction. */
   salesTax: z.number().check(z.gte(0), z.lte(1)),

@@ -53,7 +53,7 @@ describe('parts of the drive', () => {
     const twice = likely({ payloadLb: 300, tolls: 1 });
     expect(twice).toMatchObject({ times: 2, is: [1600, 1600, 200, 0] });
     expect(say(twice.notes[0] ?? { key: 'none' })).toBe(
-      '405 lb is more than the 300 lb that your vehicle may carry: 2 trips are counted.',
+      '405 lb is more than the 300 lb that your vehicle may carry besides people: 2 trips are counted.',
     );
     expect(likely({ payloadLb: 405 }).times).toBe(1);
     expect(likely({ payloadLb: 300, van: { cost: 30, per: 'trip' } })).toMatchObject({ times: 2, is: [1600, 1600, 0, 0] });
