@@ -42,7 +42,6 @@ export function ListField({ path, label, value, isGood, onText, onEmpty, complai
         id={id}
         type="text"
         autocomplete="off"
-        spellcheck={false}
         value={draft ?? value}
         data-path={path}
         aria-invalid={complains ? 'true' : undefined}

@@ -65,7 +65,6 @@ export function NumberField(props: NumberFieldProps) {
           type="text"
           inputMode="decimal"
           autocomplete="off"
-          spellcheck={false}
           value={shown}
           placeholder="?"
           style={{ width: `${Math.max(props.width ?? 4, shown.length + 1)}ch` }}

@@ -101,7 +101,6 @@ export function PlaceField({ path, label, value, first = null, places, home, uni
         aria-invalid={trouble ? 'true' : undefined}
         aria-describedby={says ? `${id}-says` : undefined}
         autocomplete="off"
-        spellcheck={false}
         maxLength={120}
         value={shown}
         data-path={path}
