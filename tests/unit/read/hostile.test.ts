@@ -30,7 +30,7 @@ const HOSTILE: readonly (readonly [string, string])[] = [
   ['dashes', filled('2-45-')],
   ['times', filled('4x45x')],
   ['prices only', filled('$1 ')],
-  ['places', filled('located in New York, ')],
+  ['places', filled('located in New Brackwater, ')],
   ['words for no', filled('not no never without ')],
   ['marks without width', filled('\u200b')],
   ['direction marks between letters', filled('4\u202ex\u202d45 ')],
