@@ -91,7 +91,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'before-price':
     'für|oder|um|nur|zusammen|komplett|alles|insgesamt|gesamt|beide|beides|bar|macht|also|an|hätte gern|hätte gerne|möchte|will|will noch|vorstellung|preisvorstellung|gib mir|sagen wir|nehme|bei|mit|set|paket|wären|wäre|kosten|pauschal',
   'behind-price':
-    'kein*|privatverkauf|nicht|verhandelbar|zusammen|komplett|alles|für alles|fürs ganze|für das|insgesamt|gesamt|pauschal|bar|in bar|an abholer|bei abholung|für abholer|selbstab*|abholung|nur|und es|und sie|und alles|und gut|und weg|gehört|nimmt|sind fair|ist fair|wäre fair|wären fair|ist okay|oder tausch|oder gegen|oder angebot|oder gebot|vb|fp|vhb|fest*|paypal|überweisung|für beide|für beides|abzugeben|mitnehmen',
+    'kein*|privatverkauf|nicht|verhandelbar|zusammen|komplett|alles|für alles|fürs ganze|für das|insgesamt|gesamt|pauschal|bar|in bar|an abholer|bei abholung|für abholer|selbstab*|abholung|nur|und es|und sie|und alles|und gut|und weg|gehört|nimmt|sind fair|ist fair|wäre fair|wären fair|ist okay|oder tausch|oder gegen|oder angebot|oder gebot|vb|fp|vhb|fest*|überweisung|* oder bar|für beide|für beides|abzugeben|mitnehmen',
   numbered: 'modell|serie|baujahr|bj|jahr|seit|nr|nummer|hausnummer|größe|typ|zimmer|plz|nach|vor|bis|ab|stufe',
   numbers: 'uhr|mal|jahre|jahren|prozent|leute|personen|straße|str|wiederholungen|grad|verschiedene|weitere|er',
   'one-of-them': 'einer|eine|eines|eins|ein',
