@@ -80,14 +80,15 @@ test('settings of an older version are taken over from the plain storage, which 
   expect(left).toEqual({});
 });
 
-describe('with ten thousand finds', () => {
+/** Ten thousand are the bench's. */
+describe('with two thousand finds', () => {
   beforeAll(async () => {
-    console.log(`ten thousand finds brought in: ${Math.round(await page.evaluate(() => window.storeTest.fill(10_000)))} ms`);
+    console.log(`two thousand finds brought in: ${Math.round(await page.evaluate(() => window.storeTest.fill(2000)))} ms`);
   });
 
   test.each([
     ['the first fifty, cheapest pound first', { order: 'per-usable', descending: false, from: 0 }],
-    ['fifty from the middle, by title', { order: 'title', descending: true, from: 5000 }],
+    ['fifty from the middle, by title', { order: 'title', descending: true, from: 1000 }],
     ['fifty of a status and kind', { order: 'kept', descending: true, statuses: ['new'], kinds: ['plate'], from: 0 }],
     ['those with a word', { order: 'changed', descending: true, words: 'plates 1a', from: 0 }],
   ] as const)('lists %s quickly', async (name, query) => {
@@ -105,10 +106,10 @@ describe('with ten thousand finds', () => {
   test('knows an ad again in well under 50 ms', async () => {
     const time = await page.evaluate(async () => {
       const store = await window.storeTest.open();
-      const { listing } = await window.storeTest.must(store.finds.get('many-7777'));
+      const { listing } = await window.storeTest.must(store.finds.get('many-1777'));
       const again = async () => {
         const [first] = await window.storeTest.must(store.finds.again({ ...listing, text: `${listing.text}\nNow $90!` }));
-        if (first?.find.id !== 'many-7777') throw new Error('not known again');
+        if (first?.find.id !== 'many-1777') throw new Error('not known again');
       };
       await again();
       return window.storeTest.timed(again);

@@ -17,6 +17,8 @@ export interface HostileCase {
   readonly reads?: string | null;
   /** States of the panel in which it may end: an answer when left out. Every other one says in words why not. */
   readonly ends?: readonly PanelEnd[];
+  /** A page that takes long and has a like among the others: played where all are, see `EVERY_PAGE`. */
+  readonly long?: true;
   /** The page may go elsewhere of its own accord. */
   readonly moves?: boolean;
 }

@@ -13,13 +13,14 @@ for (let n = 0; n < ${depth}; n += 1) { const one = document.createElement('${ta
  * most of the time goes into the browser's own work.
  */
 export const huge: readonly HostileCase[] = [
-  { name: '60,000 nodes in one element', body: () => adPage({ inside: `<div>${'<i>x</i>'.repeat(30_000)}</div>` }) },
+  { name: '60,000 nodes in one element', long: true, body: () => adPage({ inside: `<div>${'<i>x</i>'.repeat(30_000)}</div>` }) },
   {
     name: '200,000 nodes beside the ad, in one element',
     body: () => adPage({ after: `<div>${'<i>x</i>'.repeat(100_000)}</div>` }),
   },
   {
     name: '200,000 text nodes in one element',
+    long: true,
     body: adPage({
       after: script(
         "const box = document.createElement('div'); for (let n = 0; n < 200000; n += 1) box.append(document.createTextNode('x ')); document.querySelector('main').append(box)",
@@ -29,12 +30,14 @@ export const huge: readonly HostileCase[] = [
   { name: '60,000 nodes in a table', body: () => adPage({ inside: `<table>${'<tr><td>1<td>2<td>3'.repeat(8000)}</table>` }) },
   {
     name: '60,000 nodes, selected',
+    long: true,
     by: 'selection',
     body: () => adPage().replace('<div id="ad">', `<div id="ad">${LINES}${'<i>x</i>'.repeat(30_000)}`),
   },
   { name: 'blocks 2,000 deep', body: adPage({ after: nest('div', 2000) }) },
   {
     name: 'blocks 2,000 deep with a long text inside',
+    long: true,
     body: () =>
       adPage({
         inside: `<p>${'old iron. '.repeat(20_000)}</p>`,
@@ -44,15 +47,16 @@ export const huge: readonly HostileCase[] = [
         ),
       }),
   },
-  { name: 'spans 2,000 deep', body: adPage({ after: nest('span', 2000) }) },
+  { name: 'spans 2,000 deep', long: true, body: adPage({ after: nest('span', 2000) }) },
   { name: 'prices 2,000 deep', body: adPage({ after: nest('div', 2000, "one.className = 'price';") }) },
-  { name: 'headings 2,000 deep', body: adPage({ after: nest('div', 2000, "one.setAttribute('role', 'heading');") }) },
+  { name: 'headings 2,000 deep', long: true, body: adPage({ after: nest('div', 2000, "one.setAttribute('role', 'heading');") }) },
   {
     name: 'rows of boxes 1,000 deep',
     body: adPage({ after: nest('div', 1000, "one.style.display = 'flex'; at.append(document.createElement('b'));") }),
   },
   {
     name: 'sections with headings 1,000 deep',
+    long: true,
     body: adPage({ after: nest('section', 1000, "one.append(document.createElement('h2'));") }),
   },
   {
@@ -64,6 +68,7 @@ export const huge: readonly HostileCase[] = [
   },
   {
     name: '20,000 blocks beside each other, widened and narrowed',
+    long: true,
     body: () => adPage({ after: `<div>${'<p>x</p>'.repeat(20_000)}</div>` }),
     reads: null,
     meanwhile: async (page) => {
@@ -87,15 +92,19 @@ export const huge: readonly HostileCase[] = [
     name: 'two million characters in one line without a blank',
     body: () => adPage({ inside: `<p>${'9'.repeat(2_000_000)}</p>` }),
   },
-  { name: 'one line of a million characters', body: () => adPage({ inside: `<pre>${'4 x 45 lb, '.repeat(91_000)}</pre>` }) },
-  { name: 'two million blanks', body: () => adPage({ inside: `<pre>${' '.repeat(2_000_000)}</pre>` }) },
+  {
+    name: 'one line of a million characters',
+    long: true,
+    body: () => adPage({ inside: `<pre>${'4 x 45 lb, '.repeat(91_000)}</pre>` }),
+  },
+  { name: 'two million blanks', long: true, body: () => adPage({ inside: `<pre>${' '.repeat(2_000_000)}</pre>` }) },
   { name: '100,000 prices', body: () => adPage({ inside: `<p>${'$1 '.repeat(100_000)}</p>` }) },
   {
     name: '20,000 elements called a price',
     body: () =>
       adPage({ inside: '<b class="price">none</b>'.repeat(20_000) }).replace('<p class="price">$100</p>', '<p>$100</p>'),
   },
-  { name: '20,000 headings', body: () => adPage({ inside: '<h2>x</h2>'.repeat(20_000) }) },
+  { name: '20,000 headings', long: true, body: () => adPage({ inside: '<h2>x</h2>'.repeat(20_000) }) },
   {
     name: 'a name of a million letters',
     body: () => adPage().replace('class="price"', `class="price ${'a'.repeat(1_000_000)}"`),
@@ -104,9 +113,10 @@ export const huge: readonly HostileCase[] = [
     name: '10,000 attributes on one element',
     body: () => adPage().replace('id="ad"', `id="ad" ${Array.from({ length: 10_000 }, (_, n) => `a${n}="x"`).join(' ')}`),
   },
-  { name: 'raised figures without end', body: () => adPage({ inside: `<p>1${'<sup>2</sup>'.repeat(20_000)}</p>` }) },
+  { name: 'raised figures without end', long: true, body: () => adPage({ inside: `<p>1${'<sup>2</sup>'.repeat(20_000)}</p>` }) },
   {
     name: 'a list of 5,000 ads',
+    long: true,
     by: 'sweep',
     reads: null,
     body: () =>

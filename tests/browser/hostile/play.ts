@@ -11,7 +11,8 @@ const NORMAL_AFTER = 8;
 
 /** Tests for pages by group, in one browser; a test file for some groups each, so that they may run at the same time. */
 export function playHostile(groups: Readonly<Record<string, readonly HostileCase[]>>): void {
-  const cases = Object.values(groups).flat();
+  const wanted = (pages: readonly HostileCase[]) => pages.filter(({ long }) => !long || process.env.EVERY_PAGE);
+  const cases = Object.values(groups).flatMap(wanted);
   let battery: Battery;
   let since: string[] = [];
   beforeAll(async () => {
@@ -23,7 +24,7 @@ export function playHostile(groups: Readonly<Record<string, readonly HostileCase
 
   for (const [group, pages] of Object.entries(groups)) {
     describe(group, () => {
-      it.each(pages.map((one) => [one.name, one] as const))('%s', async (_, one) => {
+      it.each(wanted(pages).map((one) => [one.name, one] as const))('%s', async (_, one) => {
         const seen = await battery.run(one);
         expect(seen.wrong).toEqual([]);
         const usual = one.by === 'sweep' ? 'list' : 'answer';
