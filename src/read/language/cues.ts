@@ -59,6 +59,12 @@ export type CueName =
   /** One that stands for what a piece of money is worth: "a buck a pound". */
   | 'unit-of-money'
   | 'price'
+  /** "Bench $100, together $325". */
+  | 'together'
+  /** What others offer and the seller will not have: "stop asking if I'd take $100". */
+  | 'others-offer'
+  /** What the like goes for with others: "I've seen these go for $300". */
+  | 'seen-elsewhere'
   | 'asks'
   | 'new-price'
   | 'lowered'

@@ -3,6 +3,7 @@ import type { CueName } from '../language/cues.ts';
 import type { Price, PriceRole } from '../mention.ts';
 import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
+import { isOthersOffer, isSeenElsewhere } from './foreign-prices.ts';
 
 const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
   [/^[/r@ae]?(?:[ra/])?[-]?([uh])(?!n)/, 'per-pound'],
@@ -34,7 +35,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   }
   if (isStruck(scan, price)) return 'former';
   if (isPerDistance(scan, price.to)) return 'delivery';
-  if (isPaid(scan, price)) return 'other';
+  if (isPaid(scan, price) || isOthersOffer(scan, price) || isSeenElsewhere(scan, price)) return 'other';
   if (/b[:aU]?$/.test(before)) return 'former';
   // "Everything is $5 unless marked", and not the "unless" of the sentence behind.
   const rest = scan.senses.has('unless') ? scan.tokens.slice(price.to + 1, price.to + 5) : [];
@@ -47,9 +48,13 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (denied) return 'other';
   const label = /(?:^|l|[•.;])F:$/.test(scan.plain.slice(Math.max(0, price.from - 3), price.from));
   if (lead === 'F' && says(scan, led, 'perhaps-former')) price.weak = true;
-  if (lead === 'F' && !(label && says(scan, price.from - 2, 'costs'))) return 'former';
+  // "If you want everything in the shop it's $600": where it is.
+  const placed =
+    lead === 'F' && scan.tokens[led]?.term?.sense === 'in-shops' && before.slice(0, before.lastIndexOf('F')).includes('L');
+  if (lead === 'F' && !placed && !(label && says(scan, price.from - 2, 'costs'))) return 'former';
   // "New: $400", "new plates run $2 a pound".
   if (/C[:=-]{1,2}$|m[:=-]{1,2}$|[mC][mk]{1,2}z$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
+  if (isOfNewOnes(scan, price.from)) return 'former';
   if (lead === 'V') return 'saving';
   // "inkl. Versand 45 €" holds the delivery; "Versand möglich, 7 €" is its price.
   const delivery = lead === 'D' ? price.from - before.length + before.lastIndexOf('D') : -1;
@@ -89,6 +94,10 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
         saysWithin(scan, price.to + 1, price.to + 5, 'whole-lot');
     return role;
   }
+  if (placed) {
+    price.whole = true;
+    return 'all';
+  }
   if (scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]?.term?.sense === 'per' && /p[:=-]?$/.test(before))
     return 'pair';
   if (/(?:^|[^ndj])j[:=-]?$/.test(before)) return 'each';
@@ -123,6 +132,12 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   }
   // "Any plate $25", "all dumbbells $10": each; "everything $5 unless marked": each line.
   if (/X[mC]{0,3}k[-:=]?$/.test(before) && saidBefore(scan, price.from, 'any')) return 'each';
+  // "Bench $100, together $325", "45s and 35s, $90 together".
+  const nigh = price.from - 1 - Number(/[:=-]$/.test(before));
+  if (says(scan, nigh, 'together') || (says(scan, price.to + 1, 'together') && next?.from !== price.to + 2)) {
+    price.whole = true;
+    return 'all';
+  }
   // "All: 450", "$180 all".
   const labelled = price.from - 1 - Number(/[:=-]$/.test(before));
   const ends = /^.(?:[.,;!l)]|$)/.test(scan.plain.slice(price.to + 1, price.to + 3));
@@ -179,6 +194,15 @@ function isForTheLot(scan: Scan, price: Price): boolean {
 
 /** What a price becomes that another one takes the place of: a former price of the lot, but no former price when it was a unit's. */
 export const takenRole = ({ role }: Price): PriceRole => (role === 'asking' || role === 'all' ? 'former' : 'other');
+
+/** "New they're like $130", "brand new these are around $400": what others of the kind cost new. */
+function isOfNewOnes(scan: Scan, at: number): boolean {
+  for (let i = at - 1; i >= at - 5 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (scan.tokens[i]?.term?.condition === 'new') return i < at - 1 && scan.tokens[i + 1]?.term?.sense === 'they';
+    if (!'zUa'.includes(scan.plain[i] ?? 'l')) return false;
+  }
+  return false;
+}
 
 /** "~~$350~~ $300": struck through by hand. */
 const isStruck = (scan: Scan, { from, to }: Price): boolean =>

@@ -20,6 +20,7 @@ export function settlePrices(scan: Scan, found: Price[]): void {
       found.some((other) => other.amount < price.amount && other.amount >= 0.2 * price.amount)
     )
       price.role = 'former';
+    if (isLikeBefore(scan, found[index - 1], price)) price.role = 'former';
     if (next && isTakenBack(scan, price, next)) price.role = takenRole(price);
     if (next && price.role === 'asking' && next.amount < price.amount && isLowered(scan, price, next)) price.role = 'former';
     // "$1,000 $780": the first of two prices side by side is crossed out.
@@ -125,6 +126,14 @@ function spreadWeight(scan: Scan, found: readonly Price[]): void {
     const alike = price.amount >= 0.4 * before.amount && price.amount <= 2.5 * before.amount;
     if (alike && scan.clause[before.to] === scan.clause[price.from]) price.role = before.role;
   }
+}
+
+/** "New $239 per pair (45 lb), $129 per pair (25 lb)": a former price for a unit has another for the same unit behind it. */
+function isLikeBefore(scan: Scan, before: Price | undefined, price: Price): boolean {
+  const unit = price.role === 'each' || price.role === 'pair' || price.role.startsWith('per-');
+  if (before?.role !== 'former' || !unit || scan.clause[before.to] !== scan.clause[price.from]) return false;
+  const between = scan.plain.slice(before.to + 1, price.from);
+  return /^[ra/]{0,2}[peuh]/.test(between) && /[,;/)c]$/.test(between) && !/[AR]/.test(between);
 }
 
 /** "$200, actually $180", "I want 200 no make it 180": the second takes the place of the first. */

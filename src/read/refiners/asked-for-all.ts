@@ -89,7 +89,7 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
   // "Would take $400 for all today" beside an asking price is room to haggle; beside prices of single goods it is the price for all.
   const asked = (price: Price): boolean => price.role === 'all' && !isConcession(scan, price);
   const singly = items?.header === null && items.covers.filter(({ price }) => !price.role.startsWith('per-')).length > 1;
-  const lot = !singly || asks.some(asked);
+  const lot = !singly || covers.some(({ price }) => asked(price) && !parts.has(price) && !partial(scan, price, covers, live));
   const haggled = (price: Price): boolean => asks.length > 1 && lot && isConcession(scan, price);
   const wholes = covers.filter(
     ({ price }) => price.role === 'all' && !parts.has(price) && !haggled(price) && !partial(scan, price, covers, live),
@@ -126,5 +126,16 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
     Math.abs(product - lowest.amount) <= 0.02 * product &&
     (scan.plain[lowest.from - 1] === '=' || says(scan, lowest.from - 1, 'so'));
   const basis = worked ? basisOf(perWeight) : 'lot';
-  return { ...NOTHING, amount: lowest.amount, basis, unitAmount: unit?.amount ?? null, price: lowest, unitPrice: unit };
+  // "$70-80 for the bunch".
+  const high = lowest.high ?? null;
+  const range = high !== null && basis === 'lot';
+  return {
+    ...NOTHING,
+    amount: lowest.amount,
+    basis: range ? 'range' : basis,
+    high,
+    unitAmount: unit?.amount ?? null,
+    price: lowest,
+    unitPrice: unit,
+  };
 }

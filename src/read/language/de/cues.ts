@@ -40,6 +40,11 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'one-more': 'weitere|zusätzlich',
   'unit-of-money': 'euro',
   price: 'preis*',
+  together: '',
+  'others-offer':
+    'fragt nicht ob|nicht fragen ob|frage ob|fragen ob|fragen wie|anfragen wie|nachrichten wie|angebote wie|angebote von|angebote unter|gebote unter|bietet mir|bieten mir|biete mir|mir wurden|wurde mir|wurden mir|geboten wurden|gehen auch|geht auch|würdest du|würden sie',
+  'seen-elsewhere':
+    'habe gesehen|hab gesehen|gesehen habe|habe ich gesehen|sah ich|andere verlangen|andere wollen|andere nehmen|manche verlangen|manche wollen|alle verlangen|woanders|anderswo|werden gehandelt|gehandelt für|im netz|vergleichbare|ähnliche|baugleiche',
   asks: '*preis*|*verkauf*',
   'new-price': 'neuer preis*',
   lowered: 'reduziert*|gesenkt*|herabgesetzt*',

@@ -43,6 +43,11 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'one-more': 'another|an extra|extra|an additional|additional',
   'unit-of-money': 'buck|dollar|quid',
   price: 'price*',
+  together: 'together|both together|taken together|combined',
+  'others-offer':
+    "asking if|ask if|asks if|ask me if|asking me if|ask whether|asking whether|come at me|comes at me|coming at me|offer me|offering me|offers me|offered me|insult me|lowball me|lowballing me|low ball me|hit me with|won't take|wont take|will not take|would not take|wouldn't take|not taking|not accepting|won't accept|will not accept|not going to take|not gonna take|turned down|said no to|laughed at|someone offered|somebody offered|guy offered|lady offered|people offered|people offering|people offer|been offered|was offered|got offered|if you offer|who offer|who offers|anyone offering|don't offer|dont offer|do not offer|no offers of|offers under|offers below|offers of|offers like|messages saying|asking will you take|will you take|would you take|will u take|would u take",
+  'seen-elsewhere':
+    "i saw|i did see|did see|i've seen|ive seen|i have seen|we saw|we've seen|have seen the|seen the same|saw the same|saw these|saw them|saw one|saw similar|saw some|seen these|seen them|seen similar|seen one|seen others|seen some|i see these|i see them|i see people|i see similar|i looked up|looked it up|looked these up|looked them up|i googled|people are asking|people ask|people want|people are getting|people get|others are asking|others ask|others want|others are selling|others sell|everyone else|everybody else|everyone wants|everyone is asking|everybody wants|guys are asking|folks are asking|most ask|similar ones|ones like it|ones like these|elsewhere|big box|these are listed|they are listed",
   asks: '*ask*|*want*|*sell*|*price*',
   'new-price': 'new price*|new asking price*|new sale price*',
   lowered: 'dropped*|dropping*|lowered*|lowering*|reduced*|down*|price drop*',

@@ -12,7 +12,7 @@ export const PRICES: readonly Entry[] = [
   ],
   ['now|dropped to|lowered to|would like|get|now only|dropping to|lowering to', { code: 'A' }],
   [
-    'then|old price|former price|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|in the store|in stores|at the store|at stores|at the shop|in the shop|in shops|at the sports store|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before|new over|new around|new about|new almost|new nearly|new close to|new was|new were|new they go for|new they run|new it was|brand new was|over new',
+    'then|old price|former price|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before|new over|new around|new about|new almost|new nearly|new close to|new was|new were|new they go for|new they run|new it was|brand new was|over new',
     { code: 'F' },
   ],
   [
@@ -23,6 +23,11 @@ export const PRICES: readonly Entry[] = [
     { code: 'F' },
   ],
   ['brand new they are|brand new these are|brand new they run|brand new they go for|brand new these cost', { code: 'F' }],
+  // "Everything in the shop for $600": a place as well.
+  [
+    'in the store|in stores|at the store|at stores|at the shop|in the shop|in shops|at the sports store',
+    { code: 'F', sense: 'in-shops' },
+  ],
   ['was|were', { code: 'F', sense: 'stays' }],
   ['save|savings|saving|off|discount|you save', { code: 'V' }],
   [
