@@ -4,6 +4,7 @@
  */
 import type { Kind } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
+import { endsIn } from '../text/says.ts';
 import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
 
 const UNIT_BEHIND = /([ni])(?=[ra/]{1,2}p(?![on])|a?e(?![oEn]))/g;
@@ -74,6 +75,9 @@ export function stockPrices(scan: Scan, found: readonly Price[]): number[] {
 /** "Flat bench 60": goods that have no weight, a number, the end of the clause. */
 const GOODS = /(?<=[l.,;c•(:A-]|^|w[az])[mC]{0,3}(k)[-=:]?(n)(?=[.,;l)]|$|c|[(]?F)/g;
 
+/** "Flat bench to go with it 60": some words between. */
+const GOODS_TO_GO = /(?<=[.,;c])[mC]{0,3}(k)[zca]{1,4}(n)(?=[.,;l)]|$)/g;
+
 export function goodsPrices(scan: Scan, found: readonly Price[]): number[] {
   const letters = lettersOf(scan);
   const ends: number[] = [];
@@ -83,6 +87,14 @@ export function goodsPrices(scan: Scan, found: readonly Price[]): number[] {
     const value = valueAt(scan, at) ?? 0;
     if (kind && kind !== 'other' && kind !== 'collars' && UNWEIGHED.includes(kind) && value >= 20) ends.push(at);
   }
+  if (found.length > 0)
+    for (const match of letters.matchAll(GOODS_TO_GO)) {
+      const at = match.index + match[0].length - 1;
+      const { kind, plural } = scan.tokens[match.index + match[0].indexOf('k')]?.term ?? {};
+      const value = valueAt(scan, at) ?? 0;
+      const single = kind && kind !== 'other' && kind !== 'collars' && UNWEIGHED.includes(kind) && !plural;
+      if (single && value >= 20 && value % 5 === 0 && !endsIn(scan, at, 'numbered')) ends.push(at);
+    }
   const asked = found.some(({ currency }) => currency !== null) || found.length > 0;
   return asked || ends.length === 1 ? ends : [];
 }

@@ -36,34 +36,6 @@ export function linePrices(scan: Scan): number[] {
   return sure.length >= LEAST_LINES && sure.some(({ value }) => value >= 60) ? sure.map(({ at }) => at) : [];
 }
 
-/** "Western saddle, 150", "Water trough no leaks 60": the last of a line of words. */
-const WORDS_END = /(?<![nxUFGNJ$%])(n)[.]?(?=l|$)/g;
-const LEAST_WORD_LINES = 4;
-
-/**
- * A list of all sorts of things that ends its lines in bare numbers, in an ad without a sign of money: at least four such lines of words, the
- * numbers of which are no weights, counts or sizes. Weighed goods are taken with them where their weight is told before.
- */
-export function mixedPrices(scan: Scan): number[] {
-  if (scan.plain.includes('$')) return [];
-  const letters = lettersOf(scan);
-  const ends: { at: number; value: number; sure: boolean; goods: boolean }[] = [];
-  for (const { index: at } of letters.matchAll(WORDS_END)) {
-    const line = scan.tokens[at]?.line ?? 0;
-    let from = at;
-    while (from > Math.max(0, at - 120) && scan.tokens[from - 1]?.line === line && letters[from - 1] !== 'l') from -= 1;
-    const before = letters.slice(from, at);
-    if (line === 0 || /[MA]/.test(before) || !/[zk]/.test(before)) continue;
-    const kinds = scan.tokens.slice(from, at).flatMap(({ term }) => term?.kind ?? []);
-    const weighed = kinds.some((kind) => WEIGHED.includes(kind) || BARS.includes(kind));
-    ends.push({ at, value: valueAt(scan, at) ?? 0, sure: !weighed || /n[uhqs]/.test(before), goods: kinds.length > 0 });
-  }
-  const sure = ends.filter((end) => end.sure);
-  const large = sure.filter(({ value }) => value >= 15);
-  const list = sure.length >= LEAST_WORD_LINES && 2 * large.length >= sure.length && sure.some(({ value }) => value >= 40);
-  return list && sure.some(({ goods }) => goods) ? sure.map(({ at }) => at) : [];
-}
-
 /** "Flat bench 40, squat rack 120, 2x45 plates 80": goods and bare numbers in turn, parted by commas, with no sign of money in the ad. */
 const IN_TURN = /(k)[-=]?(n)(?=[,.;l]|$|c|[mC]{0,2}k)/g;
 /** Bars weigh as much. */

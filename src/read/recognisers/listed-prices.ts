@@ -3,7 +3,9 @@
  * A number is a price where weight and count of its goods are told before it; a bar's own number, which may be a weight, where others of the row are.
  */
 import type { Kind } from '../../listing/reading.ts';
+import type { Price } from '../mention.ts';
 import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
+import { amountsForAll, hasSums } from './list-ends.ts';
 
 const PARTS = /[^,;.l•|/c!?]{1,24}/g;
 const PRICED = /(?<=[ksuhqmC)v]w?|^nxn|[ks][-:=@])([nM])e?$/;
@@ -13,13 +15,18 @@ const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
 const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell', ...BARS];
 /** Without a count told before it a number below this is a count. */
 const LEAST_UNCOUNTED = 25;
+const LEAST = 5;
 
 interface Part {
   readonly at: number;
   readonly value: number;
   readonly sure: boolean;
+  /** Weight and count are both told before. */
+  readonly counted: boolean;
   /** A price already. */
   readonly known: boolean;
+  /** Neither, but where the ad asks for all and another of the row is sure. */
+  readonly perhaps: boolean;
 }
 
 /** Price of one part of the row: null where it names no goods, `undefined` where it names goods and no price. */
@@ -36,12 +43,18 @@ function partAt(scan: Scan, from: number, letters: string): Part | null | undefi
   const sure = unweighed ? value >= 20 : WEIGHT.test(told) && value >= (counted ? 5 : LEAST_UNCOUNTED);
   const known = letters[priced.index] === 'M';
   const bar = kinds.some((kind) => BARS.includes(kind)) && value >= 15;
-  return sure || bar ? { at, value, sure, known } : undefined;
+  // "Pair of 45s 80, 10s 15, all for 180": beside others.
+  const perhaps = priced && WEIGHT.test(told) && value >= LEAST;
+  return sure || bar || perhaps
+    ? { at, value, sure, counted: counted && WEIGHT.test(told), known, perhaps: !sure && !bar }
+    : undefined;
 }
 
-/** Number tokens that are prices of goods in a row, in an ad without a sign of money. */
-export function listedPrices(scan: Scan): number[] {
-  if (scan.plain.includes('$')) return [];
+/** Number tokens that are prices of goods in a row; where other sums have a sign of money, only of goods with weight and count, beside a price for all. */
+export function listedPrices(scan: Scan, found: readonly Price[]): number[] {
+  const lots = amountsForAll(scan, found);
+  const strict = hasSums(scan);
+  if (strict && lots.length === 0) return [];
   const letters = lettersOf(scan);
   const rows: { clause: number; parts: (Part | undefined)[] }[] = [];
   for (const { index, 0: part } of letters.matchAll(PARTS)) {
@@ -59,7 +72,9 @@ export function listedPrices(scan: Scan): number[] {
     const parts = row.flatMap((part) => part ?? []);
     const sure = parts.filter((part) => part.sure).length;
     const sum = parts.reduce((total, { value }) => total + value, 0);
-    const list = parts.length >= 2 && sure >= 1 && parts.length === row.length && sum >= 40;
+    const told = strict ? parts.every((part) => part.known || part.counted) : parts.every((part) => !part.perhaps);
+    const beside = parts.some((part) => part.counted) && lots.some((lot) => parts.every(({ value }) => value < lot));
+    const list = parts.length >= 2 && sure >= 1 && parts.length === row.length && sum >= 40 && (told || (beside && !strict));
     return list ? parts.flatMap(({ at, known }) => (known ? [] : [at])) : [];
   });
 }

@@ -107,7 +107,9 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   // The word behind the last price belongs to that one: "$550 the lot, or $300 for the cage".
   const whole = price.from - before.length + before.lastIndexOf('L');
   const begins =
-    /L[w:=U]{0,2}$/.test(before) && previous !== undefined && /[.,;!]/.test(scan.plain.slice(previous.to + 1, whole));
+    /L[w:=U]{0,2}$/.test(before) &&
+    previous !== undefined &&
+    (/[.,;!]/.test(scan.plain.slice(previous.to + 1, whole)) || says(scan, whole - 1, 'or'));
   const spent =
     previous !== undefined && lead === 'L' && whole <= previous.to + 3 && !begins && scan.tokens[whole]?.term?.sense !== 'two';
   if (lead === 'L' && !spent) {
@@ -182,7 +184,7 @@ function isPaid(scan: Scan, price: Price): boolean {
 }
 
 /** "If someone takes every last thing in one go we would accept $250": the words for the lot stand far before the price in its sentence. */
-function isForTheLot(scan: Scan, price: Price): boolean {
+export function isForTheLot(scan: Scan, price: Price): boolean {
   if (!scan.senses.has('whole')) return false;
   for (let i = price.from - 1; i >= Math.max(0, price.from - 30) && scan.clause[i] === scan.clause[price.from]; i -= 1) {
     // "£550 the lot, or £300 for the cage": right behind a price they are said of that.

@@ -3,7 +3,8 @@ import type { Price } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import { endPrices, goodsPrices, loweredPrices, stockPrices, unitPrices } from './bare-prices.ts';
 import { putNumber } from './found-price.ts';
-import { inlinePrices, linePrices, mixedPrices } from './line-prices.ts';
+import { inlinePrices, linePrices } from './line-prices.ts';
+import { listEnds, rowEnds } from './list-ends.ts';
 import { listedPrices } from './listed-prices.ts';
 import { settlePrices } from './settle-prices.ts';
 import { readSignedPrices } from './signed-prices.ts';
@@ -24,7 +25,13 @@ export function readPrices(scan: Scan): Price[] {
   }
   for (const at of unitPrices(scan)) putNumber(scan, found, 'price-per-piece', at);
   for (const at of stockPrices(scan, found)) putNumber(scan, found, 'price-per-piece', at);
-  for (const at of new Set([...linePrices(scan), ...inlinePrices(scan), ...listedPrices(scan), ...mixedPrices(scan)]))
+  for (const at of new Set([
+    ...linePrices(scan),
+    ...inlinePrices(scan),
+    ...listedPrices(scan, found),
+    ...listEnds(scan, found),
+    ...rowEnds(scan, found),
+  ]))
     putNumber(scan, found, 'price-at-line-end', at);
   for (const at of goodsPrices(scan, found)) putNumber(scan, found, 'price-of-goods', at);
   readPriceOfAll(scan, found);

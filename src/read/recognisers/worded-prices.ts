@@ -23,6 +23,8 @@ const NEWLY = /F[a:=-]{0,2}([ni])(?=[.,;!l)OR£]|$)/dg;
 const FOR_IT = /([ni])(?=wz(?:[.,;!l)]|$))/dg;
 /** "40 for the 45s, 20 a pair for the 25s". */
 const FOR_SIZES = /([ni])(?=(?:[ra/]{0,2}[pe])?wa?n[uhs](?:[.,;!l)c]|$))/dg;
+/** "The rack is 200", "bench is 50 more". */
+const GOODS_ARE = /kz([ni])(?=m?(?:[.,;!l)c]|$))/dg;
 /** "... 85 apiece, one is torn so that one is 60". */
 const ONE_IS = /dz([ni])(?=[.,;!?l)R]|$)/dg;
 /** "Rack alone 350", "rack by itself 350": beside a price for all. */
@@ -48,6 +50,13 @@ interface Wording {
 
 /** In this order. The number is the last token of the match, or the only one. */
 const WORDINGS: readonly Wording[] = [
+  {
+    needs: 'k',
+    pattern: GOODS_ARE,
+    rule: 'price-of-goods',
+    least: 20,
+    is: (scan, from, to) => says(scan, from + 1, 'is-now') && isUnweighed(scan, from) && (valueAt(scan, to) ?? 0) % 5 === 0,
+  },
   {
     needs: '',
     pattern: FOR_ALL,
@@ -124,6 +133,10 @@ const WORDINGS: readonly Wording[] = [
     is: (scan, from) => !/n,?n,?$/.test(scan.plain.slice(Math.max(0, from - 4), from)),
   },
 ];
+
+/** Goods that nobody tells the weight of. */
+const isUnweighed = (scan: Scan, at: number): boolean =>
+  ['rack', 'stands', 'bench', 'storage'].includes(scan.tokens[at]?.term?.kind ?? 'other');
 
 export function readWordedPrices(scan: Scan, found: Price[]): void {
   findAll(scan, NOW, ({ from }) =>

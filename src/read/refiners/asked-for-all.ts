@@ -23,6 +23,9 @@ function partial(scan: Scan, price: Price, covers: readonly Cover[], live: reado
   );
 }
 
+/** Goods that nobody sells by the pound. */
+const MAIN_GOODS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar', 'rack', 'stands', 'bench'];
+
 /** How far behind a price the condition begins that it holds under, in tokens. */
 const CONDITION_REACH = 6;
 
@@ -85,7 +88,25 @@ function isForBoth(scan: Scan, price: Price, covers: readonly Cover[]): boolean 
   return both && own.length === 2 && covers.length <= 4 && own.every((cover) => scan.tokens[cover.price.from]?.line === line);
 }
 
-export function askedForAll({ scan, asks, distinct, covers, live, perWeight, weight, items, parts }: Sums): Asked | null {
+/** "Rack $300, plates $1 a pound, $500 for everything", "standard 50 cents a lb, olympic a dollar": no rate of the lot. */
+function isRateOfSome({ live, weighed, perWeight, covers }: Sums): boolean {
+  const others = live.some(({ kind }) => MAIN_GOODS.includes(kind));
+  const cover = covers.find(({ price }) => price === perWeight);
+  return (others && (cover?.drafts.length ?? 0) > 0) || new Set(weighed.map(({ amount }) => amount)).size > 1;
+}
+
+/** "75 cents a pound for it all so 337.50": what the plates come to by the pound, where there is a price for more goods than those. */
+function isByWeight({ scan, live, perWeight, weight }: Sums, price: Price): boolean {
+  if (!perWeight || !weight || perWeight.from < 0 || price.from < perWeight.from) return false;
+  const product = perWeight.amount * inUnit(weight.pounds, basisOf(perWeight));
+  const others = live.some(
+    ({ kind }) => !['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell', 'other', 'collars'].includes(kind),
+  );
+  return others && scan.clause[price.from] === scan.clause[perWeight.from] && Math.abs(product - price.amount) <= 0.05 * product;
+}
+
+export function askedForAll(sums: Sums): Asked | null {
+  const { scan, asks, distinct, covers, live, perWeight, weight, items, parts } = sums;
   // "Would take $400 for all today" beside an asking price is room to haggle; beside prices of single goods it is the price for all.
   const asked = (price: Price): boolean => price.role === 'all' && !isConcession(scan, price);
   const singly = items?.header === null && items.covers.filter(({ price }) => !price.role.startsWith('per-')).length > 1;
@@ -94,7 +115,8 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
   const wholes = covers.filter(
     ({ price }) => price.role === 'all' && !parts.has(price) && !haggled(price) && !partial(scan, price, covers, live),
   );
-  const forAll = withoutSome(scan, wholes, live);
+  const wider = wholes.filter(({ price }) => !isByWeight(sums, price));
+  const forAll = withoutSome(scan, wider.length > 0 ? wider : wholes, live);
   const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price;
   if (!lowest) return null;
   const several = askedForSome(scan, lowest, live);
@@ -115,7 +137,8 @@ export function askedForAll({ scan, asks, distinct, covers, live, perWeight, wei
   const first = goodsOf(units[0]);
   const aside = first.length > 0 && first.every(({ kind }) => kind === 'other') && live.some(({ kind }) => kind !== 'other');
   const beside = aside || (units.length > 0 && items?.covers.some(({ price }) => price.role === 'asking'));
-  const unit = perWeight ?? (various || beside ? undefined : units[0]) ?? null;
+  const rate = perWeight && isRateOfSome(sums) ? null : perWeight;
+  const unit = rate ?? (various || beside ? undefined : units[0]) ?? null;
   setPricesOfEach(covers, unit);
   // "$1.25/lb so $225 for all" only multiplies out; "$1/lb or $200 for all" is another offer.
   const product = perWeight && weight ? perWeight.amount * inUnit(weight.pounds, basisOf(perWeight)) : null;

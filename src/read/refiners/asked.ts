@@ -85,6 +85,15 @@ export const inUnit = (pounds: number, basis: PriceBasis): number =>
 
 export const round = (amount: number): number => Math.round(amount * 100) / 100;
 
+/** "The cage - full power cage $300": one thing called twice. */
+const ofOneSort = (goods: readonly Draft[]): readonly Draft[] => {
+  const [first] = goods;
+  const plain = goods.every(
+    (item) => item.kind === first?.kind && item.weight === null && item.total === null && (item.count?.value ?? 1) === 1,
+  );
+  return plain && !isPlate(first?.kind ?? 'other') && first?.kind !== 'other' ? goods.slice(0, 1) : goods;
+};
+
 export function setOwnPrices(covers: readonly Cover[], loose: boolean): void {
   for (const cover of covers) {
     const [only] = cover.drafts;
@@ -92,8 +101,9 @@ export function setOwnPrices(covers: readonly Cover[], loose: boolean): void {
     const unit = cover.price.role === 'each' || cover.price.role === 'pair';
     // "Power rack with spotter arms $350": the price is that of the rack with what comes along.
     const goods = cover.drafts.length > 1 ? goodsByPiece(cover.drafts) : cover.drafts;
-    if (goods.length > 1 && !unit) continue;
-    for (const item of goods) {
+    const mine = unit ? goods : ofOneSort(goods);
+    if (mine.length > 1 && !unit) continue;
+    for (const item of mine) {
       const amount = groupAmount({ ...cover, drafts: [item] });
       if (amount === null || (item.ownPrice && !loose)) continue;
       item.ownPrice = { amount: round(amount), currency: cover.price.currency, place: cover.price };

@@ -3,7 +3,7 @@
  * works"), or the whole ad. A price cannot be for everything where another price for more goods is higher, nor below the price of one piece.
  */
 import type { Price } from '../mention.ts';
-import { saysWithin } from '../text/says.ts';
+import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
 import { isExtra } from './extras.ts';
@@ -51,7 +51,7 @@ function namedBehind(scan: Scan, price: Price, drafts: readonly Draft[]): readon
   for (let i = price.to + 1 + word; i <= last + 4; i += 1) {
     const letter = scan.plain[i] ?? 'l';
     if (letter === 'k') for (const item of namedBy(scan, drafts, i)) goods.add(item);
-    else if (!'LdzoamCcw'.includes(letter) || (letter === 'z' && goods.size > 0)) break;
+    else if (!'LdzoamCcw'.includes(letter) || (letter === 'z' && (goods.size > 0 || says(scan, i, 'or')))) break;
   }
   return [...goods];
 }

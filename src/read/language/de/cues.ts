@@ -40,6 +40,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'one-more': 'weitere|zusätzlich',
   'unit-of-money': 'euro',
   price: 'preis*',
+  singly: 'einzeln|einzelpreis|einzelpreise|getrennt|oder',
   together: '',
   'others-offer':
     'fragt nicht ob|nicht fragen ob|frage ob|fragen ob|fragen wie|anfragen wie|nachrichten wie|angebote wie|angebote von|angebote unter|gebote unter|bietet mir|bieten mir|biete mir|mir wurden|wurde mir|wurden mir|geboten wurden|gehen auch|geht auch|würdest du|würden sie',

@@ -43,6 +43,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'one-more': 'another|an extra|extra|an additional|additional',
   'unit-of-money': 'buck|dollar|quid',
   price: 'price*',
+  singly: 'separate|separately|individually|individual prices|singly|seperate|seperately|by itself|split|on their own|or',
   together: 'together|both together|taken together|combined',
   'others-offer':
     "asking if|ask if|asks if|ask me if|asking me if|ask whether|asking whether|come at me|comes at me|coming at me|offer me|offering me|offers me|offered me|insult me|lowball me|lowballing me|low ball me|hit me with|won't take|wont take|will not take|would not take|wouldn't take|not taking|not accepting|won't accept|will not accept|not going to take|not gonna take|turned down|said no to|laughed at|someone offered|somebody offered|guy offered|lady offered|people offered|people offering|people offer|been offered|was offered|got offered|if you offer|who offer|who offers|anyone offering|don't offer|dont offer|do not offer|no offers of|offers under|offers below|offers of|offers like|messages saying|asking will you take|will you take|would you take|will u take|would u take",
