@@ -59,6 +59,8 @@ export type CueName =
   /** One that stands for what a piece of money is worth: "a buck a pound". */
   | 'unit-of-money'
   | 'price'
+  /** "640 is fine". */
+  | 'is-enough'
   /** "Or separately: bench $60". */
   | 'singly'
   /** "Bench $100, together $325". */

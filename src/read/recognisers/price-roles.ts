@@ -151,6 +151,11 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
     price.whole = true;
     return 'all';
   }
+  // "200 takes what's left".
+  if (scan.tokens[price.to + 1]?.term?.sense === 'take' && scan.tokens[price.to + 2]?.term?.sense === 'rest') {
+    price.whole = true;
+    return 'all';
+  }
   const counted = countedBefore(scan, price.from);
   if (counted !== null && (previous !== undefined || next !== undefined)) {
     price.whole = !scan.plain.slice(counted, price.from).includes('k');

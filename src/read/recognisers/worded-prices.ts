@@ -1,6 +1,6 @@
 /** Bare numbers that the words around them make prices, though none asks for them: "500 now", "a hundred and fifty for all", "the rest is 240". */
 import type { Price } from '../mention.ts';
-import { says } from '../text/says.ts';
+import { begins, says } from '../text/says.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { putAmount, putNumber, putPrice } from './found-price.ts';
 
@@ -25,6 +25,14 @@ const FOR_IT = /([ni])(?=wz(?:[.,;!l)]|$))/dg;
 const FOR_SIZES = /([ni])(?=(?:[ra/]{0,2}[pe])?wa?n[uhs](?:[.,;!l)c]|$))/dg;
 /** "The rack is 200", "bench is 50 more". */
 const GOODS_ARE = /kz([ni])(?=m?(?:[.,;!l)c]|$))/dg;
+/** "200 takes what's left", "200 takes everything". */
+const TAKES_REST = /([ni])(?=A[zL])/dg;
+/** "All three 130", "both 60": behind the prices of each. */
+const ALL_OF_THEM = /(?:z[dn]|d)(n)(?=[.,;!l)OR£]|$)/dg;
+/** "$1 a lb so 400", "... = 337.50": what a rate comes to. */
+const WORKED_OUT = /[z=](n)(?=[.,;!l)c]|$)/dg;
+/** "640 is fine", "a hundred and fifty and it's yours". */
+const ENOUGH = /([ni])(?=[zcAP£])/dg;
 /** "... 85 apiece, one is torn so that one is 60". */
 const ONE_IS = /dz([ni])(?=[.,;!?l)R]|$)/dg;
 /** "Rack alone 350", "rack by itself 350": beside a price for all. */
@@ -35,6 +43,9 @@ const BEFORE_TERMS = /([ni])(?=[,(]?[OR£])/dg;
 /** "All: 450", "rack $100, bench $60 or all 140". */
 const ALL_BEFORE = /(?<=[l.,;(]|^|[l.,;(M]z)z[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
 
+/** From a rate to what it comes to, in tokens. */
+const WORKED_REACH = 8;
+const HEAVIEST_PLATE = 55;
 /** Tokens between the price of each and that of one of them. */
 const REACH = 30;
 
@@ -116,6 +127,48 @@ const WORDINGS: readonly Wording[] = [
       valueAt(scan, from) === 1 &&
       says(scan, from + 1, 'is-now') &&
       /[ni][ra/]?e/.test(scan.plain.slice(Math.max(0, from - REACH), from)),
+  },
+  {
+    needs: 'A',
+    pattern: TAKES_REST,
+    rule: 'price-for-all',
+    least: 15,
+    is: (scan, _, to) =>
+      scan.tokens[to + 1]?.term?.sense === 'take' &&
+      (scan.tokens[to + 2]?.term?.sense === 'rest' ||
+        scan.tokens[to + 2]?.term?.sense === 'whole' ||
+        begins(scan, to + 2, 'whole-lot')),
+  },
+  {
+    needs: 'd',
+    pattern: ALL_OF_THEM,
+    rule: 'price-for-all',
+    least: 20,
+    is: (scan, from, to, found) =>
+      found.length > 1 &&
+      (to - from === 2 ? says(scan, from, 'all') : says(scan, from, 'both') && (valueAt(scan, to) ?? 0) > HEAVIEST_PLATE),
+  },
+  {
+    needs: '',
+    pattern: WORKED_OUT,
+    rule: 'price-worked-out',
+    least: 20,
+    is: (scan, from, _, found) =>
+      (scan.plain[from] === '=' || says(scan, from, 'so')) &&
+      found.some(
+        (price) =>
+          from > price.to &&
+          from - price.to <= WORKED_REACH &&
+          /^[ra/]{1,2}[uh]/.test(scan.plain.slice(price.to + 1, price.to + 4)),
+      ),
+  },
+  {
+    needs: '',
+    pattern: ENOUGH,
+    rule: 'price-told',
+    least: 15,
+    is: (scan, from) =>
+      begins(scan, from + 1, 'is-enough') && !/[nxhfUFGKBSTPXNJ$%j-]$/.test(scan.plain.slice(Math.max(0, from - 1), from)),
   },
   {
     needs: 'z',

@@ -1,19 +1,22 @@
 /** Prices per pound or kilogram: times the weight, with what other prices say of the lot or of other goods. */
 import { isPlate } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
+import { says } from '../text/says.ts';
 import { type Asked, basisOf, inUnit, NOTHING, round, type Sums, setOwnPrices, weightOf } from './asked.ts';
 import type { Draft } from './draft.ts';
 import { isCovered } from './itemised.ts';
 import { type Cover, groupAmount } from './own-prices.ts';
 import { isRemark } from './price-words.ts';
-import { ratesByGoods } from './rates-by-goods.ts';
+import { rateBesideSizes, ratesByGoods } from './rates-by-goods.ts';
 
 /** Rates that differ by the goods, each line of plates with its own. */
-export function askedByGoods({ scan, weighed, live }: Sums): Asked | null {
-  const rated = ratesByGoods(scan, weighed, live);
+export function askedByGoods({ scan, weighed, perWeight, covers, live }: Sums): Asked | null {
+  const sizes = weighed.length === 1 && perWeight ? rateBesideSizes(scan, perWeight, covers, live) : null;
+  const rated = sizes ?? ratesByGoods(scan, weighed, live);
   if (!rated) return null;
   for (const { item, price, amount } of rated) item.ownPrice = { amount: round(amount), currency: price.currency, place: price };
-  const rest = live.some((item) => !rated.some((one) => one.item === item) && item.kind !== 'other' && item.weight !== null);
+  const seen = new Set(rated.map(({ item }) => item));
+  const rest = live.some((item) => !isCovered(item, seen) && item.kind !== 'other' && item.weight !== null);
   const sum = round(rated.reduce((total, { amount }) => total + amount, 0));
   return { ...NOTHING, amount: rest ? null : sum, basis: 'lot', worked: true };
 }
@@ -28,7 +31,12 @@ export function askedByWeight(sums: Sums): Asked | null {
   const others = lots.filter((price) => price !== same);
   const multiplied = weight === null ? null : round(perWeight.amount * inUnit(weight.pounds, basis));
   const given = others.find((price) => multiplied !== null && Math.abs(price.amount - multiplied) <= 0.02 * multiplied);
-  const bracket = others.find((price) => scan.plain[price.from - 1] === '(' || scan.plain[price.from - 1] === '=');
+  // "$1/lb ... So $550".
+  const bracket = others.find(
+    (price) =>
+      price.from >= 0 &&
+      ('(='.includes(scan.plain[price.from - 1] ?? '_') || (price.from > perWeight.to && says(scan, price.from - 1, 'so'))),
+  );
   const lot = given ?? bracket;
   const parts = lot === undefined ? ratedInPart(sums, perWeight) : null;
   if (parts) return parts;

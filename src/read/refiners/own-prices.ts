@@ -1,7 +1,8 @@
 /** Which goods each price covers: those before it in its line (or behind it, where lines begin with the price), and lines of price alone the line above. */
 import { isPlate } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
-import type { Scan } from '../text/scan.ts';
+import { says } from '../text/says.ts';
+import { type Scan, valueAt } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 import { isUnknownBeside } from './price-words.ts';
 
@@ -23,9 +24,9 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
   const ends: number[] = [];
   for (const price of prices) {
     const { goods, to } = goodsBehind(scan, price, drafts);
-    if (goods.length === 0) continue;
-    told.set(price, goods);
-    ends.push(to);
+    if (goods.length > 0) ends.push(to);
+    const named = goods.length > 0 ? goods : sizedBefore(scan, price, drafts);
+    if (named.length > 0) told.set(price, named);
   }
   const lines = new Map<number, Event[]>();
   const add = (at: number, event: Omit<Event, 'at'>): void => {
@@ -101,6 +102,20 @@ function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Behind
     if (marked.length === 1 && marked[0]) return { goods: [marked[0]], to: i };
   }
   return { goods: [...goods], to };
+}
+
+/** "The hundreds are $130", "20s are $90 each": by the size that is the subject right before it, in a sentence that counts nothing. */
+export function sizedBefore(scan: Scan, price: Price, drafts: readonly Draft[]): readonly Draft[] {
+  if (price.from < 3) return [];
+  const size = /(?:^|[l.,;c(])a?(v|ns)z$/.exec(scan.plain.slice(Math.max(0, price.from - 5), price.from));
+  if (!size || !says(scan, price.from - 1, 'is-now')) return [];
+  const value = valueAt(scan, price.from - 1 - (size[1]?.length ?? 1));
+  const marked = drafts.filter((draft) => !draft.sold && draft.weight?.value === value);
+  const [first] = marked;
+  // Named again they are the same.
+  const alike = marked.every(({ kind, unit }) => kind === first?.kind && unit === first.unit);
+  const one = alike ? (marked.find(({ count, again }) => count !== null && !again) ?? first) : undefined;
+  return one ? [one] : [];
 }
 
 const isPlain = (item: Draft): boolean => !item.weight && !item.count && !item.total;

@@ -80,6 +80,11 @@ function renewalOf(scan: Scan, asks: readonly Price[], updates: readonly Update[
   // "Two 45s left. $80."
   for (let i = price.from - 1; i >= price.from - 4 && lineOf(scan, i) === lineOf(scan, price.from); i -= 1)
     if (/^(?:left|remaining|ubrig)$/.test(scan.tokens[i]?.text ?? '')) now = true;
+  // "$1/lb for the 45s, $1.50/lb for the rest": both hold.
+  const rates =
+    price.role.startsWith('per-') &&
+    others.some((other) => other.role === price.role && scan.clause[other.from] === scan.clause[price.from]);
+  if (rest && rates) return null;
   const told = update !== undefined || now || rest;
   return told || sale ? { price, update, from, rest, afterSale: !told } : null;
 }

@@ -8,7 +8,7 @@ import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
 import { isExtra } from './extras.ts';
 import { isCovered } from './itemised.ts';
-import type { Cover } from './own-prices.ts';
+import { type Cover, sizedBefore } from './own-prices.ts';
 import { isConcession } from './price-words.ts';
 import { namedBy } from './subject.ts';
 
@@ -85,6 +85,8 @@ function scopeOf(scan: Scan, { price, drafts }: Cover, live: readonly Draft[]): 
   const [first, last] = partAround(scan, price, WORDS_BEFORE, WORDS_BEHIND);
   const everything = saysWithin(scan, first, last + 1, 'of-everything');
   if (behind.length > 0) return { price, goods: behind, named: true, own: true, everything };
+  const sized = sizedBefore(scan, price, live);
+  if (sized.length > 0) return { price, goods: sized, named: true, own: true, everything: false };
   const segment = ofSegment(scan, price, live);
   const goods = segment.length > 0 ? segment : drafts;
   return { price, goods, named: false, own: segment.length > 0, everything };

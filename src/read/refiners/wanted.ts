@@ -63,6 +63,8 @@ export function isWanted(scan: Scan, hasPrice: boolean, price: Price | null = nu
         ((at > 0 && scan.clause[at - 1] === clause) || !/^[nmCuhsd-]{0,6}k/.test(scan.plain.slice(next, next + 8)))
       )
         continue;
+      // "I've got more than I need".
+      if (sense === 'needs' && [at - 1, at - 2].some((i) => scan.tokens[i]?.term?.sense === 'bound')) continue;
       const beside =
         firstGoods === null || (clause === scan.clause[firstGoods] && (scan.tokens[at]?.line ?? 0) === 0 && sense !== 'needs');
       // "Need it gone by the 30th" sells.

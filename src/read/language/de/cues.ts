@@ -40,6 +40,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'one-more': 'weitere|zusätzlich',
   'unit-of-money': 'euro',
   price: 'preis*',
+  'is-enough':
+    'ist ok|ist okay|ist in ordnung|reicht|reichen|reicht mir|reichen mir|sind ok|sind okay|wären ok|wäre ok|wäre super|wären super|passt|passen|und weg|und es gehört|und alles gehört|genügen|genügt',
   singly: 'einzeln|einzelpreis|einzelpreise|getrennt|oder',
   together: '',
   'others-offer':

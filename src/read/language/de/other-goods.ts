@@ -44,11 +44,15 @@ export const OTHER_GOODS: readonly Entry[] = spelt([
     'foreign',
   ),
   foreign(
+    'wanddeko|wanddekoration|wandbild|wandschild|blechschild|metallschild|holzschild|dekoration|schlüsselanhänger|türstopper',
+    'foreign',
+  ),
+  foreign(
     'anhänger|fahrrad|motorrad|moped|waschmaschine|trockner|kühlschrank|fernseher|spielkonsole|kinderwagen|plattenspieler|verstärker|lautsprecher|sofa|couch|schlafsofa|kleiderschrank|kommode|esstisch',
     'household',
   ),
   foreign(
-    'mitgliedschaft|probetraining|personal trainer|personal training|vertrag abzugeben|fitnessvertrag|studiovertrag|jahresvertrag|monatsbeitrag',
+    'keine echte hantel|keine echte langhantel|keine echten gewichte|keine echten hanteln|hanteldeko|hantel deko|mitgliedschaft|probetraining|personal trainer|personal training|vertrag abzugeben|fitnessvertrag|studiovertrag|jahresvertrag|monatsbeitrag',
     'very-foreign',
   ),
 ]);

@@ -43,6 +43,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'one-more': 'another|an extra|extra|an additional|additional',
   'unit-of-money': 'buck|dollar|quid',
   price: 'price*',
+  'is-enough':
+    "is fine|is ok|is okay|is good|is fair|is plenty|is enough|will do|would do|will do it|does it|does the trick|works for me|would work for me|is all i|is all we|and it's yours|and its yours|and they're yours|and theyre yours|and you're done|and it is yours|and everything goes|and it goes|and they go|and it all goes|it's yours|its yours|is yours|would be fine|would be great|would be ok|would make",
   singly: 'separate|separately|individually|individual prices|singly|seperate|seperately|by itself|split|on their own|or',
   together: 'together|both together|taken together|combined',
   'others-offer':

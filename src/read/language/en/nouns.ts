@@ -99,7 +99,11 @@ export const NOUNS: readonly Entry[] = [
     'rack',
     'power rack|squat rack|half rack|full rack|power cage|squat cage|squat stand rack|lifting rack|folding rack|wall mounted rack|wall mount rack|wall mounted squat rack|folding squat rack|foldable rack|fold back rack|weight cage|lifting cage|bench press rack|barbell squat rack|adjustable squat rack|portable squat rack|monster rack/-|combo rack|barbell squat stand rack/-|squat stand with pull up bar/-',
   ),
-  ...nouns('rack', 'rack|cage', weak),
+  ...nouns(
+    'rack',
+    'rack|cage|folding wall rack|wall folding rack|wall fold rack|wall fold up rack|fold back wall rack|fold up wall rack',
+    weak,
+  ),
   ...nouns(
     'stands',
     'squat stand|barbell stand|bench press stand|bench stand|independent squat stand|adjustable squat stand|weight stand/-|bar stand|barbell squat stand|single stand|power stand|independent stand|squat upright',

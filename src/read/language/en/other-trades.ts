@@ -159,7 +159,35 @@ const OTHER_SMALL_GOODS: readonly Entry[] = [
   ),
   ...goods(
     'very-foreign',
-    'piercing|body jewelry/-|body jewellery/-|barbell jewelry/-|barbell jewellery/-|internally threaded|externally threaded|piercing studio|tattoo studio|belly ring|nose ring|gauge earring|dog dumbbell|retrieving dumbbell|obedience dumbbell|dumbbell toy|shaped like a|shaped like an|in the shape of a|in the shape of an|barbell shaped|dumbbell shaped|kettlebell shaped|barbell necklace/-|dumbbell necklace/-|kettlebell necklace/-|barbell pendant/-|dumbbell pendant/-|barbell earring|cufflink|cake topper|cookie jar|piggy bank/-|keychain|key chain|coffee mug|beer mug',
+    ['barbell', 'dumbbell', 'kettlebell', 'weight plate']
+      .flatMap((one) =>
+        [
+          'wall art',
+          'wall decor',
+          'sign',
+          'decor',
+          'decoration',
+          'ornament',
+          'keychain',
+          'key chain',
+          'lamp',
+          'clock',
+          'costume',
+          'poster',
+          'print',
+          'sticker',
+          'decal',
+          'mug',
+          'trophy',
+          'paperweight',
+          'salt shaker',
+        ].map((thing) => `${one} ${thing}/-`),
+      )
+      .join('|'),
+  ),
+  ...goods(
+    'very-foreign',
+    'not a real barbell/-|not a real dumbbell/-|not a real weight/-|not real barbells/-|not real dumbbells/-|not real weights/-|not an actual barbell/-|not actual weights/-|piercing|body jewelry/-|body jewellery/-|barbell jewelry/-|barbell jewellery/-|internally threaded|externally threaded|piercing studio|tattoo studio|belly ring|nose ring|gauge earring|dog dumbbell|retrieving dumbbell|obedience dumbbell|dumbbell toy|shaped like a|shaped like an|in the shape of a|in the shape of an|barbell shaped|dumbbell shaped|kettlebell shaped|barbell necklace/-|dumbbell necklace/-|kettlebell necklace/-|barbell pendant/-|dumbbell pendant/-|barbell earring|cufflink|cake topper|cookie jar|piggy bank/-|keychain|key chain|coffee mug|beer mug',
   ),
 ];
 
