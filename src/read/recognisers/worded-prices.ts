@@ -31,6 +31,8 @@ const TAKES_REST = /([ni])(?=A[zL])/dg;
 const ALL_OF_THEM = /(?:z[dn]|d)(n)(?=[.,;!l)OR£]|$)/dg;
 /** "$1 a lb so 400", "... = 337.50": what a rate comes to. */
 const WORKED_OUT = /[z=](n)(?=[.,;!l)c]|$)/dg;
+/** "Best offer over 100 gets it": where nothing else is asked. */
+const OFFERS_OVER = /OU([ni])(?![x-]?[uhxfnJqskm])/dg;
 /** "640 is fine", "a hundred and fifty and it's yours". */
 const ENOUGH = /([ni])(?=[zcAP£])/dg;
 /** "... 85 apiece, one is torn so that one is 60". */
@@ -170,6 +172,7 @@ const WORDINGS: readonly Wording[] = [
     is: (scan, from) =>
       begins(scan, from + 1, 'is-enough') && !/[nxhfUFGKBSTPXNJ$%j-]$/.test(scan.plain.slice(Math.max(0, from - 1), from)),
   },
+  { needs: 'O', pattern: OFFERS_OVER, rule: 'price-told', least: 20, is: (_scan, _from, _to, found) => found.length === 0 },
   {
     needs: 'z',
     pattern: ALONE,

@@ -44,6 +44,40 @@ function isOfPad(scan: Scan, at: number): boolean {
   return false;
 }
 
+/** "The district offers the following items": a verb, "tho I appreciate the offers" behind what he would not trade for. */
+function isOfOffering(scan: Scan, at: number): boolean {
+  if (scan.plain[at + 1] === 'a' && /s$/.test(scan.tokens[at]?.text ?? '') && /^[zk]/.test(scan.plain.slice(at + 2))) return true;
+  let denied = false;
+  for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (scan.plain[i] === 'N') denied = true;
+    if (scan.tokens[i]?.term?.sense === 'trade')
+      return denied || scan.plain[i - 1] === 'N' || scan.plain.slice(Math.max(0, i - 4), i).includes('N');
+  }
+  return false;
+}
+
+/** "Scoreboard buzzer, works. Make an offer": instead of the price, in a line between others that have one. */
+function isOfItsLine(scan: Scan, at: number): boolean {
+  const line = scan.tokens[at]?.line ?? 0;
+  const letters = scan.letters;
+  let from = at;
+  while (from > Math.max(0, at - 60) && scan.tokens[from - 1]?.line === line && letters[from - 1] !== 'l') from -= 1;
+  const before = scan.plain.slice(from, at);
+  if (line === 0 || !/[zk][,.:-]{1,2}$/.test(before) || /[AL]/.test(before) || letters.slice(from, at).includes('M'))
+    return false;
+  if (!/^[.!)]?(?:l|$)/.test(scan.plain.slice(at + 1, at + 3))) return false;
+  const above = letters.slice(Math.max(0, from - 40), Math.max(0, from - 1)).join('');
+  return above.slice(above.lastIndexOf('l') + 1).includes('M');
+}
+
+/** "A firm flick": of something else than the price. */
+const isOfThing = (scan: Scan, at: number): boolean =>
+  scan.plain[at - 1] === 'a' && scan.plain[at + 1] === 'z' && !says(scan, at + 1, 'price') && !scan.tokens[at + 1]?.term?.sense;
+
+/** "Sleeves won't budge". */
+const isOfSleeves = (scan: Scan, at: number): boolean =>
+  [at - 1, at - 2].some((i) => scan.plain[i] === 'T' || says(scan, i, 'turning'));
+
 /** First letter of a class in the text that no "not" stands before. */
 function term(scan: Scan, letter: string, various: boolean): Fact<boolean> | null {
   for (let at = scan.plain.indexOf(letter); at !== -1; at = scan.plain.indexOf(letter, at + 1)) {
@@ -53,7 +87,8 @@ function term(scan: Scan, letter: string, various: boolean): Fact<boolean> | nul
     if (letter === 'O' && (isForbidden(scan, at) || isOfTrade(scan, at) || isForPartOnly(scan, at))) continue;
     // "If you offer half I'll block you."
     if (letter === 'O' && saysWithin(scan, at - 3, at, 'if-you') && scan.clause[at - 1] === scan.clause[at]) continue;
-    if (letter === 'R' && isOfPad(scan, at)) continue;
+    if (letter === 'R' && (isOfPad(scan, at) || isOfThing(scan, at) || isOfSleeves(scan, at))) continue;
+    if (letter === 'O' && (isOfOffering(scan, at) || (various && isOfItsLine(scan, at)))) continue;
     // "Please no 'lowest price?' messages" speaks of others.
     if ('"\''.includes(scan.plain[at - 1] ?? '_')) continue;
     return { value: true, basis: 'stated', rule: letter === 'R' ? 'firm' : 'open-to-offers', evidence: [span(scan, at, at)] };

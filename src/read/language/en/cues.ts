@@ -62,7 +62,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   shipped: 'shipped|delivered',
   take: 'take|takes',
   would: "would|i'd|id|could|might|may|i'll|ill|will|we'd",
-  'would-perhaps': "would take|i'd take|id take|i would take|i'd|id|would|could take",
+  'would-perhaps': "might|may|would take|i'd take|id take|i would take|i'd|id|would|could take",
   'would-take': "accept|would take|i'd take|id take|i would take|will take",
   contact: 'contact|message|email|text|call|bother',
   missing: 'missing|is missing|are missing',

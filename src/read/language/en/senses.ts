@@ -45,7 +45,7 @@ export const PRICES: readonly Entry[] = [
     { code: 'L', sense: 'sum' },
   ],
   [
-    'obo|oboe|o b o|no reasonable offer refused|no sensible offer refused|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers|can talk about the price|talk about the price|can negotiate|price can be discussed',
+    "obo|oboe|o b o|no reasonable offer refused|no sensible offer refused|ono|or best offer|best offer|or nearest offer|or offer|negotiable|neg|make offer|make an offer|make me an offer|open to offers|offers|offer|taking offers|price negotiable|willing to negotiate|reasonable offers|all offers considered|haggle|or best|flexible|will negotiate|send offers|accepting offers|come make an offer|nego|open to reasonable offers|can talk about the price|can take less|could take less|will take less|would take less|might take less|may take less|take a bit less|take a little less|might go lower|could go lower|can go lower|room to negotiate|work something out|we'll work something out|work out a deal|work with you on price|work with you on the price|send me your best|give me your best|message me your best|msg me your best|text me your best|shoot me your best|msg me ur best|your best offer|ur best offer|name your price|and what you'd pay|and what you would pay|what you'd pay for it|talk about the price|can negotiate|price can be discussed",
     { code: 'O' },
   ],
   [
@@ -98,6 +98,10 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   ['well kept|kept up', { code: 'z' }],
+  [
+    "i have no room|have no room|we have no room|i've no room|i got no room|got no room|have got no room|no room for it|no room for them|no room for the|no room in|no room at|no room here|no room anymore|no room any more|no room left|haggle at your peril|haggle at your own risk|haggle at your own peril",
+    { code: 'z' },
+  ],
   ['was kept|been kept|is kept|are kept|were kept', { code: 'z', sense: 'stays' }],
   [
     'unless|unless noted|unless otherwise noted|unless marked|unless otherwise marked|unless stated|otherwise noted|if not marked|unless priced',
