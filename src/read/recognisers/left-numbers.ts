@@ -81,9 +81,10 @@ function bareTotal(scan: Scan, totals: readonly Total[], sum: number): LeftNumbe
   const total = totals.find(({ rule, unit }) => rule === 'total-behind' && unit === null);
   if (!total || total.weight < LEAST || scan.tokens[total.to + 1]?.term?.sense === 'measured') return null;
   const apart = Math.min(...BARS.map((bar) => Math.abs(sum + bar - total.weight))) / total.weight;
-  if (apart <= 0.02) return null;
   const { from, weight } = total;
   const price: Price = { rule: 'number-left', from, to: from, amount: weight, currency: null, role: 'asking', sure: false };
+  // "A set of 45s, a set of 35s. 160 total": what they weigh, or what they cost.
+  if (apart <= 0.02) return weight % 5 === 0 ? { clear: [], likely: [price], spent: null } : null;
   const cash = /^[,]?[£RO]/.test(scan.plain.slice(total.to + 1, total.to + 3));
   if (!cash && (sum === 0 || apart <= 0.1)) return { clear: [], likely: [price], spent: null };
   return { clear: [price], likely: [], spent: total };

@@ -20,6 +20,8 @@ const COUNT = /[pt]|[nd]x|xn|j[:]?n|nj|[nd]n[uhqs]|[(]n[)]/;
 const END = /n(?:[ra]?e|wa?z{1,2})?[.!)]{0,2}$/;
 /** What a number right behind it is no price by. */
 const BEFORE = /(?:[nxUFGNJ$%BSTKPIVDH@]|[GKBSTIPXL][^,.;:)]{0,3}|(?<!j)n[,/&c-]|j)$/;
+/** "Rug 5x7 25": words that have a size. */
+const SIZED = /^[^kn]*znxn$/;
 const LEAST = 5;
 const LEAST_LARGE = 15;
 const LEAST_AMONG = 30;
@@ -75,7 +77,7 @@ function endAt(scan: Scan, from: number, letters: string): End | null {
     /[MA]/.test(before) ||
     letters.slice(0, match.index).includes('M') ||
     !/[zkns]/.test(before) ||
-    BEFORE.test(before)
+    (BEFORE.test(before) && !SIZED.test(before))
   )
     return null;
   const kinds = scan.tokens.slice(from, at).flatMap(({ term }) => (term?.kind ? [term] : []));

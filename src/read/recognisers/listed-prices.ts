@@ -8,7 +8,7 @@ import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
 import { amountsForAll, hasSums } from './list-ends.ts';
 
 const PARTS = /[^,;.l•|/c!?]{1,24}/g;
-const PRICED = /(?<=[ksuhqmC)v]w?|^nxn|[ks][-:=@])([nM])e?$/;
+const PRICED = /(?<=[ksuhqmC)v]w?|^nxn|[ks][-:=@])([nM])(?:[ra]?[pe])?$/;
 const WEIGHT = /n[-.]?[uhqs]|v|[nd]xn|nxn/;
 const COUNT = /p|t|[nd]xn?|xn|^[a%]?[nd](?=[mC]{0,3}k|n)|[nd]n[-.]?[uhqs]|n[uhqs]{1,2}[(]n[)]/;
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];

@@ -51,7 +51,9 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   // "If you want everything in the shop it's $600": where it is.
   const placed =
     lead === 'F' && scan.tokens[led]?.term?.sense === 'in-shops' && before.slice(0, before.lastIndexOf('F')).includes('L');
-  if (lead === 'F' && !placed && !(label && says(scan, price.from - 2, 'costs'))) return 'former';
+  // "EDIT: new price for what's left is $200": what he asks now.
+  const newly = lead === 'F' && says(scan, led, 'new-price') && isNewAsking(scan, led, price.from);
+  if (lead === 'F' && !placed && !newly && !(label && says(scan, price.from - 2, 'costs'))) return 'former';
   // "New: $400", "new plates run $2 a pound".
   if (/C[:=-]{1,2}$|m[:=-]{1,2}$|[mC][mk]{1,2}z$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
   if (isOfNewOnes(scan, price.from)) return 'former';
@@ -201,6 +203,16 @@ export function isForTheLot(scan: Scan, price: Price): boolean {
 
 /** What a price becomes that another one takes the place of: a former price of the lot, but no former price when it was a unit's. */
 export const takenRole = ({ role }: Price): PriceRole => (role === 'asking' || role === 'all' ? 'former' : 'other');
+
+/** Whether a "new price" is the seller's: of what is left, or told by an update on its line. */
+function isNewAsking(scan: Scan, led: number, at: number): boolean {
+  const line = scan.tokens[at]?.line;
+  for (let i = at - 1; i >= Math.max(0, at - 40) && scan.tokens[i]?.line === line; i -= 1) {
+    const sense = scan.tokens[i]?.term?.sense;
+    if (sense === 'update' || (sense === 'rest' && i > led)) return true;
+  }
+  return false;
+}
 
 /** "New they're like $130", "brand new these are around $400": what others of the kind cost new. */
 function isOfNewOnes(scan: Scan, at: number): boolean {

@@ -38,6 +38,8 @@ function isAsking(scan: Scan, from: number, at: number): boolean {
   const value = valueAt(scan, at) ?? 0;
   const { sense, unit } = scan.tokens[from]?.term ?? {};
   if (value < 5 && scan.plain[at + 1] !== 'r' && unit === undefined) return false;
+  // "All of it together is 266 something kilos".
+  if (/^z{1,2}u/.test(scan.plain.slice(at + 1, at + 4))) return false;
   if (value >= 20 && scan.plain[from] === 'L' && isForAll(scan, from)) return true;
   if (scan.plain[from] !== 'A') return sense === 'told';
   return ASKS.includes(sense ?? '') || (value >= 20 && says(scan, from, 'now'));

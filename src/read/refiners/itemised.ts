@@ -20,6 +20,9 @@ function amountOfUnknown(scan: Scan, price: Price): number | null {
   let start = price.from;
   while (start > Math.max(0, price.from - 60) && scan.tokens[start - 1]?.line === line && scan.plain[start - 1] !== 'l')
     start -= 1;
+  // "Mirrors (3) ... $50 each", "mats, 64 pcs, $6 each", "mirrors, six panels, $50 each".
+  if (scan.plain[at] === ')' && scan.plain[at - 2] === '(') at -= 1;
+  else if (scan.plain[at] === 'j' || (scan.plain[at] === 'z' && /[,(]/.test(scan.plain[at - 2] ?? '_'))) at -= 1;
   const place = [at, start].find((one) => one < price.from && 'nd'.includes(scan.plain[one] ?? '_'));
   const count = place === undefined ? null : valueAt(scan, place);
   return isStock(count) ? price.amount * count : null;
@@ -107,7 +110,8 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
   );
   let sum: number | null = 0;
   for (const cover of own) {
-    const amount = groupAmount(cover);
+    const loose = cover.drafts.every((item) => item.kind === 'other' && item.count === null);
+    const amount = groupAmount(cover) ?? (loose ? amountOfUnknown(scan, cover.price) : null);
     sum = amount === null || sum === null ? null : sum + amount;
   }
   for (const { price } of unknown) {
