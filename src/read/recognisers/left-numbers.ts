@@ -77,14 +77,14 @@ function evidenceFor(scan: Scan, at: number): number | null {
 const BARS = [0, 45, 44, 33, 35, 20, 15, 25];
 
 /** "160 total", and the weights told are no 160: money. Near to their sum, or with no weight told, it may be either. */
-function bareTotal(scan: Scan, totals: readonly Total[], sum: number): LeftNumbers | null {
+function bareTotal(scan: Scan, totals: readonly Total[], sum: number, guessed: boolean): LeftNumbers | null {
   const total = totals.find(({ rule, unit }) => rule === 'total-behind' && unit === null);
   if (!total || total.weight < LEAST || scan.tokens[total.to + 1]?.term?.sense === 'measured') return null;
   const apart = Math.min(...BARS.map((bar) => Math.abs(sum + bar - total.weight))) / total.weight;
   const { from, weight } = total;
   const price: Price = { rule: 'number-left', from, to: from, amount: weight, currency: null, role: 'asking', sure: false };
-  // "A set of 45s, a set of 35s. 160 total": what they weigh, or what they cost.
-  if (apart <= 0.02) return weight % 5 === 0 ? { clear: [], likely: [price], spent: null } : null;
+  // "A set of 45s, a set of 35s. 160 total": what they weigh if a set is a pair, or what they cost.
+  if (apart <= 0.02) return guessed ? { clear: [], likely: [price], spent: null } : null;
   const cash = /^[,]?[£RO]/.test(scan.plain.slice(total.to + 1, total.to + 3));
   if (!cash && (sum === 0 || apart <= 0.1)) return { clear: [], likely: [price], spent: null };
   return { clear: [price], likely: [], spent: total };
@@ -94,7 +94,12 @@ function bareTotal(scan: Scan, totals: readonly Total[], sum: number): LeftNumbe
 export function readLeftNumbers(scan: Scan, quantities: readonly Quantity[], totals: readonly Total[]): LeftNumbers {
   const found: { price: Price; score: number }[] = [];
   const sum = sumOf(quantities);
-  const total = bareTotal(scan, totals, sum);
+  const total = bareTotal(
+    scan,
+    totals,
+    sum,
+    quantities.some(({ countImplied }) => countImplied),
+  );
   if (total?.spent) return total;
   for (const { index: at } of lettersOf(scan).matchAll(/[ni]/g)) {
     const amount = valueAt(scan, at) ?? 0;

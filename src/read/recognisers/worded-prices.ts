@@ -170,7 +170,9 @@ const WORDINGS: readonly Wording[] = [
     rule: 'price-told',
     least: 15,
     is: (scan, from) =>
-      begins(scan, from + 1, 'is-enough') && !/[nxhfUFGKBSTPXNJ$%j-]$/.test(scan.plain.slice(Math.max(0, from - 1), from)),
+      begins(scan, from + 1, 'is-enough') &&
+      !/F[^.;!?l]{0,6}$/.test(scan.plain.slice(Math.max(0, from - 7), from)) &&
+      !/[nxhfUFGKBSTPXNJ$%j-]$/.test(scan.plain.slice(Math.max(0, from - 1), from)),
   },
   { needs: 'O', pattern: OFFERS_OVER, rule: 'price-told', least: 20, is: (_scan, _from, _to, found) => found.length === 0 },
   {
