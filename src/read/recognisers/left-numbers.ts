@@ -12,6 +12,8 @@ const OTHER_BEHIND = /^(?:-?[uhqsfJIkmBSTGKPxj¢%@&"'oCX]|[.:/-]n|-[zk]|M|[(]?n)
 const OTHER_BEFORE = /(?:[xhXNFVDHGBSTofn/'"%KPM]|n[-.])$/;
 /** "Supports up to 700", "benched 225": a few words before. */
 const LOAD_BEFORE = /[KPXB][acz:=Um]{0,3}$/;
+/** "Retails at 180". */
+const FORMER_BEFORE = /F[azU:=-]{1,2}$/;
 /** "Can deliver for 20". */
 const DELIVERY_BEFORE = /D[zwU:=]{0,2}$/;
 const TERMS = /^[,(]?[AOR£L]|^[,(c]?c?D[zwU:=]{0,2}[$n]|^[,(]?cnD/;
@@ -53,6 +55,7 @@ function evidenceFor(scan: Scan, at: number): number | null {
   if (named || thousands || endsIn(scan, end, 'numbered') || begins(scan, at + 1, 'numbers')) return null;
   const wordBefore = endsIn(scan, end, 'before-price');
   const wordBehind = begins(scan, at + 1, 'behind-price') || (behind.startsWith(',') && begins(scan, at + 2, 'behind-price'));
+  if (FORMER_BEFORE.test(before)) return null;
   if (DELIVERY_BEFORE.test(before) || behind.startsWith('D')) return null;
   if (!wordBehind && OTHER_BEHIND.test(behind)) return null;
   if (!wordBefore && (OTHER_BEFORE.test(before) || LOAD_BEFORE.test(before))) return null;

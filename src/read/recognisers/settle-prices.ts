@@ -1,6 +1,6 @@
 /** What the prices of an ad are beside each other: the roles of each, former ones, those for more goods, and the unit that all are for. */
 import type { Price } from '../mention.ts';
-import { says } from '../text/says.ts';
+import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { roleOf, takenRole } from './price-roles.ts';
 
@@ -49,12 +49,20 @@ function isWithMore(scan: Scan, previous: Price | undefined, price: Price): bool
   // "2x45 and 2x25: 120$. With bar 180$."
   const next = (scan.clause[price.from] ?? 0) - (scan.clause[previous.to] ?? 0);
   const opens = next === 1 ? openingWith(scan, price.from) : false;
-  if (opens) return true;
+  if (opens || (next <= 1 && isIfWanted(scan, price.from))) return true;
   if (next !== 0) return false;
   const first = previous.to + 1 + Number(/^[,;-]$/.test(scan.tokens[previous.to + 1]?.text ?? ''));
   const orBefore = price.from - previous.to <= 3 && says(scan, price.from - 1, 'or');
   const goods = scan.plain.slice(previous.to + 1, price.from).includes('k');
   return (first < price.from && says(scan, first, 'with') && goods) || (orBefore && says(scan, price.to + 1, 'with'));
+}
+
+/** "If you want the bench too make it $420". */
+function isIfWanted(scan: Scan, at: number): boolean {
+  if (scan.tokens[at - 1]?.term?.sense !== 'retract') return false;
+  for (let i = at - 2; i >= at - 12 && scan.clause[i] === scan.clause[at]; i -= 1)
+    if (scan.plain[i] === 'k' && saysWithin(scan, i - 5, i, 'if-you')) return true;
+  return false;
 }
 
 /** "With bar 180$": the sentence of the price begins so, and names goods. */

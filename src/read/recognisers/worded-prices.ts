@@ -28,7 +28,7 @@ const GOODS_ARE = /kz([ni])(?=m?(?:[.,;!l)c]|$))/dg;
 /** "200 takes what's left", "200 takes everything". */
 const TAKES_REST = /([ni])(?=A[zL])/dg;
 /** "All three 130", "both 60": behind the prices of each. */
-const ALL_OF_THEM = /(?:z[dn]|d)(n)(?=[.,;!l)OR£]|$)/dg;
+const ALL_OF_THEM = /(?:z[dn][pkj]?|d)(n)(?=[.,;!l)OR£]|$)/dg;
 /** "$1 a lb so 400", "... = 337.50": what a rate comes to. */
 const WORKED_OUT = /[z=](n)(?=[.,;!l)c]|$)/dg;
 /** "Best offer over 100 gets it": where nothing else is asked. */
@@ -48,6 +48,7 @@ const ALL_BEFORE = /(?<=[l.,;(]|^|[l.,;(M]z)z[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
 /** From a rate to what it comes to, in tokens. */
 const WORKED_REACH = 8;
 const HEAVIEST_PLATE = 55;
+const LOT_BEFORE = /L[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
 /** Tokens between the price of each and that of one of them. */
 const REACH = 30;
 
@@ -148,7 +149,7 @@ const WORDINGS: readonly Wording[] = [
     least: 20,
     is: (scan, from, to, found) =>
       found.length > 1 &&
-      (to - from === 2 ? says(scan, from, 'all') : says(scan, from, 'both') && (valueAt(scan, to) ?? 0) > HEAVIEST_PLATE),
+      (to - from > 1 ? says(scan, from, 'all') : says(scan, from, 'both') && (valueAt(scan, to) ?? 0) > HEAVIEST_PLATE),
   },
   {
     needs: '',
@@ -214,6 +215,7 @@ export function readWordedPrices(scan: Scan, found: Price[]): void {
         sure: true,
       });
     });
+  if (scan.plain.includes('i')) readGoodsInWords(scan, found);
   findAll(scan, RANGE_BEFORE_TERMS, ({ from, to }) => {
     const [low, high] = [valueAt(scan, from) ?? 0, valueAt(scan, to) ?? 0];
     if (low < 20 || high <= low || high > 2 * low) return false;
@@ -226,10 +228,38 @@ export function readWordedPrices(scan: Scan, found: Price[]): void {
       );
 }
 
+/** "Half rack two fifty, flat bench forty": goods and prices in words. */
+const GOODS_IN_WORDS = /k[:=-]?(d?)(i)(?=[.,;!l)c]|$)/dg;
+const BAR_WEIGHTS = [20, 25, 35, 44, 45];
+
+/** At least two such in a row. */
+function readGoodsInWords(scan: Scan, found: Price[]): void {
+  const told: { from: number; to: number; amount: number }[] = [];
+  findAll(scan, GOODS_IN_WORDS, ({ to, group }) => {
+    const hundreds = group(1)?.[0];
+    const first = hundreds === undefined || group(1)?.[1] === hundreds - 1 ? to : hundreds;
+    const [many, rest] = [first === to ? 0 : (valueAt(scan, first) ?? 0), valueAt(scan, to) ?? 0];
+    if (many > 9 || (many > 0 && (rest < 10 || rest > 99)) || rest < 15 || (many === 0 && BAR_WEIGHTS.includes(rest)))
+      return false;
+    told.push({ from: first, to, amount: many * 100 + rest });
+    return false;
+  });
+  if (told.length >= 2)
+    for (const { from, to, amount } of told)
+      putAmount(scan, found, { rule: 'price-in-words', from, to, amount, currency: null, sure: true });
+}
+
 /** "All: 450", read last: beside two other prices. */
 export function readPriceOfAll(scan: Scan, found: Price[]): void {
-  if (found.length >= 2)
-    findAll(scan, ALL_BEFORE, ({ from, to }) =>
-      says(scan, from, 'all') && (valueAt(scan, to) ?? 0) >= 20 ? putNumber(scan, found, 'price-for-all', to) : false,
-    );
+  if (found.length < 2) return;
+  findAll(scan, ALL_BEFORE, ({ from, to }) =>
+    says(scan, from, 'all') && (valueAt(scan, to) ?? 0) >= 20 ? putNumber(scan, found, 'price-for-all', to) : false,
+  );
+  // "Complete 260", "total 280": less than the prices before it come to, and more than each.
+  const amounts = found.map(({ amount }) => amount);
+  const [most, sum] = [Math.max(...amounts), amounts.reduce((total, amount) => total + amount, 0)];
+  findAll(scan, LOT_BEFORE, ({ to }) => {
+    const value = valueAt(scan, to) ?? 0;
+    return value > most && value <= 1.05 * sum ? putNumber(scan, found, 'price-for-all', to) : false;
+  });
 }
