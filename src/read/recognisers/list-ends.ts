@@ -106,14 +106,13 @@ export const hasSums = (scan: Scan): boolean => /\$[ni]|[ni]¤?\$|[ni]¢/.test(s
 /** "Or separately:", "prices:" above or before. */
 const isHeaded = (scan: Scan, at: number): boolean => saysWithin(scan, at - 4, at, 'singly');
 
-/** Number tokens at the ends of lines that are prices. `found` are the prices known so far. */
-export function listEnds(scan: Scan, found: readonly Price[]): number[] {
+/** Number tokens at the ends of lines that are prices. `lots` is what is asked for all. */
+export function listEnds(scan: Scan, lots: readonly number[]): number[] {
   const letters = lettersOf(scan);
   const ends: End[] = [];
   const titled: End[] = [];
   let signed = 0;
   let from = 0;
-  const lots = amountsForAll(scan, found);
   for (const part of letters.split('l')) {
     const line = scan.tokens[from]?.line ?? 0;
     if (/M_{0,3}[.!)e]{0,2}$/.test(part) && !/[LA]/.test(part)) signed += 1;
@@ -148,8 +147,7 @@ export function listEnds(scan: Scan, found: readonly Price[]): number[] {
 const IN_TURN = /(?:a?[mCkz]{1,4}|[mC]{0,2}n[uhs]{1,2}[mk]{0,2})[-=:]?n(?=[,/c;.l()zkma]|$)/g;
 
 /** Number tokens of goods in a row that together cost about what is asked for all, or that are told singly beside it. */
-export function rowEnds(scan: Scan, found: readonly Price[]): number[] {
-  const lots = amountsForAll(scan, found);
+export function rowEnds(scan: Scan, lots: readonly number[]): number[] {
   if (lots.length === 0) return [];
   const letters = lettersOf(scan);
   const rows: { from: number; end: number; ends: number[] }[] = [];

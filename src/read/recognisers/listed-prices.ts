@@ -3,9 +3,8 @@
  * A number is a price where weight and count of its goods are told before it; a bar's own number, which may be a weight, where others of the row are.
  */
 import type { Kind } from '../../listing/reading.ts';
-import type { Price } from '../mention.ts';
 import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
-import { amountsForAll, hasSums } from './list-ends.ts';
+import { hasSums } from './list-ends.ts';
 
 const PARTS = /[^,;.l•|/c!?]{1,24}/g;
 const PRICED = /(?<=[ksuhqmC)v]w?|^nxn|[ks][-:=@])([nM])(?:[ra]?[pe])?$/;
@@ -51,8 +50,7 @@ function partAt(scan: Scan, from: number, letters: string): Part | null | undefi
 }
 
 /** Number tokens that are prices of goods in a row; where other sums have a sign of money, only of goods with weight and count, beside a price for all. */
-export function listedPrices(scan: Scan, found: readonly Price[]): number[] {
-  const lots = amountsForAll(scan, found);
+export function listedPrices(scan: Scan, lots: readonly number[]): number[] {
   const strict = hasSums(scan);
   if (strict && lots.length === 0) return [];
   const letters = lettersOf(scan);

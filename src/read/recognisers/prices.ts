@@ -4,7 +4,7 @@ import type { Scan } from '../text/scan.ts';
 import { endPrices, goodsPrices, loweredPrices, stockPrices, unitPrices } from './bare-prices.ts';
 import { putNumber } from './found-price.ts';
 import { inlinePrices, linePrices } from './line-prices.ts';
-import { listEnds, rowEnds } from './list-ends.ts';
+import { amountsForAll, listEnds, rowEnds } from './list-ends.ts';
 import { listedPrices } from './listed-prices.ts';
 import { settlePrices } from './settle-prices.ts';
 import { readSignedPrices } from './signed-prices.ts';
@@ -25,12 +25,13 @@ export function readPrices(scan: Scan): Price[] {
   }
   for (const at of unitPrices(scan)) putNumber(scan, found, 'price-per-piece', at);
   for (const at of stockPrices(scan, found)) putNumber(scan, found, 'price-per-piece', at);
+  const lots = amountsForAll(scan, found);
   for (const at of new Set([
     ...linePrices(scan),
     ...inlinePrices(scan),
-    ...listedPrices(scan, found),
-    ...listEnds(scan, found),
-    ...rowEnds(scan, found),
+    ...listedPrices(scan, lots),
+    ...listEnds(scan, lots),
+    ...rowEnds(scan, lots),
   ]))
     putNumber(scan, found, 'price-at-line-end', at);
   for (const at of goodsPrices(scan, found)) putNumber(scan, found, 'price-of-goods', at);

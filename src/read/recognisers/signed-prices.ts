@@ -48,15 +48,16 @@ export function readSignedPrices(scan: Scan, found: Price[]): void {
     const end = high !== null && !sensible ? at : to;
     return putPrice(scan, found, 'price-sign-first', { from, to: end, at, highAt: sensible ? high : null, currency });
   });
-  findAll(scan, TWO_BEHIND, ({ from, to }) => {
-    const [one, other] = [valueAt(scan, from) ?? 0, valueAt(scan, from + 2) ?? 0];
-    if (scan.plain[from + 1] === 'c' && one >= 10 && other >= 10 && one !== other) {
-      const currency = currencyOf(scan, to, to);
-      putPrice(scan, found, 'price-sign-behind', { from, to: from, at: from, currency });
-      return putPrice(scan, found, 'price-sign-behind', { from: from + 2, to, at: from + 2, currency });
-    }
-    return false;
-  });
+  if (/ncn\$/.test(scan.plain))
+    findAll(scan, TWO_BEHIND, ({ from, to }) => {
+      const [one, other] = [valueAt(scan, from) ?? 0, valueAt(scan, from + 2) ?? 0];
+      if (scan.plain[from + 1] === 'c' && one >= 10 && other >= 10 && one !== other) {
+        const currency = currencyOf(scan, to, to);
+        putPrice(scan, found, 'price-sign-behind', { from, to: from, at: from, currency });
+        return putPrice(scan, found, 'price-sign-behind', { from: from + 2, to, at: from + 2, currency });
+      }
+      return false;
+    });
   findAll(scan, BEHIND, ({ from, to, group }) => {
     const link = group(2)?.[0];
     if (link !== undefined && !isRange(scan, from, link)) return false;
