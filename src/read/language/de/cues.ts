@@ -41,13 +41,13 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'unit-of-money': 'euro',
   price: 'preis*',
   'is-enough':
-    'ist ok|ist okay|ist in ordnung|reicht|reichen|reicht mir|reichen mir|sind ok|sind okay|wären ok|wäre ok|wäre super|wären super|passt|passen|und weg|und es gehört|und alles gehört|genügen|genügt',
+    'ist ok|ist okay|ist in ordnung|reicht|reichen|reicht mir|reichen mir|sind ok|sind okay|wäre* ok|wäre* super|passt|passen|und weg|und es gehört|und alles gehört',
   singly: 'einzeln|einzelpreis|einzelpreise|getrennt|oder',
   together: '',
   'others-offer':
-    'fragt nicht ob|nicht fragen ob|frage ob|fragen ob|fragen wie|anfragen wie|nachrichten wie|angebote wie|angebote von|angebote unter|gebote unter|bietet mir|bieten mir|biete mir|mir wurden|wurde mir|wurden mir|geboten wurden|gehen auch|geht auch|würdest du|würden sie',
+    'frag* nicht ob|nicht fragen ob|frage ob|fragen ob|fragen wie|anfragen wie|nachrichten wie|angebote wie|angebote von|* unter|biete* mir|mir wurden|wurde* mir|geboten wurden|gehen auch|geht auch|würdest du|würden sie',
   'seen-elsewhere':
-    'habe gesehen|hab gesehen|gesehen habe|habe ich gesehen|sah ich|andere verlangen|andere wollen|andere nehmen|manche verlangen|manche wollen|alle verlangen|woanders|anderswo|werden gehandelt|gehandelt für|im netz|vergleichbare|ähnliche|baugleiche',
+    'hab* gesehen|gesehen habe|sah ich|andere *|manche *|alle verlangen|woanders|anderswo|gehandelt für|im netz|vergleichbare|ähnliche|baugleiche',
   asks: '*preis*|*verkauf*',
   'new-price': 'neuer preis*',
   lowered: 'reduziert*|gesenkt*|herabgesetzt*',
