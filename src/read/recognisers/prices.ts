@@ -3,7 +3,7 @@ import type { Price } from '../mention.ts';
 import type { Scan } from '../text/scan.ts';
 import { endPrices, goodsPrices, loweredPrices, stockPrices, unitPrices } from './bare-prices.ts';
 import { putNumber } from './found-price.ts';
-import { inlinePrices, linePrices } from './line-prices.ts';
+import { inlinePrices } from './inline-prices.ts';
 import { amountsForAll, listEnds, rowEnds } from './list-ends.ts';
 import { listedPrices } from './listed-prices.ts';
 import { settlePrices } from './settle-prices.ts';
@@ -26,13 +26,7 @@ export function readPrices(scan: Scan): Price[] {
   for (const at of unitPrices(scan)) putNumber(scan, found, 'price-per-piece', at);
   for (const at of stockPrices(scan, found)) putNumber(scan, found, 'price-per-piece', at);
   const lots = amountsForAll(scan, found);
-  for (const at of new Set([
-    ...linePrices(scan),
-    ...inlinePrices(scan),
-    ...listedPrices(scan, lots),
-    ...listEnds(scan, lots),
-    ...rowEnds(scan, lots),
-  ]))
+  for (const at of new Set([...inlinePrices(scan), ...listedPrices(scan, lots), ...listEnds(scan, lots), ...rowEnds(scan, lots)]))
     putNumber(scan, found, 'price-at-line-end', at);
   for (const at of goodsPrices(scan, found)) putNumber(scan, found, 'price-of-goods', at);
   readPriceOfAll(scan, found);
