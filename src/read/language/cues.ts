@@ -61,8 +61,6 @@ export type CueName =
   | 'price'
   /** "640 is fine". */
   | 'is-enough'
-  /** "Or separately: bench $60". */
-  | 'singly'
   /** "Bench $100, together $325". */
   | 'together'
   /** What others offer and the seller will not have: "stop asking if I'd take $100". */

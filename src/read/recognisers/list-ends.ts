@@ -5,7 +5,7 @@
  */
 import type { Kind } from '../../listing/reading.ts';
 import type { Price } from '../mention.ts';
-import { says, saysWithin } from '../text/says.ts';
+import { says } from '../text/says.ts';
 import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize } from './notation.ts';
 import { isForTheLot } from './price-roles.ts';
@@ -103,9 +103,6 @@ function endAt(scan: Scan, from: number, letters: string): End | null {
 /** Whether all that is signed with money is a word alone: "All USD", "prices in dollars". */
 export const hasSums = (scan: Scan): boolean => /\$[ni]|[ni]¤?\$|[ni]¢/.test(scan.plain);
 
-/** "Or separately:", "prices:" above or before. */
-const isHeaded = (scan: Scan, at: number): boolean => saysWithin(scan, at - 4, at, 'singly');
-
 /** Number tokens at the ends of lines that are prices. `lots` is what is asked for all. */
 export function listEnds(scan: Scan, lots: readonly number[]): number[] {
   const letters = lettersOf(scan);
@@ -146,7 +143,7 @@ export function listEnds(scan: Scan, lots: readonly number[]): number[] {
 /** "Platform 150 bumpers 240 collars 15", "bench 60 / dumbbells 70": words and numbers in turn. */
 const IN_TURN = /(?:a?[mCkz]{1,4}|[mC]{0,2}n[uhs]{1,2}[mk]{0,2})[-=:]?n(?=[,/c;.l()zkma]|$)/g;
 
-/** Number tokens of goods in a row that together cost about what is asked for all, or that are told singly beside it. */
+/** Number tokens of goods in a row that together cost about what is asked for all. */
 export function rowEnds(scan: Scan, lots: readonly number[]): number[] {
   if (lots.length === 0) return [];
   const letters = lettersOf(scan);
@@ -168,7 +165,6 @@ export function rowEnds(scan: Scan, lots: readonly number[]): number[] {
     const kinds = scan.tokens.slice(from, end).flatMap(({ term }) => term?.kind ?? []);
     const named = kinds.length > 0 || WEIGHT.test(letters.slice(from, end));
     if (!named || values.some((value) => value < LEAST)) return [];
-    const headed = isHeaded(scan, from + 1) && values.every((value) => value >= LEAST_LARGE && lots.some((lot) => value < lot));
-    return headed || addUp(values, lots) ? ends : [];
+    return addUp(values, lots) ? ends : [];
   });
 }

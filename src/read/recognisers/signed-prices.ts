@@ -9,8 +9,6 @@ const SIGNED = /(\$\.?:?)([ni])¤?(?:-\$?(n)(?![x\-uhfsk]))?(\$(?!n))?/dg;
 /** "$70 to $80", "between $70 and $80". */
 const SIGNED_TWICE = /\$(n)[zc]\$(n)(?![x\-uhfsk])/dg;
 const BEHIND = /([nid])¤?(?:([-zc])(n))?\.?-?¤?(\$)/dg;
-/** "Kettlebells, 35 and 53 pounds. 35 and 55 dollars". */
-const TWO_BEHIND = /(?<=[.,;:l?!])ncn(\$)/dg;
 /** "120,-" with no currency. */
 const NO_CENTS = /([ni])¤/dg;
 const CENTS = /([ni])(¢)/dg;
@@ -48,16 +46,6 @@ export function readSignedPrices(scan: Scan, found: Price[]): void {
     const end = high !== null && !sensible ? at : to;
     return putPrice(scan, found, 'price-sign-first', { from, to: end, at, highAt: sensible ? high : null, currency });
   });
-  if (/ncn\$/.test(scan.plain))
-    findAll(scan, TWO_BEHIND, ({ from, to }) => {
-      const [one, other] = [valueAt(scan, from) ?? 0, valueAt(scan, from + 2) ?? 0];
-      if (scan.plain[from + 1] === 'c' && one >= 10 && other >= 10 && one !== other) {
-        const currency = currencyOf(scan, to, to);
-        putPrice(scan, found, 'price-sign-behind', { from, to: from, at: from, currency });
-        return putPrice(scan, found, 'price-sign-behind', { from: from + 2, to, at: from + 2, currency });
-      }
-      return false;
-    });
   findAll(scan, BEHIND, ({ from, to, group }) => {
     const link = group(2)?.[0];
     if (link !== undefined && !isRange(scan, from, link)) return false;

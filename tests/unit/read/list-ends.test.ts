@@ -116,12 +116,6 @@ it.each<[string, ...string[]]>([
     'bumper-4 35 USD | price-at-line-end | 35',
   ],
   [
-    'Kettlebells 35 and 53 pounds. 35 and 55 dollars',
-    'lot 90 USD | worked-out | ',
-    'kettlebell-1 35 USD | price-sign-behind | 35',
-    'kettlebell-2 55 USD | price-sign-behind | 55 dollars',
-  ],
-  [
     'Fan 10\nBox fan 15\nAdjustable bench 80\nSquat rack 150\nRug 5x7 25\nAll prices USD',
     'lot 270 USD | worked-out | ',
     'bench-1 80 USD | price-at-line-end | 80',

@@ -42,7 +42,6 @@ export const CUES: Readonly<Record<CueName, string>> = {
   price: 'preis*',
   'is-enough':
     'ist ok|ist okay|ist in ordnung|reicht|reichen|reicht mir|reichen mir|sind ok|sind okay|wäre* ok|wäre* super|passt|passen|und weg|und es gehört|und alles gehört',
-  singly: 'einzeln|einzelpreis|einzelpreise|getrennt|oder',
   together: '',
   'others-offer':
     'frag* nicht ob|nicht fragen ob|frage ob|fragen ob|fragen wie|anfragen wie|nachrichten wie|angebote wie|angebote von|* unter|biete* mir|mir wurden|wurde* mir|geboten wurden|gehen auch|geht auch|würdest du|würden sie',

@@ -45,7 +45,6 @@ export const CUES: Readonly<Record<CueName, string>> = {
   price: 'price*',
   'is-enough':
     "is fine|is ok|is okay|is good|is fair|is plenty|is enough|will do|would do|will do it|does it|does the trick|works for me|is all i|is all we|and it's yours|and its yours|and you're done|and everything goes|and it goes|it's yours|its yours|is yours|would be *|would make",
-  singly: 'separate*|individual*|singly|seperate*|by itself|split|on their own|or',
   together: 'together|both together|taken together|combined',
   'others-offer':
     "ask* if|ask me if|asking me if|ask* whether|com* at me|offer* me|insult me|lowball* me|low ball me|hit me with|won't take|wont take|will not take|wouldn't take|not taking|not accepting|won't accept|not going to take|not gonna take|turned down|said no to|* offered|if you offer|who offer*|people offer*|don't offer|dont offer|do not offer|offers under|offers below|offers of|offers like|messages saying|will you take|would you take|will u take",
