@@ -39,6 +39,8 @@ export const DISGUISES: readonly Disguise[] = [
     put: (text) => text.toUpperCase(),
     except: {
       'hand4/flipper-bundle-terse.txt': CAPITALS,
+      'hand4/curl-bar-plus-dumbbell-handles.txt': 'DEFECT: "2 olympic dumbbell handles" are dumbbells in small letters alone',
+      'hand4/keller-raeumung-gusseisen.txt': '"ein paar" in capitals may be a pair',
       'long/neighbourhood-newsletter-notice.txt': CAPITALS,
       'long/phone-typed-dad-rambling.txt': CAPITALS,
       'long/hotel-maintenance-man-terse-inventory.txt': CAPITALS,

@@ -30,13 +30,11 @@ export function askedByWeight(sums: Sums): Asked | null {
   const same = lots.find((price) => price.amount === perWeight.amount);
   const others = lots.filter((price) => price !== same);
   const multiplied = weight === null ? null : round(perWeight.amount * inUnit(weight.pounds, basis));
-  const given = others.find((price) => multiplied !== null && Math.abs(price.amount - multiplied) <= 0.02 * multiplied);
+  const near = others.find((price) => multiplied !== null && Math.abs(price.amount - multiplied) <= 0.02 * multiplied);
   // "$1/lb ... So $550".
-  const bracket = others.find(
-    (price) =>
-      price.from >= 0 &&
-      ('(='.includes(scan.plain[price.from - 1] ?? '_') || (price.from > perWeight.to && says(scan, price.from - 1, 'so'))),
-  );
+  const said = others.find((price) => price.from > perWeight.to && says(scan, price.from - 1, 'so'));
+  const given = near ?? said;
+  const bracket = others.find(({ from }) => '(='.includes(scan.plain[from - 1] ?? '_'));
   const lot = given ?? bracket;
   const parts = lot === undefined ? ratedInPart(sums, perWeight) : null;
   if (parts) return parts;

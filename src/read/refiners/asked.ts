@@ -88,10 +88,9 @@ export const round = (amount: number): number => Math.round(amount * 100) / 100;
 /** "The cage - full power cage $300": one thing called twice. */
 const ofOneSort = (goods: readonly Draft[]): readonly Draft[] => {
   const [first] = goods;
-  const plain = goods.every(
-    (item) => item.kind === first?.kind && item.weight === null && item.total === null && (item.count?.value ?? 1) === 1,
-  );
-  return plain && !isPlate(first?.kind ?? 'other') && first?.kind !== 'other' ? goods.slice(0, 1) : goods;
+  const plain = goods.every((item) => item.kind === first?.kind && item.weight === null && (item.count?.value ?? 1) === 1);
+  const one = plain && first?.kind !== 'other' ? (goods.find(({ total }) => total !== null) ?? first) : undefined;
+  return one ? [one] : goods;
 };
 
 export function setOwnPrices(covers: readonly Cover[], loose: boolean): void {
