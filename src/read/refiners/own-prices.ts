@@ -4,7 +4,7 @@ import type { Price } from '../mention.ts';
 import { says } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
-import { isUnknownBeside } from './price-words.ts';
+import { isUnknownBeside, isUnknownGoods } from './price-words.ts';
 
 export interface Cover {
   readonly price: Price;
@@ -51,7 +51,14 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
       continue;
     }
     if (goods.length === 0) {
-      const adjacent = above && line - above.line <= 2;
+      // "Brown couch, reclines $100" in a list of all sorts is not the price of what is told above.
+      const strange =
+        prices.length > 2 &&
+        priced.some(
+          ({ price }) =>
+            price && isUnknownGoods(scan, price) && /z,z/.test(scan.plain.slice(Math.max(0, price.from - 8), price.from)),
+        );
+      const adjacent = above && line - above.line <= 2 && !strange;
       for (const { price } of priced)
         if (price) covers.push({ price, drafts: adjacent && priced.length === 1 ? (above?.drafts ?? []) : [] });
       above = null;
