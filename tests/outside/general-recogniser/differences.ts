@@ -186,6 +186,14 @@ export const DIFFERENCES: readonly Difference[] = [
     is: (_, { words, behind }) => /^half$/i.test(words) && /^ racks?\b/i.test(behind),
   },
   {
+    name: 'fraction in the plural',
+    sorts: ['number'],
+    right: 'reader',
+    why: '"2 1/2s" are plates of two and a half; the library takes the whole for the number and leaves the fraction.',
+    is: (_, { words, before, behind }) =>
+      /^\d$/.test(words) && (/^ \d\/\ds/.test(behind) || (/\d $/.test(before) && /^\/\ds/.test(behind))),
+  },
+  {
     name: 'fraction in words',
     sorts: ['number', 'money', 'weight'],
     right: 'library',

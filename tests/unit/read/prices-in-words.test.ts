@@ -148,4 +148,6 @@ it.each<[string, ...string[]]>([
     'rack-1 350 USD | price-sign-first | $350',
   ],
   ['Trap bar 90. Comes with 2 collars. Retails at 180.', 'none'],
+  ['4x20 kg comp bumpers. They were eleven hundred new. A$600', 'lot 600 AUD | price-sign-first | $600'],
+  ['Whole gym: rack, bench, 4x45 plates. fifteen hundred for all of it', 'lot 1500 USD | price-for-all | fifteen hundred'],
 ])('%s', (text, ...said) => expect(asked(text)).toEqual(said));
