@@ -38,6 +38,7 @@ import { readTables } from './recognisers/tables.ts';
 import { takeBack } from './recognisers/taken-back.ts';
 import { readTerms } from './recognisers/terms.ts';
 import { readTimes } from './recognisers/times.ts';
+import { readToldBehind } from './recognisers/told-behind.ts';
 import { readHeadedLists, readToldSingly } from './recognisers/told-singly.ts';
 import { readSubtotals, readTotals } from './recognisers/totals.ts';
 import { readWeighedLots } from './recognisers/weighed-lots.ts';
@@ -86,6 +87,7 @@ const QUANTITIES: readonly ((scan: Scan) => Quantity[])[] = [
   readEachOf,
   readBrackets,
   readPairs,
+  readToldBehind,
   readDashes,
   readPieces,
   readMarked,

@@ -117,6 +117,8 @@ export type CueName =
   | 'wants-label'
   /** "If you offer half, I'll not answer". */
   | 'if-you'
+  /** What has two sides that are told without a unit: "platform 8x8". */
+  | 'has-sides'
   /** "The bar is another 45". */
   | 'weighs'
   /** "A 45 has a chip": the verb within a condition. */

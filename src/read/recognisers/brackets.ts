@@ -12,15 +12,31 @@ const AFTER = new RegExp(
   'dg',
 );
 
+/** "2 reds (25 kg), 2 blues (20 kg)": pieces by the name of their colour, with the weight in brackets. */
+const CALLED = /([nd])([zm]{1,2})\((n[-]?[uh])\)/dg;
+
 export function readBrackets(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
   let last = -9;
+  findAll(scan, CALLED, ({ from, to, group }) => {
+    const count = valueAt(scan, from);
+    const [start, end] = group(3) ?? [to, to];
+    const weight = weightAt(scan, start, end);
+    const opens = from === 0 || scan.clause[from - 1] !== scan.clause[from] || /[,:;(c.l|•-]/.test(scan.plain[from - 1] ?? 'l');
+    const words = scan.tokens.slice(from + 1, start - 1);
+    const named = words.every(({ text, type, term }) => type === 'word' && (term !== null || text.length > 3));
+    if (!weight || !isCount(count) || count > 24 || !opens || !named || !isSize(weight.value, weight.unit)) return false;
+    found.push({ rule: 'called-by-colour', from, to, count, weight: weight.value, unit: weight.unit, noun: null });
+    return true;
+  });
   findAll(scan, AFTER, ({ from, to, group }) => {
     const [start, end] = group(1) ?? [from, from];
     const weight = weightAt(scan, start, end);
     // In "(2) 45 (4) 25" the count stands before; in "45 (2) 25 (4)" each match begins where the last one ended.
-    const before = scan.plain.slice(Math.max(0, from - 4), from);
-    if (/\)[-:e]?[mC]{0,2}$/.test(before) && from - last > 2) return false;
+    const before = scan.plain.slice(Math.max(0, from - 9), from);
+    // A bracket with a length in it counts nothing: "olympic (2 inch): 45 lb (2)".
+    if (/\)[-:e]?[mC]{0,2}$/.test(before) && !/\([^()]{0,3}[f"'][^()]?\)[-:e]?[mC]{0,2}$/.test(before) && from - last > 2)
+      return false;
     const at = group(3) ?? group(4);
     const number = at ? valueAt(scan, at[0]) : 2;
     const pairs = at !== null && findLetter(scan, at[1], to, 'p') !== null;

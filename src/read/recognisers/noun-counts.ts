@@ -4,7 +4,10 @@ import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount, MODIFIERS } from './notation.ts';
 import { countBefore } from './nouns.ts';
 
-const BEHIND = new RegExp(`(k)${MODIFIERS}[-:,|(]{0,2}(?:x(?![nd]u)|j:?)?([nd])(?:(j|x)?(?=[,.;l)|]|$)|([pt])(?!o|E))\\)?`, 'dg');
+const BEHIND = new RegExp(
+  `(k)${MODIFIERS}(?:,(?:_[_,.-]{0,3}|n-?[f"']))?[-:,|(]{0,2}(?:x(?![nd]u)|j:?)?([nd])(?:(j|x)?(?=[,.;l)|]|$)|([pt])(?!o|E))\\)?`,
+  'dg',
+);
 /** Kinds that are counted by their noun and not by their weight. */
 export const OWN: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar', 'rack', 'stands', 'bench', 'collars', 'storage', 'other'];
 
@@ -19,7 +22,7 @@ export function readNounCounts(scan: Scan): void {
     // "spring clips, 2 sets": collars come in pairs; sets of other goods hold nobody knows what.
     if (scan.plain[to] === 't' && kind !== 'collars') return false;
     // "bar 20" is the bar's weight.
-    if (kind === 'bar' && count >= 15) return false;
+    if (kind.endsWith('bar') && count >= 15) return false;
     // A bare number behind a comma may be the first of a list of plates.
     const separator = scan.plain.slice(from + 1, at);
     if (/,$/.test(separator) && group(4) === null && group(3) === null) return false;

@@ -228,6 +228,8 @@ export function countBefore(scan: Scan, at: number): { count: number | null; fro
       from = i;
       continue;
     }
+    // "Qty 8 - barbell".
+    if ('-:'.includes(letter) && /^j:?[nd]$/.test(scan.plain.slice(Math.max(0, i - 2), i).replace(/^[^j]/, ''))) continue;
     // "Two single stands" are two.
     if (scan.tokens[i]?.term?.sense === 'single' && 'nd'.includes(scan.letters[i - 1] ?? '_')) continue;
     if ('nd'.includes(letter) && scan.plain[i - 1] !== '$') {

@@ -24,8 +24,25 @@ export function isPronoun(scan: Scan, at: number): boolean {
   return opens && (scan.tokens[end]?.term?.sense === 'is' || /^[:mC%-]|^nf|^c[am]{0,2}C/.test(scan.plain.slice(end, end + 4)));
 }
 
+/** The sum over an inventory ("3 bars", then lines 1 to 3) for a weight on one of its lines that no noun stands before. */
+function sumOverLine(scan: Scan, from: number): number | null {
+  const [first] = scan.ordinals;
+  const own = scan.ordinals.findLast((at) => at < from);
+  if (first === undefined || own === undefined || scan.tokens[own]?.line !== scan.tokens[from]?.line || from - own > 12)
+    return null;
+  if (scan.plain.slice(own, from).includes('k')) return null;
+  for (let i = first - 1; i >= 0 && first - i < PRONOUN_REACH; i -= 1) {
+    const term = scan.tokens[i]?.term;
+    if (term?.code === 'k' && term.kind && TOLD_APART.includes(term.kind) && term.plural)
+      return countBefore(scan, i).count === scan.ordinals.length ? i : null;
+  }
+  return null;
+}
+
 /** The noun that a pronoun before a weight stands for: goods counted as two or three, told before it. */
 export function pronounOwner(scan: Scan, from: number): number | null {
+  const sum = scan.ordinals.length > 0 ? sumOverLine(scan, from) : null;
+  if (sum !== null) return sum;
   let at = from - 1;
   while (at >= 0 && from - at < 20 && scan.clause[at] === scan.clause[from] && !isPronoun(scan, at)) at -= 1;
   if (at < 0 || scan.clause[at] !== scan.clause[from] || !isPronoun(scan, at)) return null;

@@ -20,6 +20,10 @@ function isListed(scan: Scan, told: readonly Draft[], sum: Draft, noun: number, 
   return listed.length === pieces && listed.every(({ count }) => count === null || count.value === 1);
 }
 
+/** "3 bars: … 3 - tricep bar": one that is none of the common bars. */
+const isOddBar = (scan: Scan, item: Draft, sum: Draft): boolean =>
+  item.kind === 'other' && sum.kind === 'bar' && (scan.tokens[item.kindAt]?.text ?? '').endsWith(' bar');
+
 /** The drafts, with goods counted in one word made the pieces that pronouns tell of. */
 export function tellApart(scan: Scan, drafts: readonly Draft[]): Draft[] {
   let told = [...drafts];
@@ -33,14 +37,15 @@ export function tellApart(scan: Scan, drafts: readonly Draft[]): Draft[] {
       sum.ownPrice ||
       sum.count?.implied ||
       pieces < 2 ||
-      pieces > 3
+      pieces > (scan.ordinals.length === pieces ? 8 : 3)
     )
       continue;
     if (isListed(scan, told, sum, noun, pieces)) {
       told = told.filter((item) => item !== sum);
       continue;
     }
-    const pronouns: number[] = [];
+    const pronouns = scan.ordinals.filter((at) => at > noun);
+    if (pronouns.length !== pieces) pronouns.length = 0;
     for (let i = noun + 1; i < scan.tokens.length && i - noun < PRONOUN_REACH && pronouns.length < pieces; i += 1)
       if (isPronoun(scan, i)) pronouns.push(i);
     const [first] = pronouns;
@@ -55,7 +60,7 @@ export function tellApart(scan: Scan, drafts: readonly Draft[]): Draft[] {
       const named = told.some(
         (item) =>
           item.kind !== sum.kind &&
-          TOLD_APART.includes(item.kind) &&
+          (TOLD_APART.includes(item.kind) || isOddBar(scan, item, sum)) &&
           firstToken(item) > at &&
           firstToken(item) < Math.min(next, at + 8),
       );

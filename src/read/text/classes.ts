@@ -72,9 +72,11 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
 }
 
 /** A word that no dictionary knows, right between a weight and its goods, is what they are called: "45 lb Oakforge plates". */
-const NAMED = /(?<=[uhsqv])z{1,2}(?=k)|(?<=(?:^|[lc,.;:•(-])[nd])z(?=nu)/g;
+const NAMED = /(?<=[uhsqv])z{1,2}(?=k)|(?<=(?:^|[lc,.;:•(-])[nd])z(?=n[us])/g;
 
-const isUnknown = (token: Token | undefined): boolean => token?.type === 'word' && token.term === null && token.text.length > 3;
+/** Unknown, or a word of size too ("two little 1 1/4s"). */
+const isUnknown = (token: Token | undefined): boolean =>
+  token?.type === 'word' && token.text.length > 3 && (token.term === null || token.term.sense === 'faintly');
 
 /** The letters of all tokens: `letters[i]` is the class of `tokens[i]`. */
 export function classify(tokens: readonly Token[]): string {
@@ -83,7 +85,7 @@ export function classify(tokens: readonly Token[]): string {
     const token = tokens[i];
     if (token) letters += classOf(token, tokens[i - 1], tokens[i + 1]);
   }
-  if (!letters.includes('zk') && !letters.includes('znu')) return letters;
+  if (!letters.includes('zk') && !letters.includes('znu') && !letters.includes('zns')) return letters;
   return letters.replace(NAMED, (words, at: number) =>
     [...words].every((_, index) => isUnknown(tokens[at + index])) ? 'm'.repeat(words.length) : words,
   );

@@ -24,6 +24,8 @@ export interface Scan {
   joined: string | null;
   /** Pieces told behind a noun, by the noun's token. */
   readonly nounCounts: Map<number, number>;
+  /** Numbers of the lines of an inventory, which count nothing. */
+  readonly ordinals: number[];
   /** The senses of the dictionary that occur, so that what hangs on a rare one is not looked for in every ad. */
   readonly senses: ReadonlySet<string>;
   /** Number of the clause that each token stands in. */
@@ -89,6 +91,7 @@ export function scanText(text: string, language: Language, second: Language | nu
     letters: [...plain],
     joined: plain,
     nounCounts: new Map(),
+    ordinals: [],
     senses: sensesOf(tokens),
     clause: clausesOf(tokens, plain, text),
   };

@@ -6,7 +6,7 @@ import { goods } from './goods.ts';
 const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
   ['45s. Four of them.', '4 plate 45 lb | weight-alone-counted-later | 45s'],
   ['25 lb plates $20 each, 6 available', '6 plate 25 lb | weight-alone-counted-later | 25 lb plates'],
-  ['45 lb plates, I have 4', '4 plate 45 lb | weight-alone-counted-later | 45 lb plates'],
+  ['45 lb plates, I have 4', '4 plate 45 lb | weight-then-count | 45 lb plates, I have 4'],
   ['10 lb plates, two left', '2 plate 10 lb | weight-alone-counted-later | 10 lb plates'],
   ['olympic plates: 75lbs a piece, 2 of them', '2 plate 75 lb | weight-alone-counted-later | 75lbs + olympic plates'],
   ['10lb plates = $5 each, have 6', '6 plate 10 lb | weight-alone-counted-later | 10lb plates'],

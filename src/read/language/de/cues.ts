@@ -88,6 +88,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   handles: 'wechseln|wechselt|auflegen|aufstecken|ablegen|fallen|heben|stemmen|laden|beladen|wo',
   owns: 'besitzt|hat schon|schon hat|bereits hat',
   'wants-label': 'suche|gesucht|im tausch|im tausch gegen|dafür',
+  'has-sides':
+    '*plattform|*matte|*matten|spiegel*|teppich*|*profil|vierkantrohr*|stahlrohr*|rohr|rohre|platte aus holz|podest|tisch|tür|fenster|*boden|balken',
   weighs: 'wiegt|hat|ist|mit',
   'if-you': 'wer|wenn sie|wenn du|wenn jemand',
   has: 'hat*|ist*|sind*|haben*',

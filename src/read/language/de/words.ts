@@ -42,7 +42,7 @@ export const COUNTS: readonly Entry[] = spelt([
   ['zu je|mit je|von je|mit jeweils|zu jeweils|von jeweils|à je|je à|zu', { code: 'z', sense: 'weighs' }],
   ['inkl|inklusive|incl|inclusive|einschließlich|schon inklusive|bereits inkl', { code: 'c', sense: 'included' }],
   [
-    'habe|hab|ich habe|haben|gibt es|es gibt|es sind|sind es|vorhanden|vorhanden sind|es handelt sich um|handelt sich um',
+    'habe|hab|ich habe|habe ich|hab ich|haben|gibt es|es gibt|es sind|sind es|vorhanden|vorhanden sind|es handelt sich um|handelt sich um',
     { code: '%' },
   ],
   ['davon vorhanden|stück vorhanden|stück verfügbar|verfügbar|stück da|auf lager|übrig', { code: '&' }],

@@ -94,7 +94,9 @@ export const CUES: Readonly<Record<CueName, string>> = {
     'change|changing|load|loading|loads|unload|unloading|putting|drop|drops|dropping|lift|lifting|swap|swapping|slide|sliding|throw|throwing|lower|lowering|stack|stacking|lug|carry|carrying|slip|where',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
   'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
-  weighs: 'is|being|weighs|was|it is|weighing',
+  'has-sides':
+    '*platform|*mat|*mats|mirror*|*flooring|rug|rugs|carpet|tile*|panel*|plywood|tubing|tube|tubes|upright*|lumber|beam*|post|posts|table|trailer|tarp|poster*|sign|window*|floor|footprint|profile',
+  weighs: 'is|being|weighs|was|it is|weighing|which is|that is|it says|says',
   'if-you':
     "if you|if u|if someone|if somebody|if anyone|anyone who|whoever|people who|please do not|please don't|do not|don't|dont",
   has: 'has*|had*|is*|are*|have*',
