@@ -60,6 +60,7 @@ import { implySet, withNamedSet, withSetPlates } from './refiners/implied-sets.t
 import { settleLabels } from './refiners/labelled.ts';
 import { leaveMixed, takeLoneTotals } from './refiners/lone-totals.ts';
 import { markSold } from './refiners/mark-sold.ts';
+import { dropMentioned } from './refiners/mentioned.ts';
 import { mergeDrafts, spreadSold } from './refiners/merge-drafts.ts';
 import { splitOnes } from './refiners/one-of-them.ts';
 import { pageDoubts } from './refiners/page-doubts.ts';
@@ -139,7 +140,8 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const weighed = draftsOfQuantities(scan, quantities);
   const told = withSetPlates([...weighed, ...draftsOfNouns(scan, most(readNouns(scan)))], totals);
   told.sort((a, b) => firstToken(a) - firstToken(b));
-  const drafts = leaveMixed(scan, splitOnes(scan, tellApart(scan, settleLabels(scan, told)), prices), totals);
+  const named = dropMentioned(scan, tellApart(scan, settleLabels(scan, told)));
+  const drafts = leaveMixed(scan, splitOnes(scan, named, prices), totals);
   settleUnits(
     scan,
     drafts,
@@ -172,13 +174,13 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   const aboutThisTrade = isOfTrade(scan, quantities, totals, wanted);
   const live = wanted || !aboutThisTrade ? [] : merged.filter((item) => !item.sold);
   const sold = merged.filter((item) => item.sold);
-  const named = nameDrafts(live);
+  const called = nameDrafts(live);
   const money = currency ?? language.currency;
   return {
     text,
     language: language.code,
     asking: finishAsking(scan, wanted ? NOTHING : asked, prices, currency, new Set(live.map(({ kind }) => kind)).size > 1, shown),
-    items: named.map(({ id, item }) => finishItem(scan, id, item, money)),
+    items: called.map(({ id, item }) => finishItem(scan, id, item, money)),
     sold: nameDrafts(sold).map(({ id, item }) => finishItem(scan, id, item, money)),
     statedTotal: aboutThisTrade ? finishTotal(scan, totals, live, sold) : null,
     place: readPlace(text),
@@ -188,9 +190,9 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     terms: readTerms(scan),
     doubts: aboutThisTrade
       ? [
-          ...raiseDoubts(scan, named, asked, totals, money),
-          ...guessedDoubts(scan, named),
-          ...amendedDoubts(scan, named, sold, asked, money),
+          ...raiseDoubts(scan, called, asked, totals, money),
+          ...guessedDoubts(scan, called),
+          ...amendedDoubts(scan, called, sold, asked, money),
           ...(wanted
             ? []
             : [...perhapsPriced(scan, asked, left.likely, money), ...unexplained({ scan, asked, currency: money })]),

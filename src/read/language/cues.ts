@@ -113,6 +113,8 @@ export type CueName =
   /** What is done with goods that are only spoken of: "when you change the weights". */
   | 'handles'
   | 'owns'
+  /** "You don't get the rack". */
+  | 'gets'
   /** "Want: bumper plates" as a label. */
   | 'wants-label'
   /** "If you offer half, I'll not answer". */

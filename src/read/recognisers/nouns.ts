@@ -1,9 +1,10 @@
 /** Nouns of the trade: whether their goods are on offer or only spoken of, denied or left out, and the pieces told before them. */
 import type { Kind } from '../../listing/reading.ts';
-import { says } from '../text/says.ts';
+import { says, saysWithin } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import type { Token } from '../text/tokens.ts';
 import { isAskedFor } from './declined.ts';
+import { isInLeftOutList } from './left-out-lists.ts';
 import { isCount } from './notation.ts';
 import { isTradedFor } from './traded-for.ts';
 
@@ -75,6 +76,8 @@ const isThickness = (scan: Scan, at: number): boolean =>
 /** Whether the word before the noun makes it a place. */
 function isAbout(scan: Scan, at: number, fitted: boolean): boolean {
   const { text, term } = tokenBefore(scan, at) ?? {};
+  // "I'll throw in the bar."
+  if (text === 'in' && saysWithin(scan, at - 4, at, 'throws')) return false;
   return (fitted || text !== 'on') && (ABOUT.includes(text ?? '') || term?.sense === 'place') && !isRepriced(scan, at);
 }
 
@@ -90,6 +93,8 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     ? [...said].map((letter, i) => (isKindOf(scan, start + i) ? 'm' : letter)).join('')
     : said;
   if (isTradedFor(scan, at) || isTurnedTo(scan, at)) return true;
+  // What is kept is none of the goods, but tells of the trade all the same.
+  if (fitted && (isInLeftOutList(scan, at) || isNotGot(scan, at))) return true;
   // "Missing the collars", "es fehlen die Verschlüsse".
   if (says(scan, scan.plain[at - 1] === 'a' ? at - 2 : at - 1, 'missing')) return true;
   // "One star nut is missing."
@@ -103,8 +108,10 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   const after = end === -1 ? behind : behind.slice(0, end);
   // Asked for by their letters first: most nouns have none of them near, and every noun of the ad comes by here.
   if (near.includes('N') && /N[amoCz]{0,2}(?:k[zc,][amC]{0,2}){0,2}$/.test(near)) return true;
-  if (near.includes('Q') && /Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
-  if (/[XW]/.test(near) && /X[amCXBndfGS/"']{0,5}$|W[amCz]{0,3}$/.test(near)) return true;
+  // "Keeping the bar, bench $50": what has a price is sold.
+  const sold = /^[-:=]?[$]/.test(scan.plain.slice(at + 1, at + 3)) && near.includes(',');
+  if (near.includes('Q') && !sold && /Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
+  if (/[XW]/.test(near) && /X(?:[amCXBndfGS/"'-]|(?<=X)z(?=n)){0,6}$|W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", "takes 5 bars", "takes 2 inch plates", but "$50 takes the rack".
   const takes = near.includes('A') ? /(?<![$nM_])A(?:[mCndf"]|\/|(?<=m)z(?=m|$)){0,5}$/.exec(near) : null;
   if (takes && says(scan, start + takes.index, 'take')) return true;
@@ -163,6 +170,13 @@ function isTurnedTo(scan: Scan, at: number): boolean {
     if (!'amCkc'.includes(scan.plain[i] ?? '_')) return false;
   }
   return false;
+}
+
+/** "You don't get the rack it sits in". */
+function isNotGot(scan: Scan, at: number): boolean {
+  let verb = at - 1;
+  while (at - verb < 4 && 'amC'.includes(scan.plain[verb] ?? '_')) verb -= 1;
+  return says(scan, verb, 'gets') && scan.plain[verb - 1] === 'N' && scan.clause[verb - 1] === scan.clause[at];
 }
 
 /** Whether the rack of the same clause is for the bench press and the squat. */

@@ -1,6 +1,7 @@
 /** Makes drafts of the quantities and of the nouns that no quantity took. */
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Noun, Quantity, Total } from '../mention.ts';
+import { isInLeftOutList } from '../recognisers/left-out-lists.ts';
 import { countBefore, isAside } from '../recognisers/nouns.ts';
 import { pronounOwner } from '../recognisers/pronouns.ts';
 import { isTradedAway, isTradedFor } from '../recognisers/traded-for.ts';
@@ -40,7 +41,7 @@ function sides(scan: Scan, quantity: Quantity): number {
 /** Weights that are spoken of but not sold: "keeping the 45s", "no 45s". */
 function isKept(scan: Scan, quantity: Quantity): boolean {
   if (isTradedFor(scan, quantity.from) || isBesideNoPlates(scan, quantity) || isSought(scan, quantity.from)) return true;
-  if (isMissing(scan, quantity) || isCapacity(scan, quantity.from)) return true;
+  if (isMissing(scan, quantity) || isCapacity(scan, quantity.from) || isInLeftOutList(scan, quantity.from)) return true;
   const before = scan.plain.slice(Math.max(0, quantity.from - 4), quantity.from);
   return (
     scan.clause[quantity.from] === scan.clause[Math.max(0, quantity.from - 1)] &&

@@ -232,7 +232,10 @@ const wordOf = (scan: Scan, item: Draft): string => (scan.tokens[item.places[0]?
 /** "UPDATE: the bench is gone" holds for the bench wherever it is named; "the other 45s are sold" only for those. */
 export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
   for (const gone of drafts) {
-    if (!gone.sold || (gone.count !== null && !gone.count.implied)) continue;
+    if (!gone.sold) continue;
+    // "The two 10s got stolen" are those of which as many are told elsewhere.
+    const counted = gone.count !== null && !gone.count.implied;
+    if (counted && !(gone.weight && says(scan, firstToken(gone) - 1, 'the'))) continue;
     if (saysWithin(scan, firstToken(gone) - 3, firstToken(gone) + 1, 'others')) continue;
     // "The bar that came with it was junk, I threw it out": that one, and no other.
     if (gone.places.some(({ to }) => scan.tokens[to + 1]?.term?.sense === 'which')) continue;
@@ -243,6 +246,7 @@ export function spreadSold(scan: Scan, drafts: readonly Draft[]): void {
         !item.sold &&
         item.kind === gone.kind &&
         (any || item.weight?.value === gone.weight?.value) &&
+        (!counted || item.count?.value === gone.count?.value) &&
         !isOtherSort(scan, gone, item) &&
         // "Rowers SOLD" says nothing of the boxes, though both are goods of other kinds.
         (item.kind !== 'other' || wordOf(scan, item) === wordOf(scan, gone)),

@@ -88,10 +88,22 @@ export const CUES: Readonly<Record<CueName, string>> = {
   turns: 'spin|spins|spinning|turn|turns|turning|rotate|rotates|rotating|roll|rolls|go round|move|moves',
   sticks: 'stuck|sticks|sticky|stick|seized|frozen|jammed|gummed|binding|binds|locked',
   hardly: 'hardly|barely|scarcely|quit|stopped|no longer',
-  plural: "are|have|both|all|were|have been|are all|have all|had|aren't|haven't",
+  plural: "are|have|both|all|stay|were|have been|are all|have all|had|aren't|haven't",
   others: 'other|another|extra|more|second|last|some',
   handles:
     'change|changing|load|loading|loads|unload|unloading|putting|drop|drops|dropping|lift|lifting|swap|swapping|slide|sliding|throw|throwing|lower|lowering|stack|stacking|lug|carry|carrying|slip|where',
+  'beside-goods':
+    'across|thru|over|along|beneath|underneath|between|next to|near|past|towards|toward|alongside|atop|on top of|used on|used with|used only with|only used with',
+  ordinary: 'normal|typical|usual|regular|ordinary|average|any|every|wrong|width|height|bigger|taller|certain',
+  wrong: 'wrong',
+  zone: 'zone|zones|area|height|days|day|press numbers|work|workout|workouts|session|sessions|room|guy|guys',
+  slides:
+    'slide|slides|slid|sliding|slip|slips|go on|goes on|fit on|fits on|will not go|will not fit|load|loads|rattle|clank|stay on|hang on',
+  uses: 'used|use|using|loaded|dropped',
+  throws: 'throw|throws|throwing|thrown|threw',
+  offers:
+    "there's|theres|there is|here's|heres|selling|sell|trade|trading|n|in|is|it's|its|it|also|too|need|needs|left|offering|listing|got|including|incl|includes|included|adding|add|add in|add on|throw|throwing|comes|original|has|as|found|left behind|behind|for sale|plus|and|or|then|only|just|even|finally",
+  gets: 'get|receive|come with',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
   'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
   'has-sides':

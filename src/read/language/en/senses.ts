@@ -121,7 +121,7 @@ export const RELATIONS: readonly Entry[] = [
   ],
   ['trades for|swap for|swaps for', { code: 'Q', sense: 'trade-for' }],
   [
-    'sold|gone|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|spoken for|no longer available|are gone|is gone|already gone|went to the scrapper|went to the dump|went to scrap|was scrapped|got scrapped|threw it out|threw them out|sold out|been claimed|is claimed|are claimed|has been claimed|have been claimed|has been picked up|have been picked up|got claimed|got sold|got picked up|was claimed|were claimed|was sold|were sold|found a home|found a new home|someone took|somebody took|someone bought|somebody bought|someone grabbed|somebody grabbed',
+    'sold|gone|got stolen|was stolen|were stolen|went missing|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|spoken for|no longer available|are gone|is gone|already gone|went to the scrapper|went to the dump|went to scrap|was scrapped|got scrapped|threw it out|threw them out|sold out|been claimed|is claimed|are claimed|has been claimed|have been claimed|has been picked up|have been picked up|got claimed|got sold|got picked up|was claimed|were claimed|was sold|were sold|found a home|found a new home|someone took|somebody took|someone bought|somebody bought|someone grabbed|somebody grabbed',
     { code: 'Y' },
   ],
   [

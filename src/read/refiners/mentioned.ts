@@ -1,0 +1,75 @@
+/**
+ * Goods that a sentence only speaks of: "took his bar and his bumpers with him", "room for the bar", "dropped it across a bench", "plates don't
+ * slide on that side". They are none of those on offer where the ad names no such goods otherwise.
+ */
+import type { Kind } from '../../listing/reading.ts';
+import { says, saysWithin } from '../text/says.ts';
+import type { Scan } from '../text/scan.ts';
+import type { Draft } from './draft.ts';
+
+const SPOKEN_OF: readonly Kind[] = ['bar', 'curl-bar', 'rack', 'bench', 'stands', 'collars', 'plate', 'bumper', 'dumbbell'];
+/** Kinds that others slide on or fit. */
+const SLID: readonly Kind[] = ['plate', 'bumper', 'collars'];
+const REACH = 8;
+
+/** Drafts without those. */
+export function dropMentioned(scan: Scan, drafts: readonly Draft[]): Draft[] {
+  const spoken = new Set<Draft>();
+  for (const item of drafts)
+    if (isVague(item) && item.places.every(({ from, to }) => isSpokenOf(scan, from, to, item.kind))) spoken.add(item);
+  if (spoken.size === 0) return [...drafts];
+  const told = drafts.filter((item) => !spoken.has(item) && !item.sold);
+  // "The bar is 45 lb" elsewhere: the sentence adds to what is known of it.
+  return told.length === 0
+    ? [...drafts]
+    : drafts.filter((item) => !spoken.has(item) || told.some(({ kind }) => kind === item.kind));
+}
+
+const isVague = (item: Draft): boolean =>
+  SPOKEN_OF.includes(item.kind) &&
+  item.weight === null &&
+  item.total === null &&
+  item.label === undefined &&
+  (item.count === null || item.count.implied === true || item.count.value === 1) &&
+  item.places.every(({ rule }) => rule === 'noun');
+
+/** Whether a price, or what may be one, stands right behind. */
+const isPriced = (scan: Scan, at: number): boolean =>
+  /^[-:=,(]?(?:[$A]|n(?![fuhs'"])|[ZR])/.test(scan.plain.slice(at + 1, at + 4)) || scan.letters[at + 1] === 'M';
+
+function isSpokenOf(scan: Scan, from: number, noun: number, kind: Kind): boolean {
+  if (isPriced(scan, noun)) return false;
+  const within = (at: number): boolean => at >= 0 && scan.clause[at] === scan.clause[noun];
+  if (within(noun + 1) && says(scan, noun + 1, 'zone')) return true;
+  if (SLID.includes(kind) && isSlid(scan, noun)) return true;
+  let at = from - 1;
+  let named = false;
+  while (within(at) && from - at < REACH && ('amCGf"'.includes(scan.plain[at] ?? '_') || says(scan, at, 'ordinary'))) {
+    if (scan.plain[at] === 'a') named = true;
+    if (says(scan, at, 'wrong')) return true;
+    at -= 1;
+  }
+  if (!within(at)) return false;
+  if (says(scan, at, 'beside-goods') || (named && scan.plain[at] === 'X')) return true;
+  if (SLID.includes(kind) && saysWithin(scan, at - 3, at, 'uses')) return true;
+  // "Took his bar and his bumpers."
+  if (scan.plain[at] === 'c' && scan.plain[at - 1] === 'k' && within(at - 1)) {
+    const other = scan.tokens[at - 1]?.term?.kind ?? 'other';
+    return named && isSpokenOf(scan, at - 1, at - 1, other);
+  }
+  // "I'm selling off the bar", "dazu gebe ich die Stange".
+  if (!named || says(scan, at, 'offers') || (within(at - 1) && says(scan, at - 1, 'offers'))) return false;
+  const { type, term } = scan.tokens[at] ?? {};
+  // "No room for the bar", but "75 for the bar".
+  if (scan.plain[at] === 'w') return within(at - 1) && !/[n$M)]/.test(scan.plain[at - 1] ?? '$') && scan.letters[at - 1] !== '_';
+  return scan.plain[at] === 'z' && type === 'word' && term?.kind === undefined;
+}
+
+/** "Olympic plates slide right on", "so plates don't go on". */
+function isSlid(scan: Scan, noun: number): boolean {
+  for (let at = noun + 1; at < noun + 4 && scan.clause[at] === scan.clause[noun]; at += 1) {
+    if (says(scan, at, 'slides')) return true;
+    if (!'Nz'.includes(scan.plain[at] ?? '_')) return false;
+  }
+  return false;
+}
