@@ -67,7 +67,7 @@ import { pageDoubts } from './refiners/page-doubts.ts';
 import { pagePrices, scanPagePrice, settleCurrency } from './refiners/page-prices.ts';
 import { perhapsPriced, unexplained } from './refiners/price-doubts.ts';
 import { raiseDoubts } from './refiners/raise-doubts.ts';
-import { recallGoods } from './refiners/recall.ts';
+import { recallByWeight, recallGoods } from './refiners/recall.ts';
 import { renewPrices } from './refiners/renewed-prices.ts';
 import { settleBareBars } from './refiners/same-bar.ts';
 import { settleOrder } from './refiners/settle-order.ts';
@@ -142,6 +142,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
   told.sort((a, b) => firstToken(a) - firstToken(b));
   const named = dropMentioned(scan, tellApart(scan, settleLabels(scan, told)));
   const drafts = leaveMixed(scan, splitOnes(scan, named, prices), totals);
+  recallByWeight(scan, drafts);
   settleUnits(
     scan,
     drafts,

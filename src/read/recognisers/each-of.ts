@@ -21,6 +21,8 @@ const PAIRS_BEHIND = new RegExp(
 );
 /** "10, 15, 25 and 45 pairs". */
 const PAIRS_LIST = new RegExp(`((?:n${UNIT}?|v)(?:${BETWEEN}(?:n${UNIT}?|v)){2,14})${MODIFIERS}(p)(?![oE])`, 'dg');
+/** "45s and 35s pairs". */
+const PLURAL_PAIRS = new RegExp(`((?:ns|v)(?:${BETWEEN}(?:ns|v)){1,14})${MODIFIERS}(p)(?![oE])`, 'dg');
 /** "10 15 25 35 45 pairs", "pairs of 45 35 25": sizes in order, three at least, with nothing between. */
 const SPACED = '(n(?:-?[uh])?(?:n(?:-?[uh])?){2,14})';
 const SPACED_BEHIND = new RegExp(
@@ -106,6 +108,10 @@ export function readEachOf(scan: Scan): Quantity[] {
     const members = list === null ? [] : membersOf(scan, list[0], list[1]);
     const sizes = members.every(({ value }) => isPlateSize(value)) || isInOrder(members);
     return plural && sizes && take('list-pairs', list, 2, null);
+  });
+  findAll(scan, PLURAL_PAIRS, (match) => {
+    const plural = scan.tokens[match.group(2)?.[0] ?? match.to]?.term?.plural === true;
+    return plural && scan.plain[match.from - 1] !== 'p' && take('list-pairs', match.group(1), 2, null);
   });
   const inOrder = (list: readonly [number, number] | null): boolean =>
     list !== null && isInOrder(membersOf(scan, list[0], list[1]));

@@ -38,7 +38,7 @@ function isSumOfBars(scan: Scan, at: number): boolean {
 
 /** "Dumbbell set 5 lb to 50 lb with rack": the rack of the dumbbells that the same clause names, and of nothing else. */
 function isOfDumbbells(scan: Scan, at: number): boolean {
-  if (scan.tokens[at]?.text !== 'rack' || !/c[am]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at))) return false;
+  if (scan.tokens[at]?.text !== 'rack' || !/c\/?[am]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 4), at))) return false;
   let named = false;
   for (let i = at - 1; i >= 0 && at - i < 30 && scan.clause[i] === scan.clause[at]; i -= 1) {
     const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
@@ -73,11 +73,15 @@ function isNamedBefore(scan: Scan, at: number): boolean {
   let named = false;
   for (let i = 0; i < at; i += 1) {
     const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
-    if (kind === 'rack') return false;
-    if (kind === 'storage' && scan.tokens[i]?.text.endsWith(scan.tokens[at]?.text ?? ' ')) named = true;
+    if (kind === 'rack' && !isOfDumbbells(scan, i)) return false;
+    if ((kind === 'storage' || kind === 'rack') && scan.tokens[i]?.text.endsWith(scan.tokens[at]?.text ?? ' ')) named = true;
   }
   return named;
 }
+
+/** "Kniebeugenständer (Half Rack)": the brackets say what it is. */
+const isAlsoRack = (scan: Scan, at: number): boolean =>
+  scan.plain[at + 1] === '(' && scan.tokens[at + 2]?.term?.kind === 'rack' && scan.plain[at + 3] === ')';
 
 /** "Two bars, each with a pair of collars": how many there are of what each has its own. */
 function eachOfBars(scan: Scan, from: number): number {
@@ -112,11 +116,12 @@ export function readNouns(scan: Scan): Noun[] {
     // "Hanteln" with no count beside other goods is the trade's word for all of them.
     if (token.term?.sense === 'loosely' && count === null && kinds.size > 1) return;
     if (kind === 'rack' && isNamedBefore(scan, at)) return;
+    if (kind === 'stands' && isAlsoRack(scan, at)) return;
     // "The curl bar": its first words are one term.
     const part = kind === 'bar' ? scan.tokens[at - 1]?.term?.part : undefined;
     const named = part?.endsWith('-bar') ? part : kind;
     const pulled = kind === 'bar' && isOfCable(scan, at);
-    const times = kind === 'collars' ? eachOfBars(scan, from) : 1;
+    const times = kind === 'collars' && !scan.nounCounts.has(at) ? eachOfBars(scan, from) : 1;
     found.push({
       rule: 'noun',
       from,

@@ -1,4 +1,5 @@
 /** A count that comes later: "45s. Four of them.", "25 lb plates $20 each, 6 available": it belongs to the last weight that has none. */
+import { isPlate } from '../../listing/reading.ts';
 import type { Quantity } from '../mention.ts';
 import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isCount } from './notation.ts';
@@ -86,6 +87,10 @@ export function readLaterCounts(scan: Scan, quantities: readonly Quantity[]): Qu
       scan.nounCounts.set(noun, count);
       return true;
     }
+    // "35 lb kettlebell, 40": of one piece by its name a bare number behind a comma is what it costs.
+    const piece = last?.noun === null || last?.noun === undefined ? undefined : scan.tokens[last.noun]?.term;
+    if (group(9) && piece && piece.plural !== true && piece.kind && !isPlate(piece.kind) && scan.plain[from - 1] === ',')
+      return false;
     if (!last || !isCount(count) || (last.count !== null && !last.countImplied && !morePairs)) return false;
     counted[at] = { ...last, count, countImplied: false, rule: `${last.rule}-counted-later` };
     return true;

@@ -3,12 +3,15 @@
  * "round plates with 45 on them".
  */
 import type { Quantity } from '../mention.ts';
+import { says } from '../text/says.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
-import { isCount, isPlateSize } from './notation.ts';
+import { findLetter, isCount, isPlateSize } from './notation.ts';
 
 const COUNTED = /([nd])o?[mCz]{0,3}(k?)(?:,?e)?o(n)(?![uhqsxf])/dg;
 const UNCOUNTED = /([kz])o(n(?:(?:,c?|c|\/)n){0,5})(?![uhqsxf])/dg;
 const ON_THEM = /(k)c(n(?:(?:,c?|c|\/)n){0,5})(?=zz)/dg;
+/** "Four of the big ones, they say 45 on them", "two of them, stamped 25". */
+const SAYING = /([nd])o?[mC]{0,3}[zk],?[zc]?[zyo]U?(n)(?![uhqsxfJ$])/dg;
 /** Words that stand for goods named before. */
 const STAND_INS = /^(?:ones|them|some|others)$/;
 
@@ -22,6 +25,14 @@ export function readMarked(scan: Scan): Quantity[] {
     if (!isMark(scan, to - 1) || !isCount(count) || weight === null || !isPlateSize(weight)) return false;
     const noun = group(2)?.[0] ?? null;
     found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun });
+    return true;
+  });
+  findAll(scan, SAYING, ({ from, to }) => {
+    const count = valueAt(scan, from);
+    const weight = valueAt(scan, to);
+    const said = [to - 1, to - 2].some((at) => says(scan, at, 'is-marked'));
+    if (!said || !isCount(count) || weight === null || !isPlateSize(weight)) return false;
+    found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun: findLetter(scan, from, to, 'k') });
     return true;
   });
   const uncounted = (noun: number | null, list: readonly [number, number] | null): boolean => {

@@ -3,7 +3,7 @@ import type { MassUnit } from '../../units/mass.ts';
 import { type Scan, unitBetween, valueAt } from '../text/scan.ts';
 
 /** A unit behind a number: "45 lb", "45-lb", "45#", "45 lb's", "45 pounder", "45s". */
-export const UNIT = '(?:[-.]?[uh]q?s?|-?q|s)';
+export const UNIT = '(?:[-.U]?[uh]q?s?|-?q|s)';
 /** A weight: a number with or without a unit, or a word such as "tens". */
 export const WEIGHT = `(?:n${UNIT}?|v|i${UNIT}?|d${UNIT})`;
 /** A weight that shows it is one: by unit or plural. */

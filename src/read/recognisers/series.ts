@@ -12,6 +12,8 @@ const RANGE_PIECES = new RegExp(
   `(?:(k)t?[:,(]?)?(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)t?(?:[-:,(]{0,2}(?:([nd])x?|a)?(p)(?![oEuhqs]))?`,
   'dg',
 );
+/** "A full run in fives, pair of each, 5 thru 50". */
+const STEP_FIRST = new RegExp(`(n${UNIT}|v)z?,?(?:[da]?(p)[eE],?)?z?(n)${UNIT}?([-z])(n)${UNIT}?(?:,?[da]?(p)[eE])?`, 'dg');
 const MOST_MEMBERS = 30;
 
 /** Whether the token between two numbers makes a range of them. */
@@ -42,6 +44,22 @@ export function readSeries(scan: Scan): Quantity[] {
       const noun = group(4) ? findLetter(scan, from, to, 'k') : null;
       found.push({ rule: 'series', from, to, count, weight, unit, noun, list: from });
     }
+    return true;
+  });
+  findAll(scan, STEP_FIRST, ({ from, to, group }) => {
+    const step = valueAt(scan, from);
+    const low = valueAt(scan, group(3)?.[0] ?? from);
+    const high = valueAt(scan, group(5)?.[0] ?? to);
+    const link = group(4)?.[0] ?? from;
+    const range = isTo(scan, link) || /^(?:to|thru|through)$/.test(scan.tokens[link]?.text ?? '');
+    if (step === null || low === null || high === null || step <= 0 || !range || scan.plain[from - 1] !== 'z') return false;
+    const members = Math.round((high - low) / step) + 1;
+    if (members < 3 || members > MOST_MEMBERS || Math.abs(low + (members - 1) * step - high) > 0.01) return false;
+    const unit = unitBetween(scan, from, to);
+    if (!isSize(high, unit)) return false;
+    const count = group(2) || group(6) ? 2 : null;
+    for (let i = 0; i < members; i += 1)
+      found.push({ rule: 'series', from, to, count, weight: low + i * step, unit, noun: null, list: from });
     return true;
   });
   findAll(scan, RANGE_PIECES, ({ from, to, group }) => {

@@ -12,6 +12,8 @@ const NOUN_BETWEEN = new RegExp(
   `(${COUNT})(?:[ej]\\.?)?${MODIFIERS}(k)(?:o|@|x|z?e|z|c)?[-:(,]?[Uy]?(n${UNIT}?|i${UNIT}|v)(?![xf$"'-]|\\([jx]?[nd]|${MODIFIERS}k)`,
   'dg',
 );
+/** "6 pcs 11 lb, 2 pcs 8.8": the unit is that of the pieces before. */
+const PIECES_BARE = /([nd])j(n)(?=[,.;l)c]|$|m{0,3}k)/dg;
 /** "2 ea 10, 2 ea 15". */
 const EACH_BARE = /([nd])e(n)(?=[,.;l)c(]|$)/dg;
 /** A bare pair of numbers behind a quantity that was sure: "eight 25s, two 35s, one 45". */
@@ -87,6 +89,14 @@ export function readSideBySide(scan: Scan): Quantity[] {
     if (!apart) return true;
     for (let i = from; i <= end; i += 1) blank(scan, i);
     return 'claimed';
+  });
+  findAll(scan, PIECES_BARE, ({ from, to, group }) => {
+    const count = valueAt(scan, from);
+    const weight = valueAt(scan, group(2)?.[0] ?? to);
+    const last = found.findLast((one) => one.to < from && one.unit !== null && scan.clause[one.to] === scan.clause[from]);
+    if (!last || !isCount(count) || weight === null || !isSize(weight, last.unit)) return false;
+    found.push({ rule: 'count-weight', from, to, count, weight, unit: last.unit, noun: null });
+    return true;
   });
   findAll(scan, EACH_BARE, ({ from, to }) => {
     const count = valueAt(scan, from);

@@ -6,7 +6,7 @@ import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 import { OWN } from './noun-counts.ts';
 
 const BAR_WEIGHT = new RegExp(
-  `(k)(?:_{1,3}[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zPo]{0,1}U?)(n[-]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
+  `(k)(?:_{1,3}[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zPo]{0,1}U?)(n[-U]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
   'dg',
 );
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');

@@ -1,9 +1,12 @@
 /** One count for a list of sizes, each a piece or a pair: "Two left: 35 lb and 53 lb", "3 kettlebells: 16, 20 and 24 kg", "two pairs: 45s and 25s". */
 import type { Quantity } from '../mention.ts';
+import { says } from '../text/says.ts';
 import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { isSize } from './notation.ts';
 
 const HEADED = /([nd])(p?)[mkC]{0,3}&?k?[mC]?[:-]/dg;
+/** "Pair prices: 15s $25, 25s $40". */
+const PAIR_PRICES = /p(z)[-:]/dg;
 /** "6 kettlebells: 8, 12, 16, 20, 24 and 28 kg", "2 pairs of dumbbells: 20 lb and 30 lb". */
 const LISTED = /([nd])([pJ]?)o?[mC]{0,3}(k)[mC]?[:,(]((?:d?nu?s?,?[,c/]){1,11}d?nu?s?)(?![x-]?[nd]|[fJ]|(?<![uhs])[$])/dg;
 const LIST = /^[,.;c&zam()-]*$/;
@@ -22,6 +25,14 @@ export function readToldSingly(scan: Scan, quantities: readonly Quantity[]): Qua
     const pieces = group(2) ? 2 : 1;
     told = told.map((one) => (open.includes(one) ? { ...one, count: pieces, rule: `${one.rule}-told-singly` } : one));
     return true;
+  });
+  findAll(scan, PAIR_PRICES, ({ from, to, group }) => {
+    if (!says(scan, group(1)?.[0] ?? from, 'price')) return false;
+    const open = told.filter(
+      (one) => one.from > to && scan.clause[one.from] === scan.clause[from] && one.count === null && one.weight !== null,
+    );
+    told = told.map((one) => (open.includes(one) ? { ...one, count: 2, rule: `${one.rule}-told-singly` } : one));
+    return false;
   });
   return told;
 }

@@ -39,8 +39,8 @@ const HEADING = 7;
 const HANDLE_PLATE = { lb: 12.5, kg: 5 } as const;
 
 /** "Dumbbell set: 2 handles, 4 x 2.5 kg, 4 x 1.25 kg": plates for the handles, where several of a size are told after them. */
-function isForHandles(scan: Scan, { from, count, weight, unit }: Quantity): boolean {
-  if (weight === null || count === null || count < 3 || weight > HANDLE_PLATE[unit ?? 'lb']) return false;
+function isForHandles(scan: Scan, { from, count, weight, unit }: Quantity, least = 3): boolean {
+  if (weight === null || count === null || count < least || weight > HANDLE_PLATE[unit ?? 'lb']) return false;
   for (let i = from - 1; i >= 0 && from - i < 30 && scan.clause[i] === scan.clause[from]; i -= 1)
     if (scan.tokens[i]?.term?.sense === 'handle') return true;
   return false;
@@ -274,7 +274,11 @@ export function assignKinds(scan: Scan, quantities: readonly Quantity[]): Assign
       return { kind: 'plate', at: quantity.from, assumed: true };
     if (found === null) return { kind: dominant, at: quantity.from, assumed: dominant === 'plate' };
     const named = specific(kindAt(scan, found) ?? dominant, scan, found, dominant);
-    const kind = named === 'dumbbell' && isForHandles(scan, quantity) ? 'plate' : named;
+    // "Four 5s, four 2.5s, and two 10s": one of a list of them.
+    const listed = (other: Quantity): boolean =>
+      other !== quantity && scan.clause[other.from] === scan.clause[quantity.from] && isForHandles(scan, other);
+    const handled = named === 'dumbbell' && isForHandles(scan, quantity, quantities.some(listed) ? 2 : 3);
+    const kind = handled ? 'plate' : named;
     return { kind, at: found, assumed: false };
   });
 }

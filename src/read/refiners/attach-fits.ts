@@ -1,7 +1,7 @@
 /** Attaches words of fit to the drafts they speak of: "Olympic", "standard" and the like, and what a measured bore says of the sleeve. */
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import { isAside } from '../recognisers/nouns.ts';
-import { says } from '../text/says.ts';
+import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { isBar, toldApartBy } from './attach-facts.ts';
 import { type Draft, firstToken } from './draft.ts';
@@ -66,7 +66,7 @@ function barThatTakes(scan: Scan, drafts: readonly Draft[], at: number): Draft[]
     return [];
   if (drafts.some((item) => isPlate(item.kind) && item.weight !== null)) return [];
   const bars = drafts.filter((item) => isBar(item.kind) && firstToken(item) < at);
-  return bars.slice(-1);
+  return saysWithin(scan, at - 4, at, 'all') ? bars : bars.slice(-1);
 }
 
 /** "Bar: 45 lb, olympic" as a line of a list, "curl bar (olympic sleeves)": the bar before the word, with no plates between. */

@@ -16,7 +16,11 @@ const REACH = 8;
 export function dropMentioned(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const spoken = new Set<Draft>();
   for (const item of drafts)
-    if (isVague(item) && item.places.every(({ from, to }) => isSpokenOf(scan, from, to, item.kind))) spoken.add(item);
+    if (
+      isVague(item) &&
+      (isPartOf(scan, item, drafts) || item.places.every(({ from, to }) => isSpokenOf(scan, from, to, item.kind)))
+    )
+      spoken.add(item);
   if (spoken.size === 0) return [...drafts];
   const told = drafts.filter((item) => !spoken.has(item) && !item.sold);
   // "The bar is 45 lb" elsewhere: the sentence adds to what is known of it.
@@ -32,6 +36,45 @@ const isVague = (item: Draft): boolean =>
   item.label === undefined &&
   (item.count === null || item.count.implied === true || item.count.value === 1) &&
   item.places.every(({ rule }) => rule === 'noun');
+
+/** The word right before, over articles, adjectives and "with". */
+function withBefore(scan: Scan, from: number): number | null {
+  let at = from - 1;
+  let joined = false;
+  while (from - at < 6 && scan.clause[at] === scan.clause[from] && 'amC/cz'.includes(scan.plain[at] ?? '_')) {
+    if (says(scan, at, 'with')) joined = true;
+    else if (scan.plain[at] === 'z' && scan.tokens[at]?.term?.sense === 'handle') break;
+    else if (scan.plain[at] === 'z' && joined) break;
+    at -= 1;
+  }
+  return joined && scan.clause[at] === scan.clause[from] ? at : null;
+}
+
+/** "Two short handles with the star nuts", "weight bench w/ rack attached": a part of the goods before it. "Adjustable dumbbells: 2 handles, 16 discs" are those. */
+function isPartOf(scan: Scan, item: Draft, drafts: readonly Draft[]): boolean {
+  const [place] = item.places;
+  if (!place) return false;
+  const isHandle = (at: number): boolean => scan.tokens[at]?.term?.sense === 'handle';
+  if (item.kind === 'dumbbell')
+    return (
+      item.count === null &&
+      scan.senses.has('handle') &&
+      drafts.some(({ kind, weight }) => kind === 'plate' && weight !== null) &&
+      handlesCounted(scan)
+    );
+  const before = withBefore(scan, place.from);
+  if (before === null) return false;
+  // "The" star nuts are those of the handles; "w/ star collars" may be told as goods.
+  if (item.kind === 'collars')
+    return item.count?.implied === true && isHandle(before) && scan.plain.slice(before, place.from + 1).includes('a');
+  return item.kind === 'rack' && scan.tokens[before]?.term?.kind === 'bench' && says(scan, place.to + 1, 'attached');
+}
+
+/** "2 chrome handles". */
+const handlesCounted = (scan: Scan): boolean =>
+  scan.tokens.some(
+    (token, at) => token.term?.sense === 'handle' && /[nd][mz]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at)),
+  );
 
 /** Whether a price, or what may be one, stands right behind. */
 const isPriced = (scan: Scan, at: number): boolean =>
@@ -58,7 +101,7 @@ function isSpokenOf(scan: Scan, from: number, noun: number, kind: Kind): boolean
     return named && isSpokenOf(scan, at - 1, at - 1, other);
   }
   // "I'm selling off the bar", "dazu gebe ich die Stange".
-  if (!named || says(scan, at, 'offers') || (within(at - 1) && says(scan, at - 1, 'offers'))) return false;
+  if (!named || says(scan, at, 'offers') || (within(at - 1) && says(scan, at - 1, 'sells'))) return false;
   const { type, term } = scan.tokens[at] ?? {};
   // "No room for the bar", but "75 for the bar".
   if (scan.plain[at] === 'w') return within(at - 1) && !/[n$M)]/.test(scan.plain[at - 1] ?? '$') && scan.letters[at - 1] !== '_';

@@ -1,6 +1,7 @@
 /** Joins drafts that speak of the same goods (a title repeated in the body), and adds up those that are several lots of one size. */
 import { OF_ONE_PIECE } from '../../listing/reading.ts';
 import { inPounds } from '../../units/mass.ts';
+import { isPlateSize } from '../recognisers/notation.ts';
 import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { isOfPiece } from './condition-scopes.ts';
@@ -35,6 +36,9 @@ function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
   if (!'dna'.includes(scan.plain[at] ?? '_') || scan.clause[at] === scan.clause[firstToken(into)]) return false;
   if (isSaidToHave(scan, end) || isSaidToHave(scan, end + 1)) return true;
   const behind = scan.plain.slice(end + 1, end + 10);
+  // "One bench like new, the other has a cracked leg."
+  for (let i = end + 1; told === 1 && i < end + 16 && scan.clause[i] === scan.clause[at]; i += 1)
+    if (scan.tokens[i]?.term?.sense === 'ordinal') return true;
   // Of several it must be said by a verb: "two of 10 are cracked", but "two 10s, bent" may be two more.
   if (told > 1) return /^\)?z[^l.;,]{0,4}C/.test(behind) && scan.tokens[end + (behind[0] === ')' ? 2 : 1)]?.term?.sense === 'is';
   return /^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(behind) || scan.tokens[end + 1]?.term?.sense === 'which';
@@ -102,6 +106,7 @@ function lengthsDiffer(a: Draft, b: Draft): boolean {
 
 /** Two bars, racks or benches are two when each has its own price or its own line of a list. */
 function apart(scan: Scan, a: Draft, b: Draft, lots: readonly number[]): boolean {
+  if (a.again || b.again) return false;
   if (fitsDiffer(a, b)) return true;
   const [lotA, lotB] = [a, b].map((item) => lotAt(lots, firstToken(item)));
   if (lotA && lotB && lotA !== lotB && !WEIGHED.includes(a.kind)) return true;
@@ -113,6 +118,8 @@ function apart(scan: Scan, a: Draft, b: Draft, lots: readonly number[]): boolean
     const line = scan.tokens[first]?.line ?? 0;
     let begin = first;
     while (begin > Math.max(0, first - 30) && scan.tokens[begin - 1]?.line === line) begin -= 1;
+    // "The rack I paid 700 for": told before.
+    for (let i = begin; i < first; i += 1) if (says(scan, i, 'the')) return false;
     return line > 0 && !/[^•amCnd()Ux-]/.test(scan.plain.slice(begin, first));
   };
   return starts(a) && starts(b) && scan.tokens[firstToken(a)]?.line !== scan.tokens[firstToken(b)]?.line;
@@ -149,24 +156,30 @@ export function mergeDrafts(scan: Scan, drafts: readonly Draft[]): Draft[] {
 /** Named in the first line, and nowhere else in this way. */
 const isTitle = (scan: Scan, item: Draft): boolean => item.places.every(({ from }) => scan.tokens[from]?.line === 0);
 
-/** "45s ... some say 20.4 kg on the back": a weight without a count that another has in the other unit, to the half per cent. */
-function isSaidInOtherUnit(item: Draft, weighed: readonly Draft[]): boolean {
-  if (!item.weight || item.count !== null || item.ownPrice !== null || Number.isInteger(item.weight.value)) return false;
+/** How far from its name the weight of a piece may lie on the scale: common practice, no source. */
+const SCALED = 0.08;
+
+/**
+ * "45s ... some say 20.4 kg on the back": a weight without a count that another has in the other unit, to the half per cent; "one of the 45s was
+ * 43.8 lb", "20 kg bar, actual mass 19.96 kg": what a piece weighed on the scale, near its name and no name of its own.
+ */
+function isOnScale(item: Draft, weighed: readonly Draft[]): boolean {
+  if (!item.weight || item.count !== null || item.ownPrice !== null) return false;
+  const { value } = item.weight;
   const pounds = (one: Draft): number => inPounds({ value: one.weight?.value ?? 0, unit: one.unit ?? 'lb' });
-  return weighed.some(
-    (other) =>
-      other.kind === item.kind &&
-      other.unit !== item.unit &&
-      other.count !== null &&
-      Math.abs(pounds(other) / pounds(item) - 1) <= 0.005,
-  );
+  const apart = (other: Draft): number => Math.abs(pounds(other) / pounds(item) - 1);
+  return weighed.some((other) => {
+    if (other === item || other.count === null || (other.kind !== item.kind && !item.kindAssumed)) return false;
+    if (other.unit !== item.unit) return !Number.isInteger(value) && other.kind === item.kind && apart(other) <= 0.005;
+    return !isPlateSize(value) && value > 5 && value !== other.weight?.value && apart(other) <= SCALED;
+  });
 }
 
 function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const kept: Draft[] = [];
   const weighed = drafts.filter((other) => !other.sold && other.weight !== null);
   for (const item of drafts) {
-    if (isSaidInOtherUnit(item, weighed)) continue;
+    if (isOnScale(item, weighed)) continue;
     const vague =
       item.weight === null && item.total === null && !item.sold && item.label === undefined && item.kindRule !== 'headed-line';
     const plates = WEIGHED.includes(item.kind);

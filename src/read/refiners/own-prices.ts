@@ -67,7 +67,15 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
     covers.push(...coverLine(scan, events));
     above = null;
   }
-  return covers;
+  return covers.map((cover) => (told.has(cover.price) ? cover : withoutTold(cover, [...told.values()].flat())));
+}
+
+/** "3 x 5 kg and 2 x 10 kg: $40 each for the little ones, $55 each for the tens": a size that is named again at its price has no part in the other. */
+function withoutTold({ price, drafts }: Cover, told: readonly Draft[]): Cover {
+  const rest = drafts.filter(
+    (item) => !told.some((one) => one.again && one.kind === item.kind && one.weight?.value === item.weight?.value),
+  );
+  return { price, drafts: rest.length > 0 ? rest : drafts };
 }
 
 interface Behind {
@@ -93,7 +101,7 @@ function goodsBehind(scan: Scan, price: Price, drafts: readonly Draft[]): Behind
     const joins = goods.size > 0 && letter === 'c' && /^[aC]{0,2}m{0,3}k/.test(scan.plain.slice(i + 1, i + 7));
     // "The curl bar": its first words are one term.
     const called = scan.tokens[i]?.term?.part?.endsWith('-bar') === true;
-    if (!joins && !called && !'amCknduhs'.includes(letter)) break;
+    if (!joins && !called && !'amCknduhsv'.includes(letter)) break;
     if (goods.size > 0 && i > start + 8 && !joins) break;
     const item = drafts.find((draft) => draft.places.some((place) => i >= place.from && i <= place.to));
     if (item) {

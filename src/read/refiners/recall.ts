@@ -2,7 +2,7 @@
  * Goods that are named again: "4 x 20, 4 x 10. The 20s are sold. The 10s are $15 each." A weight without a count that the ad counts
  * elsewhere is those pieces, and sold with them.
  */
-import { isPlate } from '../../listing/reading.ts';
+import { isPlate, type Kind } from '../../listing/reading.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, firstToken } from './draft.ts';
 
@@ -20,6 +20,33 @@ function otherwiseNamed(scan: Scan, item: Draft, counted: ReadonlyMap<string, Dr
     .flat()
     .filter(({ kind, weight, unit }) => isPlate(kind) && weight?.value === item.weight?.value && unit === item.unit);
 }
+
+const RECALLED: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar', 'dumbbell', 'kettlebell'];
+
+/** "Ten 20 kg bars and six 15 kg bars. Twenties are $90, two of the 20s are bent": where no plates are named, a size alone is of the goods of that weight. */
+export function recallByWeight(scan: Scan, drafts: readonly Draft[]): void {
+  const weighed = drafts.filter(({ kind, weight, count }) => RECALLED.includes(kind) && weight !== null && count !== null);
+  const plates = drafts.filter(({ kind }) => isPlate(kind));
+  if (weighed.length === 0 || plates.some((item) => item.unit !== null || !isNameless(scan, item))) return;
+  const owners = plates.map((item) => weighed.filter(({ weight }) => weight?.value === item.weight?.value));
+  // "A 45 lb bar and four 45s" are plates: only of several goods one speaks by their size.
+  if (owners.some(([first, ...others]) => !first || others.length > 0 || (first.count?.value ?? 0) < 2)) return;
+  plates.forEach((item, index) => {
+    const first = owners[index]?.[0];
+    if (!first?.count) return;
+    item.kind = first.kind;
+    item.unit = first.unit;
+    if (item.count === null || item.partitive) item.again = true;
+    item.count = { ...first.count, implied: true };
+  });
+}
+
+/** A size in words or with a plural s, and no noun in its clause. */
+const isNameless = (scan: Scan, item: Draft): boolean =>
+  item.weight !== null &&
+  (item.count === null || item.partitive) &&
+  item.places.every(({ to }) => 'sv'.includes(scan.plain[to] ?? '_')) &&
+  !(scan.plain[item.kindAt] === 'k' && scan.clause[item.kindAt] === scan.clause[firstToken(item)]);
 
 export function recallGoods(scan: Scan, drafts: readonly Draft[]): void {
   const counted = new Map<string, Draft[]>();

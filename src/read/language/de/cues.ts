@@ -100,6 +100,9 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'wants-label': 'suche|gesucht|im tausch|im tausch gegen|dafür',
   'has-sides':
     '*plattform|*matte|*matten|spiegel*|teppich*|*profil|vierkantrohr*|stahlrohr*|rohr|rohre|platte aus holz|podest|tisch|tür|fenster|*boden|balken',
+  'is-marked': 'steht|da steht|drauf steht|darauf steht|mit der aufschrift|aufschrift|beschriftet mit',
+  scale: '*waage',
+  attached: 'integriert*|angebaut*|kombiniert*',
   weighs: 'wiegt|hat|ist|mit',
   'if-you': 'wer|wenn sie|wenn du|wenn jemand',
   has: 'hat*|ist*|sind*|haben*',

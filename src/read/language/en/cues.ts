@@ -108,6 +108,9 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
   'has-sides':
     '*platform|*mat|*mats|mirror*|*flooring|rug|rugs|carpet|tile*|panel*|plywood|tubing|tube|tubes|upright*|lumber|beam*|post|posts|table|trailer|tarp|poster*|sign|window*|floor|footprint|profile',
+  'is-marked': 'say|says|read|reads|it says|they say|each says|saying|stamped|marked|labeled|labelled',
+  scale: '*scale|*scales',
+  attached: 'attached|part|built|combined|combo|section|bit',
   weighs: 'is|being|weighs|was|it is|weighing|which is|that is|it says|says',
   'if-you':
     "if you|if u|if someone|if somebody|if anyone|anyone who|whoever|people who|please do not|please don't|do not|don't|dont",

@@ -68,7 +68,7 @@ export const NOUNS: readonly Entry[] = [
   ),
   ...nouns(
     'bar',
-    "barbell|bar bell|barbel|barbell bar|straight barbell|olympic barbell|olympic bar|oly bar|olympic weight bar|olympic lifting bar|olympic straight bar|straight bar|power bar|power lifting bar|powerlifting bar|weightlifting bar|weight lifting bar|lifting bar|deadlift bar|squat bar|weight bar|long bar|bench press bar|bench bar|training bar|technique bar|bushing bar|bearing bar|women's bar|men's bar|ladies bar",
+    "barbell|bar bell|barbel|barbell bar|straight barbell|olympic barbell|olympic bar|oly bar|olympic weight bar|olympic lifting bar|olympic straight bar|straight bar|power bar|power lifting bar|powerlifting bar|weightlifting bar|weight lifting bar|lifting bar|deadlift bar|squat bar|weight bar|standard weight bar|long bar|bench press bar|bench bar|training bar|technique bar|bushing bar|bearing bar|women's bar|men's bar|ladies bar",
   ),
   ...nouns('bar', 'axle|axle bar|fat bar|thick bar|fat axle|thick axle|strongman axle', { sense: 'thick' }),
   ...nouns('bar', 'bar', weak),
@@ -80,7 +80,7 @@ export const NOUNS: readonly Entry[] = [
     'hex-bar',
     'hex bar|trap bar|hex trap bar|trap hex bar|hexagonal bar|hexagon bar|shrug bar|olympic hex bar|olympic trap bar|deadlift hex bar|hexbar|trapbar|open trap bar',
   ),
-  ...nouns('other', 'dumbbell bar|dumbbell handle|dumbell bar|dumbell handle|dumbbell rod', { sense: 'handle' }),
+  ...nouns('other', 'dumbbell bar|dumbbell handle|dumbell bar|dumbell handle|dumbbell rod|db handle|db bar', { sense: 'handle' }),
   ...nouns(
     'other',
     'safety squat bar|ssb|specialty bar|speciality bar|swiss bar|multi grip swiss bar|neutral grip bar|cambered bar|cambered bench bar|bow bar|cambered squat bar|football bar|multi grip bar|tricep bar|triceps bar|olympic tricep bar|tricep hammer bar|hammer curl bar|tricep curl bar|lat bar|lat pulldown bar|pull down bar|pulldown bar|pull up bar|pullup bar|chin up bar|chinup bar|dip bar|dip attachment|dip station|landmine|log bar|row bar|spreader bar|bar pad|squat pad|barbell pad|neck pad',
