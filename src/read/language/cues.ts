@@ -85,6 +85,12 @@ export type CueName =
   | 'would-perhaps'
   /** What nobody is to do: "do not contact me with offers". */
   | 'contact'
+  /** "The deep dish ones", "one's a good bar". */
+  | 'ones'
+  | 'one-is'
+  | 'another'
+  /** "Straight, I think, but can't promise". */
+  | 'no-promise'
   /** What is gone, left or not whole. */
   | 'missing'
   | 'incomplete'

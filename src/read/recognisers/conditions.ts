@@ -4,6 +4,7 @@
  */
 import type { Condition } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
+import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Term } from '../text/terms.ts';
 import { isNewness } from './newness.ts';
@@ -20,6 +21,13 @@ const MOST_FINDINGS = 500;
 
 const senseAt = (scan: Scan, at: number): string | undefined => scan.tokens[at]?.term?.sense;
 const isFault = (term: Term | null | undefined): boolean => term?.sense?.startsWith('fault') === true;
+
+/** "I think it's straight but can't promise." */
+function isNotPromised(scan: Scan, at: number): boolean {
+  let end = at + 1;
+  while (end < at + 8 && scan.clause[end] === scan.clause[at]) end += 1;
+  return saysWithin(scan, at + 1, end, 'no-promise');
+}
 
 interface Denial {
   readonly denied: boolean;
@@ -43,14 +51,15 @@ function deniedBehind(scan: Scan, at: number): boolean {
 function denialOf(scan: Scan, at: number): Denial {
   let denied = deniedBehind(scan, at);
   let hearsay = false;
-  let unsure = scan.plain[at + 1] === '?';
+  let unsure = scan.plain[at + 1] === '?' || isNotPromised(scan, at);
   let listed = false;
   for (let i = at - 1; i >= Math.max(0, at - REACH) && scan.clause[i] === scan.clause[at]; i -= 1) {
     const letter = scan.plain[i] ?? 'l';
     const sense = senseAt(scan, i);
     if (sense === 'unknown') unsure = true;
     if (letter === 'N') {
-      denied = true;
+      // "No, they don't match."
+      denied = !/^(?:they|it)$/.test(senseAt(scan, i + 1) ?? '');
       break;
     }
     if (letter === 'y') hearsay = true;
@@ -116,7 +125,8 @@ function keptBefore(scan: Scan, at: number): number | null {
 const namesKind = (scan: Scan, at: number, condition: Condition): boolean =>
   condition === 'straight' &&
   scan.language.code === 'en' &&
-  /^(?:[mC]|n[uh]){0,3}k/.test(scan.plain.slice(at + 1, at + 6)) &&
+  /^(?:(?:[mC]|n[uh]){0,3}k|d)/.test(scan.plain.slice(at + 1, at + 6)) &&
+  (scan.plain[at + 1] !== 'd' || says(scan, at + 1, 'ones')) &&
   scan.plain[at - 1] !== 'C';
 
 /** How far a part of the body stands from what befell it, before and behind. */

@@ -25,5 +25,5 @@ export function isNewness(scan: Scan, at: number): boolean {
   if (term.sense !== 'new') return true;
   // "new olympic bar", "new 45s", "Condition: new", "new, in the box"; not "a new one", "new in 2018".
   if (/^[mC]{0,3}k|^[mC]{0,2}n?[uhx(]|^ns/.test(behind)) return !/[Ez]a$|w$/.test(before);
-  return (/^[:.,;l)(!]|^$/.test(behind) || says(scan, at + 1, 'except')) && !/[an$uM_w]$/.test(before);
+  return (/^[:.,;l)(!]|^$/.test(behind) || says(scan, at + 1, 'except')) && !/[ain$uM_w]$/.test(before);
 }

@@ -1,5 +1,6 @@
 /** Words that stand for one of several goods: "2 barbells. One is 45 lb, … the other is 35 lb". */
 import type { Kind } from '../../listing/reading.ts';
+import { says } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import { countBefore } from './nouns.ts';
 
@@ -12,16 +13,22 @@ export const PRONOUN_REACH = 150;
 export function isPronoun(scan: Scan, at: number): boolean {
   const token = scan.tokens[at];
   const one = scan.plain[at] === 'd' && token?.text === 'one' && valueAt(scan, at) === 1;
-  if (!one && token?.term?.sense !== 'ordinal') return false;
+  const oneIs = says(scan, at, 'one-is');
+  if (!one && !oneIs && token?.term?.sense !== 'ordinal') return false;
   // "The 7 ft one straight, the 5 ft one bent".
   const sized = /nf$/.test(scan.plain.slice(Math.max(0, at - 2), at)) ? at - 2 : at;
   const before = scan.plain[sized - 1] === 'a' ? sized - 2 : sized - 1;
   // "2 bars one bent one straight" needs no comma.
   const told = scan.plain[at + 1] === 'C' && 'kC'.includes(scan.plain[before] ?? '_');
   const opens = before < 0 || scan.clause[before] !== scan.clause[at] || ',c;:('.includes(scan.plain[before] ?? '_') || told;
+  // "One has a bow in it the other is straight."
+  const other = token?.term?.sense === 'ordinal' && before === at - 2 && scan.plain[at + 1] === 'C';
   // "The other one is", "first one:".
   const end = scan.plain[at + 1] === 'd' && scan.tokens[at + 1]?.text === 'one' ? at + 2 : at + 1;
-  return opens && (scan.tokens[end]?.term?.sense === 'is' || /^[:mC%-]|^nf|^c[am]{0,2}C/.test(scan.plain.slice(end, end + 4)));
+  return (
+    (opens || other) &&
+    (oneIs || scan.tokens[end]?.term?.sense === 'is' || /^[:mC%-]|^nf|^c[am]{0,2}C/.test(scan.plain.slice(end, end + 4)))
+  );
 }
 
 /** The sum over an inventory ("3 bars", then lines 1 to 3) for a weight on one of its lines that no noun stands before. */

@@ -115,8 +115,13 @@ function isOfBar(scan: Scan, { from, to }: Finding): boolean {
   return fault || near.some(({ term }) => BARS.includes(term?.kind ?? 'other'));
 }
 
+/** "Handle bent from being dropped." */
+const isOfHandle = (scan: Scan, { from, to }: Finding): boolean =>
+  scan.tokens.slice(Math.max(0, from - PART), to + PART).some(({ term }) => term?.sense === 'handle');
+
 function put(scan: Scan, item: Draft, finding: Finding): void {
   if (finding.condition === 'bent' && !BARS.includes(item.kind) && isOfBar(scan, finding)) return;
+  if (finding.condition === 'bent' && item.kind === 'dumbbell' && !isOfHandle(scan, finding)) return;
   const { from, to, hearsay } = finding;
   const several = (item.count?.value ?? 0) > 1;
   const rule = several && isOfPiece(finding.condition, item) && isOfOne(scan, finding) ? OF_ONE_PIECE : finding.rule;

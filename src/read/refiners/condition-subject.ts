@@ -2,11 +2,11 @@
  * Whom a condition speaks of: the goods it stands beside, those whose part it names, the rest of them, what "it" or "they" stands for,
  * the goods told before it in a list's line; else the lot.
  */
-import type { Kind } from '../../listing/reading.ts';
+import type { Condition, Kind } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
-import { PIECES, SCOPES } from './condition-scopes.ts';
+import { BARS, PIECES, SCOPES } from './condition-scopes.ts';
 import type { Draft } from './draft.ts';
 import { excepted, isOver, isWhole, saysWholeBefore } from './left-out-goods.ts';
 import { clauseAround, holds, namedBy } from './subject.ts';
@@ -30,6 +30,12 @@ export interface Subject {
   readonly rest?: boolean;
 }
 
+/** How far before a word the head of its line may stand, in tokens. */
+const LINE = 40;
+/** Goods that head no line of their own. */
+const SMALL: readonly Kind[] = ['collars', 'storage', 'other'];
+/** Kinds that a condition of any goods can be said of, at least. */
+const ANYTHING = 10;
 /** How far behind a fault the goods that it is on may stand, in tokens. */
 const ABSENT_REACH = 8;
 
@@ -38,17 +44,33 @@ export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding
   const fault = scan.tokens[to]?.term?.sense?.startsWith('fault') === true;
   const near = condition === 'odd' || condition === 'split-hub';
   const { told, lot } = SCOPES[condition];
-  const subject = subjectOfWord(scan, drafts, { told, lot, from, to, joined: !fault && rule !== 'kept-at', near }, goodsLines);
-  const frames = condition === 'missing-parts' ? ofFrame(scan, drafts, subject, from) : [];
+  // "Rusty on the bar" speaks as "rust on the bar" does.
+  const upon = scan.tokens[to + 1]?.term?.sense === 'upon';
+  const joined = !fault && !upon && rule !== 'kept-at';
+  const subject = subjectOfWord(scan, drafts, { told, lot, from, to, joined, near }, goodsLines);
+  const turning = isOfTurning(scan, drafts, finding, subject);
+  if (turning.length > 0) return { drafts: turning, told: true };
+  const frames = OF_FRAMES.includes(condition) ? ofFrame(scan, drafts, subject, from) : [];
   if (frames.length > 0) return { drafts: frames, told: true };
   const pieces = condition === 'cracked' ? subject.drafts.filter(({ kind }) => PIECES.includes(kind)) : [];
   // "A bar and a pair of 45s, cracked": of a list the iron, for that is what cracks.
   return pieces.length > 0 ? { ...subject, drafts: pieces } : subject;
 }
 
+/** Conditions of frames, which things fitted to them do not have. */
+const OF_FRAMES: readonly Condition[] = ['missing-parts', 'wobbly', 'welded', 'bolted'];
+
+/** "Collars spin fine": what turns on a bar, where there is but one. */
+function isOfTurning(scan: Scan, drafts: readonly Draft[], { condition, from }: Finding, subject: Subject): Draft[] {
+  if ((condition !== 'spins' && condition !== 'seized-sleeves') || subject.drafts.length > 0) return [];
+  const bars = drafts.filter(({ kind }) => BARS.includes(kind));
+  return bars.length === 1 && scan.tokens[from - 1]?.term?.kind === 'collars' ? bars : [];
+}
+
 /** "Bench with leg extension and preacher pad, missing the pin": of the bench that these are fitted to. */
 function ofFrame(scan: Scan, drafts: readonly Draft[], subject: Subject, at: number): Draft[] {
-  if (!subject.told || subject.drafts.length === 0 || !subject.drafts.every(({ kind }) => kind === 'other')) return [];
+  if (!subject.told || subject.drafts.length === 0 || !subject.drafts.every(({ kind }) => kind === 'other' || kind === 'storage'))
+    return [];
   return drafts.filter(
     ({ kind, kindAt }) =>
       (kind === 'bench' || kind === 'rack') &&
@@ -89,6 +111,8 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   if (ahead.length > 0) return of(ahead);
   if (isOfAbsent(scan, drafts, speech, stop)) return of([]);
   for (let i = start; i < speech.from; i += 1) if (sense(i) === 'rest') return { drafts: apt(drafts), told: true, rest: true };
+  const called = calledOnes(scan, drafts, start, speech.from);
+  if (called.length > 0) return of(apt(called));
   const inBracket = bracketed(scan, inClause, speech);
   if (inBracket.length > 0) return of(inBracket);
   const owned = ownersOfPart(scan, drafts, speech, start, stop, apt);
@@ -109,7 +133,9 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   }
   if (isAttribute(scan, speech)) return of([]);
   const whole = some((at) => isWhole(scan, at));
-  if (whole) return { drafts: drafts.filter((item) => lot.includes(item.kind)), told: false };
+  // "All stored in the shop", "no rust on any of it": of the small things too.
+  const small = whole && lot.length >= ANYTHING;
+  if (whole) return { drafts: drafts.filter(({ kind }) => lot.includes(kind) || (small && kind === 'collars')), told: false };
   // Goods behind the word: under it as a heading, or with nothing between.
   const behind = start === from || /[:-]/.test(scan.plain.slice(speech.to + 1, stop + 1)) ? to : stop;
   const after = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from <= behind));
@@ -120,7 +146,9 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   }
   // Said of goods that cannot be so: of nothing else then.
   if (some((at) => at < speech.from && (scan.plain[at] === 'k' ? drafts : said).some((item) => holds(item, at)))) return of([]);
-  if (isOfThingsApart(scan, speech, start) || isOtherLine(scan, drafts, speech.from, goodsLines)) return of([]);
+  if (told.length < ANYTHING && isOfOthers(scan, said, told, from, speech.from, goodsLines)) return of([]);
+  if (isOfThingsApart(scan, speech, said.length > 0 ? start : from) || isOtherLine(scan, drafts, speech.from, goodsLines))
+    return of([]);
   const meant = recalled(
     drafts,
     from,
@@ -132,6 +160,30 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   const listed = goodsOfLine(scan, drafts, from, goodsLines, apt);
   if (listed.length > 0) return of(listed);
   return { drafts: lotOf(drafts, lot, apt), told: false };
+}
+
+/** "Adjustable bench, goes up to almost straight", "Barbells, 8. Various makers.": the goods of its clause, or of its line in a list, cannot be so. */
+function isOfOthers(
+  scan: Scan,
+  said: readonly Draft[],
+  told: readonly Kind[],
+  from: number,
+  at: number,
+  goodsLines: number,
+): boolean {
+  const before = said.filter((item) => item.places.some((place) => place.from >= from && place.to < at));
+  if (before.length > 0) return before.every(({ kind }) => !told.includes(kind));
+  if (goodsLines < 2) return false;
+  const line = scan.tokens[at]?.line;
+  let others = false;
+  let head = from;
+  while (head > 0 && from - head < LINE && scan.tokens[head - 1]?.line === line) head -= 1;
+  for (let i = head; i < from; i += 1) {
+    const kind = scan.plain[i] === 'k' ? scan.tokens[i]?.term?.kind : undefined;
+    if (/[svC]/.test(scan.plain[i] ?? '_') || (kind && told.includes(kind))) return false;
+    if (kind && !SMALL.includes(kind)) others = true;
+  }
+  return others;
 }
 
 /** "The rust in the picture is on my old bar, which is not for sale": of goods by their name that are none of those on offer. */
@@ -185,6 +237,8 @@ function groupedBefore(
     if (!both && sense !== 'whole' && sense !== 'definite') continue;
     const before = inClause.filter((item) => item.places.some((place) => place.to < i));
     if (before.length > 1) return both ? before.slice(-2) : before;
+    // "Two bars, both bent."
+    if (both && before[0]?.count?.value === 2) return before;
     const all = both && before.length === 0 ? apt(drafts) : [];
     return all.length === 2 ? all : [];
   }
@@ -206,6 +260,20 @@ function ofSize(scan: Scan, drafts: readonly Draft[], from: number, to: number):
 }
 
 const isOfStoring = (scan: Scan, at: number): boolean => scan.tokens[at]?.term?.condition?.startsWith('stored') === true;
+
+/** "The deep dish ones have no rust": those that the same word of make stands beside elsewhere. */
+function calledOnes(scan: Scan, drafts: readonly Draft[], start: number, to: number): Draft[] {
+  for (let i = start; i < to - 1; i += 1) {
+    if (scan.plain[i] !== 'm' || !says(scan, i + 1, 'ones') || !says(scan, i - 1, 'the') || i - 1 > start + 1) continue;
+    const { text } = scan.tokens[i] ?? {};
+    const clauses = new Set(scan.tokens.flatMap((token, at) => (token.text === text && at !== i ? [scan.clause[at]] : [])));
+    const beside = drafts.filter(({ places }) => places.some(({ from }) => clauses.has(scan.clause[from])));
+    if (beside.length === drafts.length) return [];
+    const weighed = beside.filter(({ weight }) => weight !== null);
+    return weighed.length > 0 ? weighed : beside;
+  }
+  return [];
+}
 
 /** "A rusty old wheelbarrow": said of a noun that no dictionary knows. */
 function isAttribute(scan: Scan, speech: Speech): boolean {

@@ -175,6 +175,15 @@ function isOnScale(item: Draft, weighed: readonly Draft[]): boolean {
   });
 }
 
+/** Counted as several behind one that was told, and none of them named before. */
+const isMoreThan = (scan: Scan, item: Draft, first: Draft | undefined): boolean =>
+  first?.count?.value === 1 &&
+  item.count !== null &&
+  !item.count.implied &&
+  item.count.value > 1 &&
+  item.places.every(({ from }) => from > firstToken(first) && scan.clause[from] !== scan.clause[firstToken(first)]) &&
+  !isDefinite(scan, item);
+
 function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const kept: Draft[] = [];
   const weighed = drafts.filter((other) => !other.sold && other.weight !== null);
@@ -204,6 +213,12 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
     // "BARS" over a list of bars, "I won't test bars" behind it, count none.
     const summary = title || item.count === null || item.count.value === sum;
     if (!plates && telling.length > 1 && item.ownPrice === null && summary) continue;
+    // "Power bar 45 lb $125. Two beater bars, bent": more than the one told before.
+    const more = !plates && telling.length === 1 && isMoreThan(scan, item, first);
+    if (more) {
+      kept.push(item);
+      continue;
+    }
     if (!first || (!plates && (telling.length !== 1 || fitsDiffer(first, item)))) {
       kept.push(item);
       continue;

@@ -3,6 +3,7 @@
  * from its pronoun to the next one is said of it.
  */
 import { isPronoun, PRONOUN_REACH, TOLD_APART } from '../recognisers/pronouns.ts';
+import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, draft, firstToken } from './draft.ts';
 
@@ -24,8 +25,23 @@ function isListed(scan: Scan, told: readonly Draft[], sum: Draft, noun: number, 
 const isOddBar = (scan: Scan, item: Draft, sum: Draft): boolean =>
   item.kind === 'other' && sum.kind === 'bar' && (scan.tokens[item.kindAt]?.text ?? '').endsWith(' bar');
 
+/** "Olympic bar, bent. Another olympic bar that is straight": two, each with what stands at it. */
+function labelOthers(scan: Scan, drafts: readonly Draft[]): void {
+  for (const [index, item] of drafts.entries()) {
+    if (!TOLD_APART.includes(item.kind) || item.label !== undefined || (item.count?.value ?? 1) !== 1) continue;
+    const noun = scan.plain[item.kindAt] === 'k' ? item.kindAt : firstToken(item);
+    if (![noun - 1, noun - 2].some((at) => scan.clause[at] === scan.clause[noun] && says(scan, at, 'another'))) continue;
+    const first = drafts.slice(0, index).findLast(({ kind, label }) => kind === item.kind && label === undefined);
+    if (!first || (first.count?.value ?? 1) !== 1) continue;
+    first.label = 'first';
+    item.label = 'another';
+    for (const one of [first, item]) one.count ??= { value: 1, rule: 'told-apart', from: one.kindAt, to: one.kindAt };
+  }
+}
+
 /** The drafts, with goods counted in one word made the pieces that pronouns tell of. */
 export function tellApart(scan: Scan, drafts: readonly Draft[]): Draft[] {
+  labelOthers(scan, drafts);
   let told = [...drafts];
   for (const sum of drafts) {
     const pieces = sum.count?.value ?? 0;
@@ -54,7 +70,10 @@ export function tellApart(scan: Scan, drafts: readonly Draft[]): Draft[] {
     // A bar with a weight in the part of a pronoun is that one.
     pronouns.forEach((at, index) => {
       const next = pronouns[index + 1] ?? at + PRONOUN_REACH;
-      const mine = own.find((item) => firstToken(item) >= at && firstToken(item) < next);
+      const part = own.filter((item) => firstToken(item) >= at && firstToken(item) < next);
+      // "One's a good bar, 7 ft, 45 lb": its name and its weight.
+      const mine = part.find(({ weight }) => weight !== null) ?? part[0];
+      told = told.filter((item) => item === mine || !part.includes(item) || item.weight !== null || item.ownPrice !== null);
       const count = { value: 1, rule: 'told-apart', from: at, to: at };
       // "The other is a curl bar": told by its own name.
       const named = told.some(

@@ -38,6 +38,7 @@ const SAID: readonly (readonly [string, ...string[]])[] = [
     'rack-1 condition stored-indoors | condition | dry basement',
     'plate-1 condition stored-indoors | condition | dry basement',
     'bar-1 condition stored-indoors | condition | dry basement',
+    'collars-1 condition stored-indoors | condition | dry basement',
   ],
   [
     'None of it has been outside. Power rack and barbell',

@@ -4,8 +4,8 @@ import type { Entry, Term } from '../../text/terms.ts';
 import { each } from '../phrases.ts';
 import { adjectives, spelt } from './spelling.ts';
 
-const condition = (words: string, value: Condition, denied?: Condition): Entry => {
-  const term: Term = denied ? { code: 'C', condition: value, denied } : { code: 'C', condition: value };
+const condition = (words: string, value: Condition, denied?: Condition, sense?: string): Entry => {
+  const term: Term = { code: 'C', condition: value, ...(denied ? { denied } : {}), ...(sense ? { sense } : {}) };
   return [words, term];
 };
 
@@ -14,6 +14,7 @@ const RUSTY = adjectives('rostig|angerostet|verrostet|korrodiert');
 
 export const CONDITIONS: readonly Entry[] = spelt([
   ['polster|polsterung|sitzpolster|rückenpolster|sitzfläche|rückenlehne|kunstleder|bezug|sitz', { code: 'z', part: 'bench' }],
+  ['die lange|die längere|die lange stange', { code: 'z', part: 'bar' }],
   // Of the seller, and of no goods.
   [
     each(
@@ -93,8 +94,14 @@ export const CONDITIONS: readonly Entry[] = spelt([
     'repainted',
   ),
   condition(
-    'selbst gebaut|selbst gebaute|selbst gebauter|selbstgebaut|selbstgebaute|selbstgebauter|selbstgebautes|selber gebaut|eigenbau|marke eigenbau|selbstbau|selbst geschweißt|selbstgeschweißt|selbstgeschweißte|selber geschweißt|selbst gemacht|selbstgemacht|selbst gegossen|selbstgegossen|selber gegossen|selber gemacht|handgefertigt|vom schlosser gebaut|vom schlosser|diy|selbst konstruiert|hausgemacht|im eigenbau',
+    'selbst gebaut|selbst gebaute|selbst gebauter|selbstgebaut|selbstgebaute|selbstgebauter|selbstgebautes|selber gebaut|eigenbau|marke eigenbau|selbstbau|selbst gemacht|selbstgemacht|selbst gegossen|selbstgegossen|selber gegossen|selber gemacht|handgefertigt|vom schlosser gebaut|vom schlosser|diy|selbst konstruiert|hausgemacht|im eigenbau',
     'home-made',
+  ),
+  condition(
+    'selbst geschweißt|selbstgeschweißt|selbstgeschweißte|selbstgeschweißter|selber geschweißt|vom schwager geschweißt|vom nachbarn geschweißt',
+    'home-made',
+    undefined,
+    'welded-too',
   ),
   condition(
     'draußen|im freien|draußen gelagert|im freien gelagert|draußen gestanden|draußen gelegen|im garten|im hof|auf dem balkon|auf der terrasse|unter dem carport|im carport|carport|unterm carport|unter dem vordach|im regen|der witterung ausgesetzt|verwittert|witterungsspuren|im schuppen|im gartenhaus|outdoor|lag draußen|lagen draußen|standen draußen|stand draußen|außen gelagert|überdacht gelagert|unter einer plane|unter plane|unter der plane',

@@ -52,7 +52,7 @@ export const THINGS: readonly Entry[] = [
 
 /** Parts that tell which goods are spoken of ("rust on the knurl"). */
 export const PARTS: readonly Entry[] = [
-  ['the curl|curl one|curl is|the ez|ez one|ez is', { code: 'z', part: 'curl-bar' }],
+  ['the curl|curly one|the curly|wavy one|zig zag one|curl one|curl is|the ez|ez one|ez is', { code: 'z', part: 'curl-bar' }],
   ['hex one|trap one|the hex one', { code: 'z', part: 'hex-bar' }],
   [
     'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends',

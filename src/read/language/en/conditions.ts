@@ -46,10 +46,16 @@ export const CONDITIONS: readonly Entry[] = [
   condition(each(COVERS, WORN), 'torn'),
   // A degree near by makes them light or heavy.
   condition('rust|rusting|rusts|oxidation|corrosion|pitting|oxide', 'rust', 'no-rust', 'fault rust'),
-  condition('rusty|rusted|rusty looking|corroded|oxidized|oxidised', 'rust', 'no-rust', 'rust'),
+  condition(
+    'rusty|rusted|rusty looking|needs a wire brush|needs wire brushing|needs a wire wheel|could use a wire brush|could use a wire wheel|wants a wire brush|corroded|oxidized|oxidised',
+    'rust',
+    'no-rust',
+    'rust',
+  ),
+  ['nice patina|great patina|good patina|beautiful patina|lovely patina', { code: 'z' }],
   fault('patina|flash rust', 'rust-light', 'no-rust'),
   condition(
-    'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust bucket|rusted solid|caked in rust|covered in rust|covered with rust',
+    'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust everywhere|nothing but rust|rust bucket|rusted solid|caked in rust|covered in rust|covered with rust',
     'rust-heavy',
     'no-rust',
   ),
@@ -80,7 +86,7 @@ export const CONDITIONS: readonly Entry[] = [
     'straight',
   ),
   condition(
-    "straight|str|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|roll true|roll straight|still true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|rolled straight|never been bent|never bent",
+    "straight|strait|str|straight as a string|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|roll true|roll straight|still true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|rolled straight|never been bent|never bent",
     'straight',
     'bent',
   ),
@@ -93,13 +99,17 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
 
+  [
+    "when it spins|when it turns|as it spins|if it spins|when spinning|while it spins|doesn't spin like a dream|doesn't spin like new|doesn't spin forever|doesn't spin for days",
+    { code: 'z' },
+  ],
   condition(
     "seized|seized up|frozen|don't spin|doesn't spin|do not spin|does not spin|won't spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn|won't turn|don't spin well|doesn't spin well|hard to spin|locked up|don't move|frozen up|frozen solid|rusted shut|don't spin anymore|doesn't spin anymore|no longer spin|no longer spins|quit spinning|stopped spinning",
     'seized-sleeves',
     'spins',
   ),
   condition(
-    'spins|spin|spins freely|spin freely|spins free|spin free|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spin smooth|spins smoothly|spin smoothly|spin well|spin good|spins good|spins ok|spin ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|spin nice|great spin|good spin|smooth spin|nice spin|sleeves spin|spins like new|spin like new|spins like a top|spin like they should|still spin like new|sleeves turn|sleeves move|sleeves turn freely|ends turn|ends spin|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|ends go round|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
+    'spins|spin|spins freely|spin freely|spins free|spin free|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spin smooth|spins smoothly|spin smoothly|spin well|spin good|spins good|spins ok|spin ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|spin nice|great spin|good spin|smooth spin|nice spin|sleeves spin|spins like new|spin like new|spins like a top|spin like they should|still spin like new|sleeves turn|sleeves move|sleeves turn freely|ends turn|ends spin|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|ends go round|both turn|they turn|both spin|both still turn|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
     'spins',
     'seized-sleeves',
   ),
@@ -113,11 +123,11 @@ export const CONDITIONS: readonly Entry[] = [
     'cracked',
   ),
   [
-    'breaks my heart|break my heart|broke my heart|breaking my heart|heart breaks|lunch breaks|breaks down into|breaks down to|breaks apart for|broken in|broken down|broken up|broken home|cracked up|crack of dawn|get cracking|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|break even|cracked a|cracked rib|cracked my',
+    'breaks my heart|break my heart|broke my heart|breaking my heart|heart breaks|lunch breaks|breaks down into|breaks down to|breaks apart for|broken in|broken down|broken up|broken home|cracked up|crack of dawn|get cracking|breaks down flat|breaks down for|breaks down easy|breaks down easily|breaks down small|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|break even|cracked a|cracked rib|cracked my',
     { code: 'z' },
   ],
   condition(
-    'split hub|loose hub|hub is loose|hub has split|hub has split loose|hub split|hub is split|hub came loose|hub is coming out|hub popped out|loose inserts|insert loose|insert is loose|insert popped|insert popped out|insert came out|insert is coming out|insert spins|ring loose|ring is loose|ring popped out|loose insert|loose ring|loose center ring|center ring loose|hubs are loose|inserts are loose|steel ring is loose|hub coming loose|hub separating|hub separated',
+    'split hub|a split hub|a split at the hub|a split in the hub|split at the hub|split in the hub|cracked hub|hub is cracked|loose hub|hub is loose|hub has split|hub has split loose|hub split|hub is split|hub came loose|hub is coming out|hub popped out|loose inserts|insert loose|insert is loose|insert popped|insert popped out|insert came out|insert is coming out|insert spins|ring loose|ring is loose|ring popped out|loose insert|loose ring|loose center ring|center ring loose|hubs are loose|inserts are loose|steel ring is loose|hub coming loose|hub separating|hub separated',
     'split-hub',
   ),
   fault(
@@ -130,16 +140,16 @@ export const CONDITIONS: readonly Entry[] = [
   ),
 
   condition(
-    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|lost the bolts|lost the pins|lost the hardware|lost a bolt|lost a pin|one bolt short|a bolt short|short a bolt|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties",
+    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|lost the bolts|lost the pins|lost the hardware|lost a bolt|lost a pin|one bolt short|a bolt short|short a bolt|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties|without a pad|without the pad|without its pad|without a seat|without the seat",
     'missing-parts',
   ),
   [
-    'missing out|missing work|miss|missing teeth|missing you|missing the gym|missing the days|lost interest|lost weight|lost my job|lost lease|lost our lease',
+    'missing out|missing work|miss|missing teeth|missing you|missing the gym|missing the days|lost interest|lost weight|lost my job|i lost the argument|i lost the bet|i lost the fight|i lost the battle|i lost the war|i lost the space|i lost the room|i lost the lease|i lost the garage|lost lease|lost our lease',
     { code: 'z' },
   ],
 
   condition(
-    'brushed and painted|cleaned up and painted|cleaned and repainted|painted with rustoleum|painted with black|painted with spray|painted with a|painted with silver|repainted|re painted|spray painted|spraypainted|fresh paint|freshly painted|newly painted|refinished|restored|painted over|painted over once|fresh coat of paint|new coat of paint|new paint|rattle canned|rattle can|refurbished|powder coated myself|paint job|painted them|painted it|painted by me|been painted|i painted|we painted|painted by my|hand painted|painted gray by me|painted black by me|painted more than once|painted myself|have been painted|were painted by|had them powder coated|stripped and painted|sanded and painted|cleaned and painted|someone painted|somebody painted|previous owner painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
+    'brushed and painted|cleaned up and painted|cleaned and repainted|painted with rustoleum|painted with black|painted with spray|painted with a|painted with silver|repainted|re painted|spray painted|spraypainted|fresh paint|freshly painted|newly painted|refinished|restored|painted over|painted over once|fresh coat of paint|new coat of paint|new paint|rattle canned|rattle can|refurbished|powder coated myself|paint job|painted them|painted it|painted by me|powder coated by me|powder coated by my|i powder coated|i had these powder coated|painted these|painted by us|been painted|i painted|we painted|painted by my|hand painted|painted gray by me|painted black by me|painted more than once|painted myself|have been painted|were painted by|had them powder coated|stripped and painted|sanded and painted|cleaned and painted|someone painted|somebody painted|previous owner painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
     'repainted',
   ),
   condition(
@@ -154,17 +164,17 @@ export const CONDITIONS: readonly Entry[] = [
     'home-made',
   ),
   [
-    'i made room|i made space|i made a mistake|made by hand count|i built a|i built my|i built up|built this house|built it up to|i made it|i made the mistake|i made sure|i made good|i made progress|made it to|i built muscle|i made an|we built a|we built our|i already built|i made gains|he made gains|built up|i made up',
+    'i made room|i made space|i made a mistake|made by hand count|i built a|i built my|i built up|built this up|built it up|built this gym|built this house|built it up to|i made it|i made the mistake|i made sure|i made good|i made progress|made it to|i built muscle|i made an|we built a|we built our|i already built|i made gains|he made gains|built up|i made up',
     { code: 'z' },
   ],
 
   condition(
-    'stored outside|stored outdoors|left outside|kept outside|kept outdoors|sat outside|left in the rain|been rained on|rained on|rain on it|weathered|out in the weather|out in the rain|sitting in the yard|outdoor gym|lived outside|out in the elements|left out in|sat out in|been outside|left it out|left them out|outside under|outside behind|out back under|been left out',
+    'were used outside|was used outside|was used outdoors|were used outdoors|used it outside|used them outside|from the carport|from being outside|from sitting outside|from the weather|from the rain|from being left out|stored outside|stored outdoors|left outside|kept outside|kept outdoors|sat outside|left in the rain|been rained on|rained on|rain on it|weathered|out in the weather|out in the rain|sitting in the yard|outdoor gym|lived outside|out in the elements|left out in|sat out in|been outside|left it out|left them out|outside under|outside behind|out back under|been left out',
     'stored-outdoors',
     'stored-indoors',
   ),
   condition(
-    'stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled',
+    'stored in the shop|stored in my shop|stored in our shop|kept in the shop|kept in my shop|used it indoors|used them indoors|only used indoors|used only indoors|used it inside|stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled',
     'stored-indoors',
     'stored-outdoors',
   ),
@@ -174,7 +184,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   place('room|garage|bedroom|basement|shed', 'stored-indoors', { sense: 'sizes' }),
   place(
-    'my back yard|my back patio|my back porch|my back deck|behind the shed|behind the garage|behind the house|behind the barn|beside the shed|outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|lean to|dock|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
+    'behind the shop|behind the building|behind the gym|behind my shop|my back yard|my back patio|my back porch|my back deck|behind the shed|behind the garage|behind the house|behind the barn|beside the shed|outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|lean to|dock|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
     'stored-outdoors',
     { denied: 'stored-indoors' },
   ),
@@ -204,7 +214,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|padding is torn|hole in the cushion|hole in the pad|hole in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|got eat by mice|mice ate|chewed up|seam is split|split seam|upholstery is torn|pad is ripped|seat is torn",
+    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|padding is torn|hole in the cushion|hole in the pad|hole in the seat|nick in the pad|a nick in the pad|cut in the seat|slit in the pad|slit in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|got eat by mice|mice ate|chewed up|seam is split|split seam|upholstery is torn|pad is ripped|seat is torn",
     'torn',
   ),
   [

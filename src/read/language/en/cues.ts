@@ -64,6 +64,11 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'would-perhaps': "might|may|would take|i'd take|id take|i would take|i'd|id|would|could take",
   'would-take': "accept|would take|i'd take|id take|i would take|will take",
   contact: 'contact|message|email|text|call|bother',
+  ones: 'ones|one',
+  another: 'another|a second',
+  'one-is': "one's",
+  'no-promise':
+    "can't promise|cant promise|cannot promise|no promises|no guarantee|no guarantees|can't guarantee|cant guarantee|not guaranteed|don't hold me|can't swear|wouldn't swear",
   missing: 'missing|is missing|are missing',
   incomplete: 'minus|missing|short|less|lacks|lacking|not complete|incomplete',
   once: 'used to be|once|was|originally',

@@ -210,7 +210,7 @@ export const MODIFIERS: readonly Entry[] = [
   ],
   ['new', { code: 'm', condition: 'new', sense: 'new' }],
   [
-    'when it was new|when they were new|when this was new|when new|when it was brand new|when i bought it new|pretty much new to|more or less new to|just about new to|new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|cost new|new cable|new bearings|new bushings|new coat of paint|new collars',
+    'never used that|never used the|never used this|never used those|never used it for|when it was new|when they were new|when this was new|when new|when it was brand new|when i bought it new|pretty much new to|more or less new to|just about new to|new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|cost new|new cable|new bearings|new bushings|new coat of paint|new collars',
     { code: 'z' },
   ],
   [
