@@ -2,6 +2,7 @@
 import { NOMINAL_BORE } from '../../listing/reading.ts';
 import { FOOT_IN_MILLIMETRES, INCH_IN_MILLIMETRES } from '../../units/length.ts';
 import type { Fact, Measure } from '../mention.ts';
+import { saysWithin } from '../text/says.ts';
 import { blank, findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 
 const LENGTH = "((?:n/)?n[-.]?(?:f|\"|''|')|[dai]f)";
@@ -120,8 +121,14 @@ export function readMeasures(scan: Scan): Fact[] {
     isOfFrame(scan, from) ? 'otherMm' : mm >= 20 && mm <= 60 ? 'boreMm' : null;
   near(BORE_BEHIND, 'bore', boreOf);
   near(SLEEVE_BEHIND, 'sleeve', (mm) => (mm >= 20 && mm <= 60 ? 'sleeveMm' : mm > 60 && mm < 600 ? 'otherMm' : null));
-  near(SHAFT_BEHIND, 'shaft', (mm) =>
-    mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : mm < 22 ? 'otherMm' : null,
+  // "The ends are 2 inches thick": of the sleeves.
+  const ofEnds = (from: number): boolean => {
+    let first = from;
+    while (from - first < 5 && scan.clause[first - 1] === scan.clause[from]) first -= 1;
+    return saysWithin(scan, first, from, 'turning');
+  };
+  near(SHAFT_BEHIND, 'shaft', (mm, from) =>
+    mm >= 45 && mm <= 60 && ofEnds(from) ? 'sleeveMm' : mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : mm < 22 ? 'otherMm' : null,
   );
   findAll(scan, FEET, ({ from, to, group }) => {
     const feet = millimetres(scan, group(1));

@@ -15,6 +15,14 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const known = { value, rule: scan.tokens[at]?.term?.sense === 'standard' ? 'loose-standard' : 'make', from: at, to: at };
   const near50 = scan.tokens.slice(Math.max(0, at - 3), at + 5).some(({ term }) => term?.fits === '50mm');
   if (scan.tokens[at]?.term?.sense === 'standard' && near50) return;
+  // "Plate tree, holds olympic".
+  if (scan.plain[at - 1] === 'X' && holdsGoods(scan, at - 1)) return;
+  const holes = /hole|loch|bohrung/.test(scan.tokens[at]?.text ?? '') && scan.tokens[at]?.line !== 0;
+  const ofBar = drafts.some((item) => isBar(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]));
+  if (holes && !ofBar) {
+    attachHoles(scan, drafts, at, known);
+    return;
+  }
   const taken = barThatTakes(scan, drafts, at);
   for (const item of taken) item.fits ??= known;
   if (taken.length > 0) return;
@@ -38,6 +46,21 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   const noun = own === null ? undefined : scan.tokens[own];
   const plates = isPlate(noun?.term?.kind ?? 'other') && (noun?.line ?? 0) > 0 && !/weight|gewicht/.test(noun?.text ?? '');
   for (const item of drafts) if ((isPlate(item.kind) || (isBar(item.kind) && !plates)) && !item.fits) item.spread.push(known);
+}
+
+/** "The big hole kind": plates have holes, and the bars beside them none. */
+function attachHoles(scan: Scan, drafts: readonly Draft[], at: number, known: NonNullable<Draft['fits']>): void {
+  const plates = drafts.filter(({ kind }) => isPlate(kind));
+  const beside = plates.filter((item) => item.places.some((place) => scan.clause[place.from] === scan.clause[at]));
+  if (beside.length === 0 || plates.length === beside.length) for (const item of plates) item.spread.push(known);
+  for (const item of beside) item.fits ??= known;
+}
+
+/** Whether what stands before in the clause is a tree or a stand. */
+function holdsGoods(scan: Scan, at: number): boolean {
+  for (let i = at - 1; i >= 0 && scan.clause[i] === scan.clause[at]; i -= 1)
+    if (scan.plain[i] === 'k') return scan.tokens[i]?.term?.kind === 'storage' || holdsGoods(scan, i);
+  return false;
 }
 
 /** "4x45 olympic, 4x10 standard": beside a word of the other sleeve in its clause, one behind goods speaks of those since that word. */
@@ -77,7 +100,7 @@ function barBefore(scan: Scan, drafts: readonly Draft[], at: number): number | n
     if (scan.plain[i] === '(') bracket = true;
     if (scan.plain[i] !== 'k') continue;
     const token = scan.tokens[i];
-    const listed = (token?.line ?? 0) > 0 && scan.tokens[Math.max(0, i - 3)]?.line !== token?.line;
+    const listed = (token?.line ?? 0) > 0 && scan.tokens[Math.max(0, i - (scan.plain[i - 3] === 'j' ? 4 : 3))]?.line !== token?.line;
     const bar = isBar(token?.term?.kind ?? 'other') && scan.plain[i + 1] !== 't' && !isAside(scan, i);
     return bar && (bracket || listed) ? i : null;
   }

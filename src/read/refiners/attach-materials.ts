@@ -1,11 +1,12 @@
 /** Material and make ("cast iron", "rubber coated", "machined"): of the noun they stand before, the goods beside them, else the lot. */
 import { isPlate, type Kind, type Material } from '../../listing/reading.ts';
+import { isAside } from '../recognisers/nouns.ts';
 import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Term } from '../text/terms.ts';
 import { BARS, PIECES, PLATES, type Scope } from './condition-scopes.ts';
 import { type Subject, subjectOfWord } from './condition-subject.ts';
-import type { Draft } from './draft.ts';
+import { type Draft, firstToken } from './draft.ts';
 import { clauseAround } from './subject.ts';
 
 const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
@@ -47,7 +48,10 @@ export function attachMaterials(scan: Scan, drafts: readonly Draft[]): void {
   const said: Said[] = [];
   scan.tokens.forEach((token, at) => {
     const term = token.term;
-    if (!term || (!term.material && !term.grade) || said.length >= MOST_MAKES || isOfOtherThings(scan, at)) return;
+    if (!term || (!term.material && !term.grade) || said.length >= MOST_MAKES) return;
+    const frames = ofUprights(scan, drafts, at, term);
+    if (frames.length > 0) said.push({ term, at, subject: { drafts: frames, told: true } });
+    if (frames.length > 0 || isOfOtherThings(scan, at) || isOfAside(scan, at)) return;
     const lot = term.material ? LOTS[term.material] : PLATES;
     const subject = subjectOf(scan, drafts, at, term, { told: ALL, lot }, lines);
     // "Vinyl barbell set" speaks of the plates.
@@ -56,7 +60,23 @@ export function attachMaterials(scan: Scan, drafts: readonly Draft[]): void {
     said.push({ term, at, subject: set ? { drafts: drafts.filter(({ kind }) => lot.includes(kind)), told: false } : subject });
   });
   for (const told of [true, false]) for (const one of said) if (one.subject.told === told) put(one);
+  shareMakes(scan, drafts);
   attachTimber(scan, drafts);
+}
+
+/** "2x 25 lb rubber coated plates, 2x 10, 2x 5": sizes without a noun of their own are of the noun before them, and of its make. */
+function shareMakes(scan: Scan, drafts: readonly Draft[]): void {
+  for (const item of drafts) {
+    if (item.material || item.weight === null || !PLATES.includes(item.kind) || scan.plain[item.kindAt] !== 'k') continue;
+    const owner = drafts.find(
+      (other) => other !== item && other.kindAt === item.kindAt && other.material && other.places.some(({ from, to }) => from < item.kindAt && to >= item.kindAt),
+    );
+    const make = owner?.material;
+    if (make && Math.abs(make.from - item.kindAt) <= 2 && scan.clause[firstToken(item)] === scan.clause[item.kindAt]) {
+      item.material = make;
+      item.grade ??= owner.grade;
+    }
+  }
 }
 
 /** Sizes that timber is sold in, in inches; 2x3 and 3x3 are tubes of steel. */
@@ -137,6 +157,7 @@ const isOneOfTwo = (scan: Scan, at: number): boolean =>
 /** "Moving the old iron", "now the iron can go": the goods as a thing, whatever they are made of. */
 function isThing(scan: Scan, at: number): boolean {
   if (scan.tokens[at]?.term?.sense !== 'goods-too') return false;
+  if (isSubject(scan, at)) return true;
   // "Here's the iron." tells what is on offer.
   const [from, to] = clauseAround(scan, at);
   if (to - from < 4) return false;
@@ -145,6 +166,36 @@ function isThing(scan: Scan, at: number): boolean {
   return (
     scan.plain[first] === 'a' && scan.clause[first] === scan.clause[at] && !/^[kndvmC(:]/.test(scan.plain.slice(at + 1, at + 2))
   );
+}
+
+/** "It turns out iron counts", "we also buy used iron from gyms": a thing that a sentence speaks of. */
+function isSubject(scan: Scan, at: number): boolean {
+  const before = scan.tokens[at - 1];
+  const plain = scan.plain[at - 1] === 'z' ? before?.term?.sense === undefined : before?.text === 'used';
+  const behind = scan.tokens[at + 1];
+  return (
+    plain &&
+    before?.type === 'word' &&
+    behind?.type === 'word' &&
+    scan.plain[at + 1] === 'z' &&
+    behind.term?.condition === undefined &&
+    scan.clause[at + 1] === scan.clause[at] &&
+    !says(scan, at + 1, 'concerning')
+  );
+}
+
+/** "Want cast iron olympic plates", "fits rubber plates": the make of goods that are not on offer. */
+function isOfAside(scan: Scan, at: number): boolean {
+  if (scan.tokens[at]?.term?.code !== 'm') return false;
+  let noun = at + 1;
+  while (noun - at < 4 && 'mC'.includes(scan.plain[noun] ?? '_')) noun += 1;
+  return scan.plain[noun] === 'k' && scan.clause[noun] === scan.clause[at] && isAside(scan, noun);
+}
+
+/** "3x3 steel uprights", "steel frame": of the racks. */
+function ofUprights(scan: Scan, drafts: readonly Draft[], at: number, term: Term): Draft[] {
+  if (term.material !== 'steel' || scan.tokens[at + 1]?.term?.part !== 'rack' || scan.clause[at + 1] !== scan.clause[at]) return [];
+  return drafts.filter(({ kind }) => kind === 'rack' || kind === 'stands');
 }
 
 /** "A steel vertical bar holder": a material behind an article is of what follows it, and of nothing before. */

@@ -238,7 +238,8 @@ function groupedBefore(
     const before = inClause.filter((item) => item.places.some((place) => place.to < i));
     if (before.length > 1) return both ? before.slice(-2) : before;
     // "Two bars, both bent."
-    if (both && before[0]?.count?.value === 2) return before;
+    const [last] = before;
+    if (both && last?.count?.value === 2 && !PIECES.includes(last.kind)) return before;
     const all = both && before.length === 0 ? apt(drafts) : [];
     return all.length === 2 ? all : [];
   }

@@ -184,6 +184,13 @@ const isMoreThan = (scan: Scan, item: Draft, first: Draft | undefined): boolean 
   item.places.every(({ from }) => from > firstToken(first) && scan.clause[from] !== scan.clause[firstToken(first)]) &&
   !isDefinite(scan, item);
 
+/** The weighed goods that a noun without a weight names: those of its kind; "plates" the bumpers too where no others are told, or all are meant. */
+function toldBy(scan: Scan, item: Draft, weighed: readonly Draft[]): readonly Draft[] {
+  const same = weighed.filter(({ kind }) => kind === item.kind);
+  if (item.kind !== 'plate' || (same.length > 0 && !saysWithin(scan, item.kindAt - 3, item.kindAt, 'all'))) return same;
+  return weighed.filter(({ kind }) => kind === 'plate' || kind === 'bumper' || kind === 'micro');
+}
+
 function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
   const kept: Draft[] = [];
   const weighed = drafts.filter((other) => !other.sold && other.weight !== null);
@@ -192,9 +199,7 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
     const vague =
       item.weight === null && item.total === null && !item.sold && item.label === undefined && item.kindRule !== 'headed-line';
     const plates = WEIGHED.includes(item.kind);
-    const telling = vague
-      ? weighed.filter((other) => other.kind === item.kind || (item.kind === 'plate' && ['bumper', 'micro'].includes(other.kind)))
-      : [];
+    const telling = vague ? toldBy(scan, item, weighed) : [];
     const [first] = telling;
     // "Weights" over a list of dumbbells names those.
     if (
@@ -212,7 +217,11 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
     const sum = telling.reduce((pieces, { count }) => pieces + (count?.value ?? 0), 0);
     // "BARS" over a list of bars, "I won't test bars" behind it, count none.
     const summary = title || item.count === null || item.count.value === sum;
-    if (!plates && telling.length > 1 && item.ownPrice === null && summary) continue;
+    if (!plates && telling.length > 1 && item.ownPrice === null && summary) {
+      // "Bars are the two inch kind": said of each.
+      if (scan.tokens[item.kindAt]?.term?.plural) for (const other of telling) other.fits ??= item.fits;
+      continue;
+    }
     // "Power bar 45 lb $125. Two beater bars, bent": more than the one told before.
     const more = !plates && telling.length === 1 && isMoreThan(scan, item, first);
     if (more) {

@@ -90,7 +90,8 @@ function stepInto(level: Dictionary, text: string): Node | undefined {
 
 /** "Bar's another hundred", "rack's $300": the goods, with the verb run into them, before what they cost. */
 function withoutVerb(token: Token, next: Token | undefined, phrases: Dictionary): Token {
-  if (next?.type !== 'number' && !/^(?:[$£€]|another|an|extra|only|just|about)$/.test(next?.text ?? '')) return token;
+  const said = next?.type === 'word' && 'mC'.includes(phrases.get(next.text)?.term?.code ?? '_');
+  if (!said && next?.type !== 'number' && !/^(?:[$£€]|another|an|extra|only|just|about)$/.test(next?.text ?? '')) return token;
   const term = stepInto(phrases, token.text.slice(0, -2))?.term ?? null;
   return term?.kind ? { ...token, term } : token;
 }

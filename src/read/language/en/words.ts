@@ -170,7 +170,7 @@ export const MONEY: readonly Entry[] = [
 export const MODIFIERS: readonly Entry[] = [
   ['other', { code: 'm', sense: 'ordinal' }],
   [
-    'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|olympic type|olympic hole|50mm|51mm',
+    'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|olympic type|olympic hole|big hole kind|big hole type|50mm|51mm',
     { code: 'm', fits: '50mm' },
   ],
   ['standard|standards|regular size|standard size|standard sized|std', { code: 'm', fits: '25mm', sense: 'standard' }],
