@@ -72,6 +72,7 @@ import { renewPrices } from './refiners/renewed-prices.ts';
 import { settleBareBars } from './refiners/same-bar.ts';
 import { settleOrder } from './refiners/settle-order.ts';
 import { settleUnits } from './refiners/settle-units.ts';
+import { takeSummed } from './refiners/summed-totals.ts';
 import { tellApart } from './refiners/told-apart.ts';
 import { isOfTrade } from './refiners/trade.ts';
 import { isWanted } from './refiners/wanted.ts';
@@ -151,6 +152,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     prices.some(({ role }) => role === 'per-kilogram'),
     totals,
   );
+  if (totals.length === 0) totals.push(...takeSummed(scan, drafts));
   totals.push(...takeLoneTotals(scan, drafts));
   settleKinds(drafts);
   settleBareBars(scan, drafts);

@@ -85,6 +85,8 @@ export type CueName =
   | 'would-perhaps'
   /** What nobody is to do: "do not contact me with offers". */
   | 'contact'
+  /** "Those add up to 245". */
+  | 'adds-up'
   /** "The deep dish ones", "one's a good bar". */
   | 'ones'
   | 'one-is'

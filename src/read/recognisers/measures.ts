@@ -128,7 +128,15 @@ export function readMeasures(scan: Scan): Fact[] {
     return saysWithin(scan, first, from, 'turning');
   };
   near(SHAFT_BEHIND, 'shaft', (mm, from) =>
-    mm >= 45 && mm <= 60 && ofEnds(from) ? 'sleeveMm' : mm >= 22 && mm <= 60 ? 'shaftMm' : mm > 150 && mm < 500 ? 'diameterMm' : mm < 22 ? 'otherMm' : null,
+    mm >= 45 && mm <= 60 && ofEnds(from)
+      ? 'sleeveMm'
+      : mm >= 22 && mm <= 60
+        ? 'shaftMm'
+        : mm > 150 && mm < 500
+          ? 'diameterMm'
+          : mm < 22
+            ? 'otherMm'
+            : null,
   );
   findAll(scan, FEET, ({ from, to, group }) => {
     const feet = millimetres(scan, group(1));

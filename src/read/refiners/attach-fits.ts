@@ -18,7 +18,9 @@ function attachFits(scan: Scan, drafts: readonly Draft[], at: number, value: '50
   // "Plate tree, holds olympic".
   if (scan.plain[at - 1] === 'X' && holdsGoods(scan, at - 1)) return;
   const holes = /hole|loch|bohrung/.test(scan.tokens[at]?.text ?? '') && scan.tokens[at]?.line !== 0;
-  const ofBar = drafts.some((item) => isBar(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]));
+  const ofBar = drafts.some(
+    (item) => isBar(item.kind) && item.places.some((place) => scan.clause[place.from] === scan.clause[at]),
+  );
   if (holes && !ofBar) {
     attachHoles(scan, drafts, at, known);
     return;
@@ -100,7 +102,8 @@ function barBefore(scan: Scan, drafts: readonly Draft[], at: number): number | n
     if (scan.plain[i] === '(') bracket = true;
     if (scan.plain[i] !== 'k') continue;
     const token = scan.tokens[i];
-    const listed = (token?.line ?? 0) > 0 && scan.tokens[Math.max(0, i - (scan.plain[i - 3] === 'j' ? 4 : 3))]?.line !== token?.line;
+    const listed =
+      (token?.line ?? 0) > 0 && scan.tokens[Math.max(0, i - (scan.plain[i - 3] === 'j' ? 4 : 3))]?.line !== token?.line;
     const bar = isBar(token?.term?.kind ?? 'other') && scan.plain[i + 1] !== 't' && !isAside(scan, i);
     return bar && (bracket || listed) ? i : null;
   }

@@ -69,7 +69,11 @@ function shareMakes(scan: Scan, drafts: readonly Draft[]): void {
   for (const item of drafts) {
     if (item.material || item.weight === null || !PLATES.includes(item.kind) || scan.plain[item.kindAt] !== 'k') continue;
     const owner = drafts.find(
-      (other) => other !== item && other.kindAt === item.kindAt && other.material && other.places.some(({ from, to }) => from < item.kindAt && to >= item.kindAt),
+      (other) =>
+        other !== item &&
+        other.kindAt === item.kindAt &&
+        other.material &&
+        other.places.some(({ from, to }) => from < item.kindAt && to >= item.kindAt),
     );
     const make = owner?.material;
     if (make && Math.abs(make.from - item.kindAt) <= 2 && scan.clause[firstToken(item)] === scan.clause[item.kindAt]) {
@@ -194,7 +198,8 @@ function isOfAside(scan: Scan, at: number): boolean {
 
 /** "3x3 steel uprights", "steel frame": of the racks. */
 function ofUprights(scan: Scan, drafts: readonly Draft[], at: number, term: Term): Draft[] {
-  if (term.material !== 'steel' || scan.tokens[at + 1]?.term?.part !== 'rack' || scan.clause[at + 1] !== scan.clause[at]) return [];
+  if (term.material !== 'steel' || scan.tokens[at + 1]?.term?.part !== 'rack' || scan.clause[at + 1] !== scan.clause[at])
+    return [];
   return drafts.filter(({ kind }) => kind === 'rack' || kind === 'stands');
 }
 

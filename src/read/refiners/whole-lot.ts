@@ -7,7 +7,7 @@ import { type Scan, span } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
 /** Rules of weights that are said of goods. */
-const OF_GOODS = ['weight-of-goods', 'heavy-goods', 'weight-in-goods', 'lone-total'];
+const OF_GOODS = ['weight-of-goods', 'heavy-goods', 'weight-in-goods', 'lone-total', 'total-summed'];
 
 /** "Total weight of plates is 405 lb": a total whose own words name the plates. */
 const namesPlates = (scan: Scan, { from, to }: Total): boolean =>

@@ -61,6 +61,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'would-perhaps': 'würde',
   'would-take': 'nehme|würde nehmen',
   contact: 'kontaktieren|schreiben|anrufen|anschreiben|melden',
+  'adds-up': 'macht|ergibt|sind|das sind|insgesamt|zusammen|macht zusammen|gesamt',
   ones: '',
   another: 'noch eine|eine weitere|eine zweite|noch einen|noch ein',
   'one-is': '',

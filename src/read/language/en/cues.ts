@@ -64,6 +64,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'would-perhaps': "might|may|would take|i'd take|id take|i would take|i'd|id|would|could take",
   'would-take': "accept|would take|i'd take|id take|i would take|will take",
   contact: 'contact|message|email|text|call|bother',
+  'adds-up':
+    "that's|thats|that is|it's|its|it is|up to|adds up to|add up to|comes to|come to|comes out to|totals|totaling|totalling|works out to|makes|total|in all|altogether",
   ones: 'ones|one',
   another: 'another|a second',
   'one-is': "one's",
