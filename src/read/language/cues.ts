@@ -121,6 +121,16 @@ export type CueName =
   /** What is done with goods that are only spoken of: "when you change the weights". */
   | 'handles'
   | 'owns'
+  /** Goods that are only spoken of: what they are beside, what is usual of them, the room for them, how they go on, what is done with them. */
+  | 'beside-goods'
+  | 'ordinary'
+  | 'wrong'
+  | 'zone'
+  | 'slides'
+  | 'uses'
+  | 'throws'
+  /** Words by which goods are offered: "there's a bench". */
+  | 'offers'
   /** "You don't get the rack". */
   | 'gets'
   /** "Want: bumper plates" as a label. */
