@@ -30,7 +30,7 @@ it.each([
   ['coloured bumper plates: 2 reds (25 kg), 2 blues (20 kg)', '2 bumper 25 kg, 2 bumper 20 kg'],
   ['Hantelscheiben: 2 rote (25 kg), 4 schwarze (5 kg)', '2 plate 25 kg, 4 plate 5 kg'],
   ['olympic (2 inch): 45 lb (2), 25 lb (4) plates', '2 plate 45 lb, 4 plate 25 lb'],
-  ['olympic plates: two little 1 1/4s and four rusty 45s', '2 micro 1.25 lb, 4 plate 45 lb'],
+  ['olympic plates: two little 1 1/4s and four rusty 45s', '4 plate 45 lb, 2 micro 1.25 lb'],
   ['Qty 22 - 45 lb iron plate\nQty 8 - barbell, 7 ft\nQty 4 - flat bench', '22 plate 45 lb, 8 bar, 4 bench'],
   ['Olympic barbells, 7 ft, quantity 8. Hex bars, quantity 2.', '8 bar, 2 hex-bar'],
 ])('in brackets and by quantity: %s', (text, goods) => expect(counted(text)).toBe(goods));

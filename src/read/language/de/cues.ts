@@ -99,7 +99,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   uses: 'benutzt|genutzt|verwendet',
   throws: '',
   offers:
-    'verkaufe|verkaufen|biete|gebe|ab|ist|sind|auch|noch|es|dazu|habe|haben|abzugeben|suche|für|und|oder|sowie|inklusive|dabei|vorhanden|hier|tausche|gibt',
+    'verkaufe|verkaufen|biete|gebe|ab|ist|sind|auch|noch|es|dazu|habe|haben|abzugeben|suche|für|und|oder|sowie|inklusive|dabei|vorhanden|hier|tausche|gibt|wer|wollen|möchte',
   gets: 'bekommen|gibt es|erhalten',
   owns: 'besitzt|hat schon|schon hat|bereits hat',
   'wants-label': 'suche|gesucht|im tausch|im tausch gegen|dafür',
