@@ -24,8 +24,11 @@ function isCounted(scan: Scan, first: number, lines: number): boolean {
 function claimHeadings(scan: Scan): void {
   const marked = [...scan.plain.matchAll(HEADING)].map(({ index }) => (scan.plain[index] === 'h' ? index + 1 : index));
   const [first] = marked;
-  const named = marked.filter((at, index) => valueAt(scan, at) === index + 1);
-  if (first === undefined || named.length < 2 || !isCounted(scan, first, named.length)) return;
+  // In any order: a list says the same when its lines change places.
+  const named = marked.filter((at) => (valueAt(scan, at) ?? 0) <= marked.length);
+  const told = new Set(named.map((at) => valueAt(scan, at)));
+  const all = told.size === named.length && named.length === marked.length;
+  if (first === undefined || named.length < 2 || !all || !isCounted(scan, first, named.length)) return;
   for (const at of named) {
     if (scan.plain[at - 1] === 'h') blank(scan, at - 1);
     blank(scan, at);
