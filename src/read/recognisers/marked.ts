@@ -27,14 +27,15 @@ export function readMarked(scan: Scan): Quantity[] {
     found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun });
     return true;
   });
-  findAll(scan, SAYING, ({ from, to }) => {
-    const count = valueAt(scan, from);
-    const weight = valueAt(scan, to);
-    const said = [to - 1, to - 2].some((at) => says(scan, at, 'is-marked'));
-    if (!said || !isCount(count) || weight === null || !isPlateSize(weight)) return false;
-    found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun: findLetter(scan, from, to, 'k') });
-    return true;
-  });
+  if (/[zk],?[zc]?[zyo]U?n/.test(scan.plain))
+    findAll(scan, SAYING, ({ from, to }) => {
+      const count = valueAt(scan, from);
+      const weight = valueAt(scan, to);
+      const said = [to - 1, to - 2].some((at) => says(scan, at, 'is-marked'));
+      if (!said || !isCount(count) || weight === null || !isPlateSize(weight)) return false;
+      found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun: findLetter(scan, from, to, 'k') });
+      return true;
+    });
   const uncounted = (noun: number | null, list: readonly [number, number] | null): boolean => {
     const [from, to] = list ?? [0, -1];
     const members: number[] = [];

@@ -6,7 +6,7 @@ const ORDINAL = /(?<=^|[l•]|l[-•])(n)[).](?![uhsx/])|(?<=[.;,:])(n)\)(?![uhs
 const WEIGHED = /^[mC]{0,2}(?:n[-.]?[uhqs]|v|nk)/;
 
 /** "1 - 45 lb olympic bar", "#1 beater bar" at the head of a line. */
-const HEADING = /(?<=^|l)(?:n[-:.)]|hn)(?!n[l.;]|$)/g;
+const HEADING = /^(?:n[-:.)]|hn)(?!n[l.;]|$)/;
 /** How far before the first line the sum of such a list may stand, in tokens. */
 const REACH = 24;
 
@@ -22,7 +22,12 @@ function isCounted(scan: Scan, first: number, lines: number): boolean {
 
 /** Lines that begin with their number, under the sum of them: those are no counts either. */
 function claimHeadings(scan: Scan): void {
-  const marked = [...scan.plain.matchAll(HEADING)].map(({ index }) => (scan.plain[index] === 'h' ? index + 1 : index));
+  const marked: number[] = [];
+  for (let at = 0; at !== -1; at = scan.plain.indexOf('l', at + 1)) {
+    const head = at === 0 ? 0 : at + 1;
+    if ('nh'.includes(scan.plain[head] ?? '_') && HEADING.test(scan.plain.slice(head, head + 5)))
+      marked.push(scan.plain[head] === 'h' ? head + 1 : head);
+  }
   const [first] = marked;
   // In any order: a list says the same when its lines change places.
   const named = marked.filter((at) => (valueAt(scan, at) ?? 0) <= marked.length);

@@ -46,22 +46,23 @@ export function readSeries(scan: Scan): Quantity[] {
     }
     return true;
   });
-  findAll(scan, STEP_FIRST, ({ from, to, group }) => {
-    const step = valueAt(scan, from);
-    const low = valueAt(scan, group(3)?.[0] ?? from);
-    const high = valueAt(scan, group(5)?.[0] ?? to);
-    const link = group(4)?.[0] ?? from;
-    const range = isTo(scan, link) || /^(?:to|thru|through)$/.test(scan.tokens[link]?.text ?? '');
-    if (step === null || low === null || high === null || step <= 0 || !range || scan.plain[from - 1] !== 'z') return false;
-    const members = Math.round((high - low) / step) + 1;
-    if (members < 3 || members > MOST_MEMBERS || Math.abs(low + (members - 1) * step - high) > 0.01) return false;
-    const unit = unitBetween(scan, from, to);
-    if (!isSize(high, unit)) return false;
-    const count = group(2) || group(6) ? 2 : null;
-    for (let i = 0; i < members; i += 1)
-      found.push({ rule: 'series', from, to, count, weight: low + i * step, unit, noun: null, list: from });
-    return true;
-  });
+  if (/z[nv]s?z?,/.test(scan.plain))
+    findAll(scan, STEP_FIRST, ({ from, to, group }) => {
+      const step = valueAt(scan, from);
+      const low = valueAt(scan, group(3)?.[0] ?? from);
+      const high = valueAt(scan, group(5)?.[0] ?? to);
+      const link = group(4)?.[0] ?? from;
+      const range = isTo(scan, link) || /^(?:to|thru|through)$/.test(scan.tokens[link]?.text ?? '');
+      if (step === null || low === null || high === null || step <= 0 || !range || scan.plain[from - 1] !== 'z') return false;
+      const members = Math.round((high - low) / step) + 1;
+      if (members < 3 || members > MOST_MEMBERS || Math.abs(low + (members - 1) * step - high) > 0.01) return false;
+      const unit = unitBetween(scan, from, to);
+      if (!isSize(high, unit)) return false;
+      const count = group(2) || group(6) ? 2 : null;
+      for (let i = 0; i < members; i += 1)
+        found.push({ rule: 'series', from, to, count, weight: low + i * step, unit, noun: null, list: from });
+      return true;
+    });
   findAll(scan, RANGE_PIECES, ({ from, to, group }) => {
     const noun = (group(1) ?? group(5))?.[0] ?? null;
     const kind = noun === null ? undefined : scan.tokens[noun]?.term?.kind;

@@ -33,7 +33,7 @@ export function readToldBehind(scan: Scan): Quantity[] {
     clauses.add(scan.clause[place[0]]);
     return true;
   };
-  if (scan.plain.includes('%') || scan.plain.includes('-'))
+  if (/%U?(?:[nd]|a?p)|-[nd]p?-/.test(scan.plain))
     findAll(scan, TOLD, ({ from, to, group }) =>
       take(
         'weight-then-count',

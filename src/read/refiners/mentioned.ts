@@ -14,10 +14,12 @@ const REACH = 8;
 
 /** Drafts without those. */
 export function dropMentioned(scan: Scan, drafts: readonly Draft[]): Draft[] {
+  const sure = new Set(drafts.flatMap((item) => (item.sold || isVague(item) ? [] : [item.kind])));
   const spoken = new Set<Draft>();
   for (const item of drafts)
     if (
       isVague(item) &&
+      (!sure.has(item.kind) || item.kind === 'rack' || item.kind === 'collars') &&
       (isPartOf(scan, item, drafts) || item.places.every(({ from, to }) => isSpokenOf(scan, from, to, item.kind)))
     )
       spoken.add(item);

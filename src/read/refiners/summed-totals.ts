@@ -31,8 +31,9 @@ export function takeSummed(scan: Scan, drafts: Draft[]): Total[] {
   const totals: Total[] = [];
   for (let at = 0; at < scan.tokens.length && totals.length === 0; at += 1) {
     if (scan.plain[at] !== 'n' || scan.letters[at] === 'M' || scan.plain[at - 1] === '$') continue;
-    const unit = unitBetween(scan, at, at + 1);
     const value = valueAt(scan, at) ?? 0;
+    if (value < 20 || !(isSum(value, 'lb') || isSum(value, 'kg'))) continue;
+    const unit = unitBetween(scan, at, at + 1);
     if (!isSum(value, unit ?? usual) || /^(?:[$x%]|[-.]?[fJ])/.test(scan.plain.slice(at + 1, at + 3))) continue;
     let before = at - 1;
     while (at - before <= REACH && !says(scan, before, 'adds-up') && scan.clause[before] === scan.clause[at]) before -= 1;

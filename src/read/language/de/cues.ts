@@ -98,8 +98,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   slides: 'passen|passt|rutschen',
   uses: 'benutzt|genutzt|verwendet',
   throws: '',
-  offers:
-    'verkaufe|verkaufen|biete|gebe|ab|ist|sind|auch|noch|es|dazu|habe|haben|abzugeben|suche|für|und|oder|sowie|inklusive|dabei|vorhanden|hier|tausche|gibt|wer|wollen|möchte',
+  offers: 'verkaufe|verkaufen|biete|gebe|ab|ist|sind|auch|noch|es|dazu|habe|haben|suche|für|und|oder|hier|tausche|gibt|wer',
   gets: 'bekommen|gibt es|erhalten',
   owns: 'besitzt|hat schon|schon hat|bereits hat',
   'wants-label': 'suche|gesucht|im tausch|im tausch gegen|dafür',

@@ -41,7 +41,7 @@ export const CONDITIONS: readonly Entry[] = [
   // A degree near by makes them light or heavy.
   condition('rust|rusting|rusts|oxidation|corrosion|pitting|oxide', 'rust', 'no-rust', 'fault rust'),
   condition('rusty|rusted|rusty looking|needs a wire brush|corroded|oxidized|oxidised', 'rust', 'no-rust', 'rust'),
-  ['nice patina|great patina|good patina|beautiful patina|lovely patina', { code: 'z' }],
+  ['nice patina', { code: 'z' }],
   fault('patina|flash rust', 'rust-light', 'no-rust'),
   condition(
     'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust everywhere|rust bucket|rusted solid',
@@ -110,7 +110,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    'split hub|a split hub|a split at the hub|split at the hub|cracked hub|loose hub|hub has split|hub has split loose|hub split|loose inserts|insert loose|insert popped|insert spins|ring loose|ring is loose|loose insert|loose ring|hub separating|hub separated',
+    'split hub|a split hub|a split at the hub|split at the hub|loose hub|hub has split|hub has split loose|hub split|loose inserts|insert loose|insert popped|insert spins|ring loose|ring is loose|loose insert|loose ring|hub separating|hub separated',
     'split-hub',
   ),
   fault(

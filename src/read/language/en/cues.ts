@@ -69,8 +69,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   ones: 'ones|one',
   another: 'another|a second',
   'one-is': "one's",
-  'no-promise':
-    "can't promise|cant promise|cannot promise|no promises|no guarantee|no guarantees|can't guarantee|cant guarantee|not guaranteed|don't hold me|can't swear|wouldn't swear",
+  'no-promise': "can't promise|cant promise|cannot promise|no promises|no guarantee|no guarantees|can't guarantee|not guaranteed",
   missing: 'missing|is missing|are missing',
   incomplete: 'minus|missing|short|less|lacks|lacking|not complete|incomplete',
   once: 'used to be|once|was|originally',
@@ -107,7 +106,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   uses: 'used|use|using|loaded|dropped',
   throws: 'throw|throws|throwing|thrown|threw',
   offers:
-    "there's|theres|there is|here's|heres|selling|sell|trade|trading|n|in|is|it's|its|it|also|too|need|needs|left|offering|listing|got|including|incl|includes|included|adding|add|add in|add on|throw|throwing|comes|original|has|as|found|left behind|behind|for sale|plus|and|or|then|only|just|even|finally|if you want|you want|you get|you'll get|you can have|if you take|for free",
+    "there's|theres|here's|selling|sell|trade|n|in|is|it's|its|it|also|too|need|needs|left|offering|got|including|includes|add|throw|throwing|comes|original|has|as|found|left behind|behind|for sale|plus|and|or|then|only|just|if you want|you want|you get|you'll get|you can have|if you take|for free",
   gets: 'get|receive|come with',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
   'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
