@@ -31,9 +31,9 @@ export const PAGES = [
  * and the words of its languages are most of it. The store: Dexie is most of it.
  */
 const BEHIND = [
-  // 8 kB more than at first: what a price for all covers, whom conditions speak of, what sellers correct or only speak of, price lists without signs,
-  // rates of some sizes, what others offer or ask, counts behind their goods, and what is kept.
-  { name: 'core', from: 'src/evaluate.ts', always: true, budget: 178_000 },
+  // More than at first by how sellers put what is cracked, loose or bent, what they keep or only speak of, prices without signs and rates of some
+  // sizes: words that no ad of the corpus may have and the next one has.
+  { name: 'core', from: 'src/evaluate.ts', always: true, budget: 186_000 },
   { name: 'store', from: 'extension/store/page-store.ts', always: true, budget: 50_000 },
   // Only once a place is asked for: the look-up, and the list of the buyer's own country. The largest has ZIP codes too.
   { name: 'gazetteer', from: 'src/places/gazetteer.ts', always: false, budget: 12_000 },

@@ -139,8 +139,9 @@ export type CueName =
   | 'if-you'
   /** What has two sides that are told without a unit: "platform 8x8". */
   | 'has-sides'
-  /** "They say 45 on them". */
+  /** "They say 45 on them"; "my bathroom scale says 19". */
   | 'is-marked'
+  | 'scale'
   /** "Weight bench with the rack attached". */
   | 'attached'
   /** "The bar is another 45". */

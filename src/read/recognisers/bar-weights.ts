@@ -5,6 +5,8 @@ import { says } from '../text/says.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 
 const WEIGHS = /k,?[zP]{1,2}(?:z|y|U){0,2}(n)(?=[.,;!l)z]|c|$)/dg;
+/** "My bathroom scale says 19." */
+const SCALE = /z[zyA]U?(n)(?=[.,;!l)]|$)/dg;
 const BARS: readonly (Kind | undefined)[] = ['bar', 'curl-bar', 'hex-bar'];
 /** Weights of bars in pounds and kilograms. Common practice, no source. */
 const BAR_WEIGHTS = [45, 44, 55, 35, 33, 30, 25, 20, 18, 15, 60];
@@ -19,5 +21,15 @@ export function readBarWeights(scan: Scan): Quantity[] {
     found.push({ rule: 'bar-weighs', from: to, to, count: null, weight, unit: null, noun: from });
     return true;
   });
+  if (found.length === 0)
+    findAll(scan, SCALE, ({ from, to }) => {
+      const weight = valueAt(scan, to) ?? 0;
+      const bars = [...scan.plain].flatMap((letter, at) => (letter === 'k' ? [at] : []));
+      const [bar] = bars;
+      const only = bar !== undefined && bars.every((at) => BARS.includes(scan.tokens[at]?.term?.kind));
+      if (!only || !says(scan, from, 'scale') || weight < 5 || weight > 60) return false;
+      found.push({ rule: 'bar-weighs', from: to, to, count: null, weight, unit: null, noun: bar });
+      return true;
+    });
   return found;
 }

@@ -6,7 +6,7 @@ import type { Condition, Kind } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
-import { PIECES, SCOPES } from './condition-scopes.ts';
+import { BARS, PIECES, SCOPES } from './condition-scopes.ts';
 import type { Draft } from './draft.ts';
 import { excepted, isOver, isWhole, saysWholeBefore } from './left-out-goods.ts';
 import { clauseAround, holds, namedBy } from './subject.ts';
@@ -48,6 +48,8 @@ export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding
   const upon = scan.tokens[to + 1]?.term?.sense === 'upon';
   const joined = !fault && !upon && rule !== 'kept-at';
   const subject = subjectOfWord(scan, drafts, { told, lot, from, to, joined, near }, goodsLines);
+  const turning = isOfTurning(scan, drafts, finding, subject);
+  if (turning.length > 0) return { drafts: turning, told: true };
   const frames = OF_FRAMES.includes(condition) ? ofFrame(scan, drafts, subject, from) : [];
   if (frames.length > 0) return { drafts: frames, told: true };
   const pieces = condition === 'cracked' ? subject.drafts.filter(({ kind }) => PIECES.includes(kind)) : [];
@@ -57,6 +59,13 @@ export function subjectOfCondition(scan: Scan, drafts: readonly Draft[], finding
 
 /** Conditions of frames, which things fitted to them do not have. */
 const OF_FRAMES: readonly Condition[] = ['missing-parts', 'wobbly', 'welded', 'bolted'];
+
+/** "Collars spin fine": what turns on a bar, where there is but one. */
+function isOfTurning(scan: Scan, drafts: readonly Draft[], { condition, from }: Finding, subject: Subject): Draft[] {
+  if ((condition !== 'spins' && condition !== 'seized-sleeves') || subject.drafts.length > 0) return [];
+  const bars = drafts.filter(({ kind }) => BARS.includes(kind));
+  return bars.length === 1 && scan.tokens[from - 1]?.term?.kind === 'collars' ? bars : [];
+}
 
 /** "Bench with leg extension and preacher pad, missing the pin": of the bench that these are fitted to. */
 function ofFrame(scan: Scan, drafts: readonly Draft[], subject: Subject, at: number): Draft[] {

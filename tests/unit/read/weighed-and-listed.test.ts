@@ -33,6 +33,7 @@ it.each([
   ['Weights. There are four of the big ones, they say 45 on them, and two that say 35.', '4 plate 45 lb, 2 plate 35 lb'],
   ['It is a barbell, he calls it a power bar, it says 45 on the end.', '1 bar 45 lb'],
   ['olympic bar plus 3 forty fives per side, plus the bar which is 45', '1 bar 45 lb, 6 plate 45 lb'],
+  ['Hantelstange. Gewicht keine Ahnung, meine Badezimmerwaage sagt 19.', '1 bar 19 kg'],
   ['Home made axle, 1.9 inch OD pipe, 25ish lb', '1 bar 25 lb'],
 ])('what they say: %s', (text, goods) => expect(counted(text)).toBe(goods));
 

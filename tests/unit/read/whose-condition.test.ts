@@ -19,6 +19,7 @@ it.each([
   ['Two olympic bars, one has a bow in it the other is straight', 'bar-1 bent, bar-2 straight'],
   ['Power bar 45 lb $125. Two olympic bars, both bent, $35 each.', 'bar-2 bent'],
   ['One 100 lb dumbbell. Hex, rubber, handle bent from being dropped off a truck.', 'dumbbell-1 bent'],
+  ['Olympic bar 35 lb. Collars spin fine.', 'bar-1 spins'],
   ["yes they are olympic plates 4x45, no they don't match", 'plate-1 mismatched'],
   [
     '1 inch curl bar, screw collars, 4 10s and 4 5s. All stored in the shop, no rust.',

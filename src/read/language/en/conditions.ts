@@ -19,63 +19,74 @@ const place = (words: string, value: Condition, more: Partial<Term> = {}): Entry
   { code: 'z', condition: value, ...more },
 ];
 
-const TURNING = 'bearings|bearing|sleeves|both sleeves|bushings|ends|needle bearings|sleeve bearings';
+const TURNING = 'bearings|bearing|sleeves|both sleeves|bushings|ends|needle bearings|collars on the bar|sleeve bearings';
 const FREE =
-  'free|are free|is free|run free|move freely|run smooth|smooth|are smooth|is smooth|feel smooth|roll freely|roll smooth|still free|still smooth';
+  'free|are free|is free|run free|move freely|run smooth|smooth|are smooth|is smooth|feel smooth|are nice and smooth|roll freely|roll smooth|still free|still smooth|go round freely';
 const STUCK =
-  'stuck|are stuck|is stuck|tight|are tight|is tight|stiff|are stiff|is stiff|gummed up|are jammed|jammed|locked|grind|grinding|crunchy|are crunchy|gritty|are gritty|need grease|need greasing|are sticky|barely turn|barely move|hardly turn|hardly move|do not turn|are rusted';
+  'stuck|are stuck|is stuck|tight|are tight|is tight|stiff|are stiff|is stiff|gummed up|are gummed up|are jammed|jammed|locked|grind|grinding|crunchy|are crunchy|gritty|are gritty|need grease|need greasing|are sticky|barely turn|barely move|hardly turn|hardly move|will not turn|do not turn|are rusted';
 const COVERS =
   'foam|padding|vinyl|upholstery|leather|pleather|covering|cover|fabric|seat cover|pad cover|pad vinyl|seat vinyl|cushion|bench pad|seat';
 const WORN =
-  'crumbling|is crumbling|peeling|is peeling|flaking|is flaking|worn through|coming apart|has a rip|has holes|has a split|is splitting|splitting|perished|is perished|disintegrating|is disintegrating|exposed|is exposed|sticking out|falling apart|worn out|in shreds|shredded|is shredded|taped up|is taped|split|is split|is patched|is ripped|needs reupholstering|needs recovering|needs replacing|cracked|is cracked|chewed|is chewed';
+  'crumbling|is crumbling|peeling|is peeling|flaking|is flaking|worn through|is worn through|has worn through|coming apart|is coming apart|has a rip|has a hole|has holes|has a cut|has a split|is splitting|splitting|perished|is perished|disintegrating|is disintegrating|exposed|is exposed|sticking out|is sticking out|falling apart|is falling apart|worn out|is worn out|in shreds|shredded|is shredded|taped up|is taped|is taped up|held with tape|has tape on it|split|is split|has been patched|is patched|is ripped|needs reupholstering|needs recovering|needs replacing|cracked|is cracked|chewed|is chewed';
 const KINDS = 'brands|brand|makers|makes|rims|styles|manufacturers|types|stamps|castings|foundries|lettering';
 const UNLIKE = 'mixed|odd|different|various|assorted|random|several|mismatched|multiple|all different|all sorts of';
 
 export const CONDITIONS: readonly Entry[] = [
-  ['a different brand|another brand', { code: 'z' }],
+  [
+    'a different brand|a different maker|a different make|a different style|a different type|another brand|one different brand',
+    { code: 'z' },
+  ],
   // Said of turning parts: "free" is no price there, "tight" no fault elsewhere.
   condition(each(TURNING, FREE), 'spins', 'seized-sleeves'),
   condition(each(TURNING, STUCK), 'seized-sleeves', 'spins'),
-  condition('gummed up|jammed up|jammed|wont rotate', 'seized-sleeves'),
+  condition(
+    'gummed up|jammed up|jammed|stiff to turn|stiff to spin|wont rotate|sleeves need cleaning|sleeves need work',
+    'seized-sleeves',
+  ),
   condition(each(COVERS, WORN), 'torn'),
   // A degree near by makes them light or heavy.
   condition('rust|rusting|rusts|oxidation|corrosion|pitting|oxide', 'rust', 'no-rust', 'fault rust'),
-  condition('rusty|rusted|rusty looking|needs a wire brush|corroded|oxidized|oxidised', 'rust', 'no-rust', 'rust'),
-  ['nice patina', { code: 'z' }],
+  condition(
+    'rusty|rusted|rusty looking|needs a wire brush|needs wire brushing|needs a wire wheel|could use a wire brush|could use a wire wheel|wants a wire brush|corroded|oxidized|oxidised',
+    'rust',
+    'no-rust',
+    'rust',
+  ),
+  ['nice patina|great patina|good patina|beautiful patina|lovely patina', { code: 'z' }],
   fault('patina|flash rust', 'rust-light', 'no-rust'),
   condition(
-    'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust everywhere|rust bucket|rusted solid',
+    'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust everywhere|nothing but rust|rust bucket|rusted solid|caked in rust|covered in rust|covered with rust',
     'rust-heavy',
     'no-rust',
   ),
-  fault('heavy rust|heavy rusting', 'rust-heavy', 'no-rust'),
-  condition('rust free|rustfree|zero rust', 'no-rust'),
+  fault('heavy rust|heavy surface rust|heavy rusting', 'rust-heavy', 'no-rust'),
+  condition('rust free|rustfree|zero rust|not a spot of rust|not a speck of rust|free of rust|free from rust', 'no-rust'),
   [
     'rust oleum|rustoleum|rust colored|rust coloured|rust remover|black oxide|rust converter|rust color|rust inhibitor|rust proof',
     { code: 'z' },
   ],
   [
-    'surface|light|lightly|little|slight|slightly|minor|bit|touch|hint|spots|spot|speck|specks|freckle|freckles|freckled|patch|patches|spotting|cosmetic|mild|mildly|small amount|small amounts|tiny|trace|traces|skin|dusting|bloom|minimal|starting|superficial|marks|tad|wipes off|brushes off|cleans up|comes off|wipe off|brush off|kiss|smidge|haze',
+    'surface|light|lightly|little|slight|slightly|minor|bit|touch|hint|spots|spot|speck|specks|freckle|freckles|freckled|patch|patches|spotting|cosmetic|mild|mildly|small amount|small amounts|tiny|trace|traces|skin|dusting|bloom|minimal|starting|superficial|marks|tad|wipes off|brushes off|cleans up|comes off|wipe off|brush off|wipes right off|brushes right off|comes right off|kiss|smidge|haze',
     { code: 'z', sense: 'faintly' },
   ],
   [
-    'heavily|much|too|a lot of|lot|ton|very|really|badly|bad|lots|tons|super|severe|severely|major|deep|flaking|flaky|seriously|crusty|quite|extremely|thick|caked|scaly|good and|all over|covered|horrible|terrible|terribly|loads|plenty|as heck|as hell|completely|totally',
+    'heavily|much|too|a lot of|a ton of|lot|ton|very|really|badly|bad|lots|tons|super|severe|severely|major|deep|flaking|flaky|seriously|crusty|quite|extremely|thick|caked|scaly|good and|all over|covered|horrible|terrible|terribly|loads|plenty|as heck|as hell|completely|totally',
     { code: 'z', sense: 'badly' },
   ],
   ['heavy', { code: 'm', sense: 'badly' }],
 
   fault(
-    'bend|bow|bends|slight bend|slight bow|a little bend|little bend|a bend|a slight bend|banana|warp|kink',
+    'bend|bow|bends|slight bend|slight bow|a little bend|little bend|a bend|a slight bend|wobble when spun|banana|warp|kink',
     'bent',
     'straight',
   ),
   condition(
-    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|ain't straight|curved slightly|rolls with a wobble|not true|isn't true|tweaked|out of true|rolls crooked|turns over by itself|rolls over by itself",
+    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|rolls with a wobble|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
     'bent',
     'straight',
   ),
   condition(
-    "straight|strait|str|straight as a string|perfectly straight|still straight|dead straight|arrow straight|spins true|rolls true|runs true|roll true|roll straight|still true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|is true|dead true|straight and true|straightness checked|he don't bend|is not bend|rolled straight|never been bent|never bent",
+    "straight|strait|str|straight as a string|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|roll true|roll straight|still true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|rolled straight|never been bent|never bent",
     'straight',
     'bent',
   ),
@@ -83,16 +94,22 @@ export const CONDITIONS: readonly Entry[] = [
     'straight up|straight trade|straight swap|straight forward|straightforward|straight cash|straight to|straight away|straight across|straight after|straight into|straight sale|straight down|straight sleeves|straight edge|straight back',
     { code: 'z' },
   ],
-  ['bend over|bent over|bend it|bow out|bend my|bend your|bent knee|bow front|bend under', { code: 'z' }],
+  [
+    'bend over|bent over|bent over rows|bent over row|bend the price|bend it|take a bow|bow out|bend my|bend your|bend the knee|bent knee|bow front|bend under|bent out of shape about',
+    { code: 'z' },
+  ],
 
-  ["when it spins|when spinning|doesn't spin like a dream", { code: 'z' }],
+  [
+    "when it spins|when it turns|as it spins|if it spins|when spinning|while it spins|doesn't spin like a dream|doesn't spin like new|doesn't spin forever|doesn't spin for days",
+    { code: 'z' },
+  ],
   condition(
-    "seized|seized up|frozen|don't spin|doesn't spin|won't spin|stuck|don't rotate|doesn't rotate|no spin|barely spin|barely spins|don't turn|doesn't turn|won't turn|doesn't spin well|locked up|don't move|frozen up|frozen solid|rusted shut|quit spinning|stopped spinning",
+    "seized|seized up|frozen|don't spin|doesn't spin|do not spin|does not spin|won't spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn|won't turn|don't spin well|doesn't spin well|hard to spin|locked up|don't move|frozen up|frozen solid|rusted shut|don't spin anymore|doesn't spin anymore|no longer spin|no longer spins|quit spinning|stopped spinning",
     'seized-sleeves',
     'spins',
   ),
   condition(
-    'spins|spin|spins freely|spin freely|spins free|spin free|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spin smooth|spins smoothly|spin smoothly|spin well|spin good|spins good|spins ok|spin ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|spin nice|great spin|good spin|smooth spin|nice spin|sleeves spin|spins like new|spin like new|spins like a top|spin like they should|still spin like new|sleeves turn|sleeves move|ends turn|ends spin|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|both turn|they turn|both spin|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
+    'spins|spin|spins freely|spin freely|spins free|spin free|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spin smooth|spins smoothly|spin smoothly|spin well|spin good|spins good|spins ok|spin ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|spin nice|great spin|good spin|smooth spin|nice spin|sleeves spin|spins like new|spin like new|spins like a top|spin like they should|still spin like new|sleeves turn|sleeves move|sleeves turn freely|ends turn|ends spin|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|ends go round|both turn|they turn|both spin|both still turn|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
     'spins',
     'seized-sleeves',
   ),
@@ -102,56 +119,62 @@ export const CONDITIONS: readonly Entry[] = [
     'cracked',
   ),
   condition(
-    'cracked|weld broke|welds broke|weld failed|welds failed|broken|broken off|snapped|fractured|cracking|has split|split open|split along|split down|is split|are split|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking|sand leaking',
+    'cracked|weld broke|welds broke|weld failed|weld has failed|welds failed|weld let go|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking|sand leaking|leaks a bit of sand|leaking some sand',
     'cracked',
   ),
   [
-    'breaks my heart|heart breaks|lunch breaks|broken in|broken down|broken up|broken home|cracked up|get cracking|breaks down flat|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|break even|cracked a|cracked rib|cracked my',
+    'breaks my heart|break my heart|broke my heart|breaking my heart|heart breaks|lunch breaks|breaks down into|breaks down to|breaks apart for|broken in|broken down|broken up|broken home|cracked up|crack of dawn|get cracking|breaks down flat|breaks down for|breaks down easy|breaks down easily|breaks down small|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|break even|cracked a|cracked rib|cracked my',
     { code: 'z' },
   ],
   condition(
-    'split hub|a split hub|a split at the hub|split at the hub|loose hub|hub has split|hub has split loose|hub split|loose inserts|insert loose|insert popped|insert spins|ring loose|ring is loose|loose insert|loose ring|hub separating|hub separated',
+    'split hub|a split hub|a split at the hub|a split in the hub|split at the hub|split in the hub|cracked hub|hub is cracked|loose hub|hub is loose|hub has split|hub has split loose|hub split|hub is split|hub came loose|hub is coming out|hub popped out|loose inserts|insert loose|insert is loose|insert popped|insert popped out|insert came out|insert is coming out|insert spins|ring loose|ring is loose|ring popped out|loose insert|loose ring|loose center ring|center ring loose|hubs are loose|inserts are loose|steel ring is loose|hub coming loose|hub separating|hub separated',
     'split-hub',
   ),
   fault(
     'chip|chips|paint chips|chipped paint|paint chipping|chipping|paint flaking|flaking paint|paint peeling|peeling paint|paint loss',
     'chipped',
   ),
-  condition('paint is coming off|paint has come off|chipped|chipped up', 'chipped'),
+  condition(
+    'paint is peeling|paint is coming off|paint coming off|paint has come off|paint comes off|chipped|chipped up|paint is chipped|paint is chipping|paint is flaking',
+    'chipped',
+  ),
 
   condition(
-    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|one bolt short|no bolts|no hardware|no pins|no safeties|no safety arms|no j hooks|no hooks|no screws|without bolts|without hardware|without pins|without hooks|without safeties|without a pad",
+    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|lost the bolts|lost the pins|lost the hardware|lost a bolt|lost a pin|one bolt short|a bolt short|short a bolt|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties|without a pad|without the pad|without its pad|without a seat|without the seat",
     'missing-parts',
   ),
   [
-    'missing out|missing work|miss|missing teeth|missing you|lost interest|lost weight|i lost the argument|lost lease',
+    'missing out|missing work|miss|missing teeth|missing you|missing the gym|missing the days|lost interest|lost weight|lost my job|i lost the argument|i lost the bet|i lost the fight|i lost the battle|i lost the war|i lost the space|i lost the room|i lost the lease|i lost the garage|lost lease|lost our lease',
     { code: 'z' },
   ],
 
   condition(
-    'repainted|re painted|spray painted|spraypainted|fresh paint|freshly painted|newly painted|refinished|restored|painted over|painted over once|new paint|rattle canned|rattle can|refurbished|paint job|painted them|painted it|powder coated by me|painted these|been painted|i painted|we painted|painted by my|hand painted|painted gray by me|painted more than once|painted myself|have been painted|someone painted|somebody painted|painted both|overpainted|resprayed|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
+    'brushed and painted|cleaned up and painted|cleaned and repainted|painted with rustoleum|painted with black|painted with spray|painted with a|painted with silver|repainted|re painted|spray painted|spraypainted|fresh paint|freshly painted|newly painted|refinished|restored|painted over|painted over once|fresh coat of paint|new coat of paint|new paint|rattle canned|rattle can|refurbished|powder coated myself|paint job|painted them|painted it|painted by me|powder coated by me|powder coated by my|i powder coated|i had these powder coated|painted these|painted by us|been painted|i painted|we painted|painted by my|hand painted|painted gray by me|painted black by me|painted more than once|painted myself|have been painted|were painted by|had them powder coated|stripped and painted|sanded and painted|cleaned and painted|someone painted|somebody painted|previous owner painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
     'repainted',
   ),
   condition(
-    'welded myself|welded by my|welded by a|welded by the|husband welded|dad welded|brother welded|buddy welded|friend welded|i welded|we welded|he welded',
+    'welded myself|welded it up|welded up by|welded by my|welded by me|welded by a|welded by the|welded by his|welded by our|husband welded|dad welded|brother welded|buddy welded|friend welded|i welded|we welded|he welded',
     'home-made',
     undefined,
     'welded-too',
   ),
-  ['welded by a certified', { code: 'z' }],
+  ['welded by a professional|welded by a pro|welded by a certified|welded by the factory|welded by the maker', { code: 'z' }],
   condition(
-    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|custom built|self made|shop made|home built|i poured myself|poured myself|i poured|built out of|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|made by a|built by me|built by my|built by a|both built by me|made by hand|built this|built it|he built|dad built|dad made|grandpa built|grandpa made|husband built|husband made|brother built|son built|he made|i made|i make self|i weld self|made this|shop class|shop project|home brewed|self built|selfmade|garage built|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
+    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|custom built|self made|made it myself|made them myself|shop made|home built|i poured myself|poured myself|i poured|poured by me|built out of|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|made by a|built by me|built by my|built by a|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|brother built|son built|he made|i made|i make self|i weld self|i make myself|i made this|made this|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
     'home-made',
   ),
-  ['i built my|built this up|i already built|built up', { code: 'z' }],
+  [
+    'i made room|i made space|i made a mistake|made by hand count|i built a|i built my|i built up|built this up|built it up|built this gym|built this house|built it up to|i made it|i made the mistake|i made sure|i made good|i made progress|made it to|i built muscle|i made an|we built a|we built our|i already built|i made gains|he made gains|built up|i made up',
+    { code: 'z' },
+  ],
 
   condition(
-    'were used outside|from the carport|stored outside|stored outdoors|left outside|kept outside|kept outdoors|sat outside|been rained on|rained on|weathered|outdoor gym|lived outside|been outside|left it out|left them out|outside under|outside behind|been left out',
+    'were used outside|was used outside|was used outdoors|were used outdoors|used it outside|used them outside|from the carport|from being outside|from sitting outside|from the weather|from the rain|from being left out|stored outside|stored outdoors|left outside|kept outside|kept outdoors|sat outside|left in the rain|been rained on|rained on|rain on it|weathered|out in the weather|out in the rain|sitting in the yard|outdoor gym|lived outside|out in the elements|left out in|sat out in|been outside|left it out|left them out|outside under|outside behind|out back under|been left out',
     'stored-outdoors',
     'stored-indoors',
   ),
   condition(
-    'stored in the shop|used it indoors|stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|dry basement|inside only|never outside|never outdoors|never been outside|never seen weather|out of the weather|heated garage|heated basement|temperature controlled',
+    'stored in the shop|stored in my shop|stored in our shop|kept in the shop|kept in my shop|used it indoors|used them indoors|only used indoors|used only indoors|used it inside|stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled',
     'stored-indoors',
     'stored-outdoors',
   ),
@@ -161,50 +184,50 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   place('room|garage|bedroom|basement|shed', 'stored-indoors', { sense: 'sizes' }),
   place(
-    'behind the shop|my back yard|behind the shed|behind the barn|outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|lean to|dock|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
+    'behind the shop|behind the building|behind the gym|behind my shop|my back yard|my back patio|my back porch|my back deck|behind the shed|behind the garage|behind the house|behind the barn|beside the shed|outside|outdoors|rain|weather|yard|backyard|back yard|patio|porch|tarp|elements|lean to|dock|deck|carport|balcony|grass|field|driveway|garden|weeds|dirt',
     'stored-outdoors',
     { denied: 'stored-indoors' },
   ),
-  ['straight from|collecting dust|gathering dust|stashed|sitting around', { code: 'z', sense: 'stays' }],
+  ['straight from|straight out of|collecting dust|gathering dust|stashed|sitting around', { code: 'z', sense: 'stays' }],
   ['stored|kept|sat|sitting|been|lived|lives|live|living|stayed|housed|lying|laying|remained', { code: 'z', sense: 'stays' }],
   [
-    'used outside|used outdoors|used inside|used indoors|i live|we live|live in|live near|live by|live on|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been used|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
+    'used outside|used outdoors|used inside|used indoors|i live|we live|i live in|we live in|live in|they live in|live near|live by|live on|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been in the family|been used|left in the|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
     { code: 'z' },
   ],
 
   condition(
-    'wobbly|wobbles|shaky|unstable|a little wobbly|rickety|wobbles a bit|sways|a bit of sway|some sway|rocks a little|rocks a tiny bit|it rocks|so it rocks|wiggles',
+    'wobbly|wobbles|shaky|unstable|a little wobbly|rickety|wobbles a bit|sways|a bit of sway|some sway|rocks a bit|rocks a little|rocks a tiny bit|it rocks|so it rocks|wiggles|a little shaky',
     'wobbly',
   ),
   fault('wobble|sway', 'wobbly'),
   condition(
-    'welded by a previous|welded|rewelded|re welded|fully welded|all welded|welded together|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welded up|welded frame',
+    'welded by a previous|welded by the previous|welded by an old|welded|rewelded|re welded|fully welded|all welded|welded together|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welds are solid|welded up|welded frame',
     'welded',
   ),
   ['welded on|welded back|welding|welder|welds|weld', { code: 'z' }],
   condition(
-    'bolted|bolted together|bolt together|bolts together|unbolts|unbolted|to be unbolted|bolts apart|bolt up|bolted construction|bolted to itself|put together with metric bolts|bolted up',
+    'bolted|bolted together|bolt together|bolts together|bolt together design|unbolts|unbolted|to be unbolted|bolts apart|nuts and bolts|bolt up|bolted construction|bolted to itself|put together with bolts|put together with metric bolts|held together with bolts|bolted up',
     'bolted',
   ),
   [
-    'bolted to the|bolted to a|bolted down|bolted into|bolts to|bolts down|bolt to|bolt down|bolts into|bolt it to|bolt into|bolted onto|bolted on|bolted in|bolted to|be bolted to|bolted against',
+    'bolted to the|bolted to a|bolted down|bolted into|bolts to|bolts down|bolt to|bolt down|bolted to wall|bolted to floor|bolts into|bolt it to|bolt into|bolted onto|bolts to the|bolted on|bolted in|bolted to|be bolted to|bolted against',
     { code: 'z' },
   ],
   condition(
-    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|duct tape|duct taped|vinyl is torn|worn pad|upholstery shot|upholstery torn|pad is torn|pad torn|seat torn|hole in the cushion|nick in the pad|a nick in the pad|hole in the upholstery|rip in the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|foam showing|vinyl is toast|eat by mice|got eat by mice|mice ate|chewed up|split seam",
+    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|padding is torn|hole in the cushion|hole in the pad|hole in the seat|nick in the pad|a nick in the pad|cut in the seat|slit in the pad|slit in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|got eat by mice|mice ate|chewed up|seam is split|split seam|upholstery is torn|pad is ripped|seat is torn",
     'torn',
   ),
   [
-    'tear down|torn down|tear apart|ripped off|rip off|tear up|tear my|tore my|torn rotator|torn labrum|torn acl|torn meniscus|torn shoulder|torn my|torn bicep|torn muscle|in tears|rip to',
+    'tear down|tear it down|torn down|tear apart|ripped off|rip off|ripped me off|wear and tear|normal wear and tear|tears to my|tear up|tear my|tore my|torn rotator|torn labrum|torn acl|torn meniscus|torn shoulder|torn my|torn bicep|torn muscle|in tears|let it rip|rip to',
     { code: 'z' },
   ],
   condition(
-    'one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|no partner|no twin|without a mate|lost its brother|lonesome|no match|no pairs|widowed|where the other one went|somewhere in this house|singleton|odd number of|lost the other|lost one in a move',
+    "one odd|odd one|odd plate|orphan|orphaned|no mate|has no mate|has no partner|has no pair|has no twin|has no match|have no mate|no partner|no twin|without a mate|without a partner|without its mate|not a pair|missing its mate|missing its partner|lost its brother|lost its mate|lost its partner|lost its twin|lost its pair|lonesome|no match|no pairs|widowed|where the other one went|somewhere in this house|don't have the other one|lost the other one|missing the other one|can't find the other one|singleton|mate is missing|other one is missing|odd number of|partner went missing|lost the other|lost one in a move|lost one of them",
     'odd',
   ),
   [
     `${each(UNLIKE, KINDS)}|no full sets|no two alike|no two the same|no two match|` +
-      "nothing matches|mismatched|mismatch|mis matched|unmatched|mixed maker|mix of brands|don't match|doesn't match|not all the same brand|not matching|don't expect matching|all different|different sizes|nine different foundries|hodgepodge|hodge podge|none match",
+      "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed maker|different brand plates|mix of brands|mixture of brands|don't match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different|different sizes|mix and match|don't all look alike|nine different foundries|mixed lot of plates|hodgepodge|hodge podge|none match",
     { code: 'm', condition: 'mismatched' },
   ],
 ];

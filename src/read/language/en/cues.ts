@@ -98,11 +98,13 @@ export const CUES: Readonly<Record<CueName, string>> = {
   others: 'other|another|extra|more|second|last|some',
   handles:
     'change|changing|load|loading|loads|unload|unloading|putting|drop|drops|dropping|lift|lifting|swap|swapping|slide|sliding|throw|throwing|lower|lowering|stack|stacking|lug|carry|carrying|slip|where',
-  'beside-goods': 'across|thru|over|along|between|next to|near|past|toward|used on|used with',
-  ordinary: 'normal|typical|regular|ordinary|any|every|wrong|width|bigger|taller',
+  'beside-goods':
+    'across|thru|over|along|beneath|underneath|between|next to|near|past|towards|toward|alongside|atop|on top of|used on|used with|used only with|only used with',
+  ordinary: 'normal|typical|usual|regular|ordinary|average|any|every|wrong|width|height|bigger|taller|certain',
   wrong: 'wrong',
-  zone: 'zone|zones|area|height|day|days|work|workout|workouts|session|sessions|room',
-  slides: 'slide|slides|slid|sliding|slip|go on|goes on|fit on|fits on|rattle',
+  zone: 'zone|zones|area|height|days|day|press numbers|work|workout|workouts|session|sessions|room|guy|guys',
+  slides:
+    'slide|slides|slid|sliding|slip|slips|go on|goes on|fit on|fits on|will not go|will not fit|load|loads|rattle|clank|stay on|hang on',
   uses: 'used|use|using|loaded|dropped',
   throws: 'throw|throws|throwing|thrown|threw',
   offers:
@@ -113,7 +115,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'has-sides':
     '*platform|*mat|*mats|mirror*|*flooring|rug|rugs|carpet|tile*|panel*|plywood|tubing|tube|tubes|upright*|lumber|beam*|post|posts|table|trailer|tarp|poster*|sign|window*|floor|footprint|profile',
   'is-marked': 'say|says|read|reads|it says|they say|each says|saying|stamped|marked|labeled|labelled',
-  attached: 'attached|part|built',
+  scale: '*scale|*scales',
+  attached: 'attached|part|built|combined|combo|section|bit',
   weighs: 'is|being|weighs|was|it is|weighing|which is|that is|it says|says',
   'if-you':
     "if you|if u|if someone|if somebody|if anyone|anyone who|whoever|people who|please do not|please don't|do not|don't|dont",

@@ -18,7 +18,7 @@ const weightWords: Entry[] = (
     ['forty fives|fourty fives|fortyfives', 45],
     ['fifties', 50],
     ['hundreds', 100],
-    ['two and a halfs', 2.5],
+    ['two and a halfs|two and halfs|two and a half s', 2.5],
   ] as const
 ).map(([words, value]): Entry => {
   // "Forty-five's" as well.
@@ -97,7 +97,7 @@ const partsOfPound: Entry[] = (
 const stones: Entry[] = (
   [
     ['quarter stone', 3.5],
-    ['half stone|0.5 stone', 7],
+    ['half stone|half a stone|0.5 stone', 7],
     ['1 stone|one stone', 14],
     ['2 stone|two stone', 28],
   ] as const
@@ -118,10 +118,10 @@ export const COUNTS: readonly Entry[] = [
   ['pairs|prs|matching pairs|matched pairs', { code: 'p', plural: true }],
   ['set|sets', { code: 't' }],
   ['each|ea|apiece|a piece|each one|per piece|per plate|per each|per weight|a pop', { code: 'e' }],
-  ['of each|each of|of every|ea of|of the following', { code: 'E' }],
+  ['of each|each of|of every|ea of|of each size|of the following|each of the following', { code: 'E' }],
   ['of|of the|of my', { code: 'o' }],
   ["counted|i count|i counted|have|i have|got|i've got|have got|there are|there is|i got|has|having|have about", { code: '%' }],
-  ['marked|stamped|labeled|labelled|that say|saying|marked as', { code: 'o', sense: 'marked' }],
+  ['marked|stamped|labeled|labelled|that say|saying|that are marked|marked as', { code: 'o', sense: 'marked' }],
   ["of 'em|of them|of these|of those|available|left|in stock|remaining|of each available", { code: '&' }],
   ['a|an|my|this|her|his|our', { code: 'a' }],
   ['some', { code: 'a', sense: 'some' }],
@@ -129,10 +129,10 @@ export const COUNTS: readonly Entry[] = [
   ['all|those', { code: 'z', sense: 'definite' }],
   ['also|i also have', { code: 'c', sense: 'also' }],
   ['at', { code: '@' }],
-  ['and|plus|along with|&|including|includes|include|incl|comes with|with|w', { code: 'c' }],
+  ['and|plus|along with|&|as well as|including|includes|include|incl|comes with|with|w', { code: 'c' }],
   ['nr|qty|quantity|count|pcs|pieces|piece|pc|ct|cts|count of|qty of|how many|no of', { code: 'j' }],
   [
-    'per side|each side|a side|on each side|on both sides|both sides|on each end|each end|per end|on either side|either side|both ends',
+    'per side|each side|a side|on each side|on both sides|both sides|on each end|each end|per end|on either side|either side|on either end|both ends',
     { code: 'g' },
   ],
   ['x|by|times', { code: 'x' }],
@@ -170,7 +170,7 @@ export const MONEY: readonly Entry[] = [
 export const MODIFIERS: readonly Entry[] = [
   ['other', { code: 'm', sense: 'ordinal' }],
   [
-    'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|olympic type|olympic hole|big hole kind|50mm|51mm',
+    'olympic|olympics|olympc|olimpic|olypmic|olmypic|olympik|oly|olympic size|olympic sized|olympic style|olympic grade|olympic type|olympic hole|big hole kind|big hole type|50mm|51mm',
     { code: 'm', fits: '50mm' },
   ],
   ['standard|standards|regular size|standard size|standard sized|std', { code: 'm', fits: '25mm', sense: 'standard' }],
@@ -182,7 +182,7 @@ export const MODIFIERS: readonly Entry[] = [
     { code: 'm', material: 'iron' },
   ],
   [
-    'steel|stainless|stainless steel|solid steel|all steel|plate steel|bare steel|machined steel|forged steel|steel core',
+    'steel|stainless|stainless steel|solid steel|all steel|plate steel|cold rolled steel|bare steel|machined steel|forged steel|steel core',
     { code: 'm', material: 'steel' },
   ],
   ['chrome|chromed|hard chrome|chrome plated|chrome finish|chromed steel|chrome plate', { code: 'm', material: 'chrome' }],
@@ -195,39 +195,39 @@ export const MODIFIERS: readonly Entry[] = [
   ['urethane|polyurethane|urethane coated', { code: 'm', material: 'urethane' }],
   ['plastic|vinyl coated|plastic coated|plastic covered|vinyl covered|plastic shell', { code: 'm', material: 'vinyl' }],
   [
-    'cement|concrete|sand filled|cement filled|concrete filled|filled with cement|filled w cement|filled with concrete|cement inside|sand inside|plastic coated cement|plastic covered cement|vinyl coated cement|vinyl covered cement|vinyl cement|plastic cement|cement in them',
+    'cement|concrete|sand filled|cement filled|concrete filled|filled with cement|filled w cement|filled with concrete|filled with sand|cement inside|sand inside|plastic coated cement|plastic covered cement|vinyl coated cement|vinyl covered cement|vinyl cement|plastic cement|plastic over cement|cement in them|concrete in them|sand in them|plastic coated concrete|vinyl coated concrete|vinyl covered concrete|plastic covered concrete|plastic shell with cement',
     { code: 'm', material: 'cement' },
   ],
   ['wood|wooden|plywood', { code: 'm', material: 'wood' }],
   ['iron', { code: 'm', material: 'iron', sense: 'goods-too' }],
   ['pumping iron|pump iron|ironman|moving iron', { code: 'z' }],
-  ['machined iron', { code: 'm', material: 'iron', grade: 'machined' }],
+  ['machined iron|machined cast iron', { code: 'm', material: 'iron', grade: 'machined' }],
   ['machined|milled|deep dish', { code: 'm', grade: 'machined' }],
   ['calibrated|competition|comp|powerlifting', { code: 'm', grade: 'calibrated' }],
   [
-    'brand new|still boxed|never used|unused|unopened|new in box|never opened|bnib|nib|nwt|factory sealed|still sealed|still has tags|never installed|still in the bag|never assembled|never lifted',
+    'brand new|in the box still|in box still|still boxed|never used|unused|unopened|new in box|new in the box|still in box|still in the box|never opened|never been used|never been opened|bnib|nib|nwt|factory sealed|still sealed|still has tags|still have tags|never installed|still in the bag|still in the wrapper|still in packaging|still in the packaging|still in plastic|never assembled|never touched a bar|never lifted',
     { code: 'm', condition: 'new' },
   ],
   ['new', { code: 'm', condition: 'new', sense: 'new' }],
   [
-    'never used that|when it was new|when new|pretty much new to|new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|cost new|new cable|new bearings|new bushings|new collars',
+    'never used that|never used the|never used this|never used those|never used it for|when it was new|when they were new|when this was new|when new|when it was brand new|when i bought it new|pretty much new to|more or less new to|just about new to|new owner|new owners|new home|new house|new apartment|new place|new baby|new gym|new job|new to|new listing|new year|new years|new ones|new one|new setup|new set up|new hobby|new lifter|new york|new jersey|new hampshire|new mexico|new england|new zealand|new orleans|new haven|new line|new wife|new life|new equipment|new car|new truck|new pad|new pads|new bolts|new hardware|new upholstery|new vinyl|new paint|than new|of new|off new|cost new|new cable|new bearings|new bushings|new coat of paint|new collars',
     { code: 'z' },
   ],
   [
-    'like new|pretty much new|essentially new|virtually new|as new|mint|mint condition|near mint|barely used|hardly used|pristine|almost new|practically new|nearly new|basically new|hardly touched|looks new|look new|showroom condition',
+    'like new|like brand new|pretty much new|pretty much brand new|more or less new|close to new|just about new|essentially new|virtually new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|hardly been used|barely been used|looks new|look new|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
     { code: 'm', condition: 'like-new' },
   ],
   [
     each(
-      'used|only used|used only|used it|only used it|used them|been used|used maybe|used it maybe|used them maybe|used like|used just',
-      'once|twice|once or twice|couple times|a few times',
+      'used|only used|used only|used it|used it only|only used it|used them|only used them|used them only|been used|only been used|used maybe|used it maybe|used them maybe|used less than|used like|used just',
+      'once|twice|once or twice|a couple times|a couple of times|couple times|a few times|a handful of times|handful of times',
     ),
     { code: 'm', condition: 'like-new' },
   ],
   ['odd', { code: 'm', sense: 'odd' }],
   ['mixed|assorted|misc|random|various|excellent|excellent condition|great condition|lightly used', { code: 'm' }],
   [
-    'technique|foam filled|foam core|neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|leftover|sturdy',
+    'technique|foam filled|foam core|filled with foam|neoprene|adjustable|free standing|freestanding|black|grey|gray|red|blue|green|yellow|white|silver|gold|orange|old school|vintage|old|good|nice|great|big|small|large|medium|medium sized|mid size|used|heavy duty|commercial|solid|round|grip|gripper|easy grip|tri grip|hex|hexagon|colored|coloured|color|colour|size|sized|quality|extra|matching|full|more|loose|separate|original|usa|made|style|type|professional|weightlifting|virgin|thin|multi|flat|classic|real|genuine|actual|training|bare|raw|rough|lightweight|different|additional|workout|fitness|exercise|spare|aluminium|aluminum|flanged|grips|slots|leftover|sturdy',
     { code: 'm' },
   ],
   ['handle', { code: 'm', sense: 'handle' }],
