@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { OF_COLOURS, violations } from './axe.ts';
-import { extensionId, launchHeadless } from './driver/index.ts';
+import { anew, extensionId, launchHeadless } from './driver/index.ts';
 import { tabTo as tabToIn } from './keys-alone.ts';
 import { pictureOf } from './picture.ts';
 import { sheetsOf } from './sheets.ts';
@@ -41,8 +41,7 @@ afterAll(async () => {
 });
 
 async function open(hash: string, selector: string): Promise<void> {
-  await page.goto('about:blank');
-  await page.goto(`chrome-extension://${await extensionId(browser)}/workshop.html#${hash}`);
+  await page.goto(anew(`chrome-extension://${await extensionId(browser)}/workshop.html#${hash}`));
   await page.waitForSelector(selector);
 }
 

@@ -1,14 +1,14 @@
 /** Ways to a state of a screen: an address and what is kept, a few keys, and a script that holds the page where it would go on by itself. */
 import type { Page } from 'puppeteer-core';
 import type { Store } from '../../extension/store/index.ts';
+import { anew } from './driver/index.ts';
 import type { Everything } from './every-screen.ts';
 
 export type Reach = (given: Everything) => Promise<unknown>;
 
 export async function workshop({ page, address }: Everything, hash: string, shows: string): Promise<void> {
-  await page.goto('about:blank');
   await page.setViewport({ width: 1200, height: 900 });
-  await page.goto(address(`workshop.html#${hash}`));
+  await page.goto(anew(address(`workshop.html#${hash}`)));
   await page.waitForSelector(shows);
 }
 

@@ -100,7 +100,7 @@ function endAt(scan: Scan, from: number, letters: string): End | null {
   };
 }
 
-/** Whether all that is signed with money is a word alone: "All USD", "prices in dollars". */
+/** Whether any number has a sign of money beside it; "all USD" and "prices in dollars" are words alone. */
 export const hasSums = (scan: Scan): boolean => /\$[ni]|[ni]¤?\$|[ni]¢/.test(scan.plain);
 
 /** Number tokens at the ends of lines that are prices. `lots` is what is asked for all. */
