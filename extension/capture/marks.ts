@@ -61,21 +61,27 @@ export function showMarks(taken: Taken | null, spans: readonly Span[]): number {
   return found.length;
 }
 
-function clearHighlights(): void {
-  for (const view of marked) {
+/** Frames may be gone, and their marks with them: in Firefox they throw then whatever is asked of them. */
+function inEach<T>(all: Iterable<T>, work: (one: T) => void): void {
+  for (const one of all) {
     try {
-      view.CSS?.highlights.delete(NAME);
+      work(one);
     } catch {
-      // The frame is gone, and its highlights with it.
+      // Gone.
     }
   }
+}
+
+function clearHighlights(): void {
+  inEach(marked, (view) => view.CSS?.highlights.delete(NAME));
   marked.clear();
 }
 
 /** Takes the marks and their style away. */
 export function clearMarks(): void {
   clearHighlights();
-  for (const [root, sheet] of styled)
+  inEach(styled, ([root, sheet]) => {
     own(root).adoptedStyleSheets = own(root).adoptedStyleSheets.filter((adopted) => adopted !== sheet);
+  });
   styled.clear();
 }

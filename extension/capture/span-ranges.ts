@@ -25,8 +25,7 @@ export function rangesOf({ listing, stretches }: Pick<Captured, 'listing' | 'str
     const [from, to] = [Math.max(start, stretch.start), Math.min(end, stretch.end)];
     const at = stretch.offset + from - stretch.start;
     const { node } = stretch;
-    const shown = node.data.slice(at, at + to - from);
-    if (!isThere(node) || squeeze(shown) !== squeeze(listing.text.slice(from, to))) continue;
+    if (!isThere(node) || squeeze(node.data.slice(at, at + to - from)) !== squeeze(listing.text.slice(from, to))) continue;
     const range = own(node.ownerDocument).createRange();
     range.setStart(node, at);
     range.setEnd(node, at + to - from);
