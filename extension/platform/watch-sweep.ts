@@ -28,24 +28,26 @@ export type SweepListener = (swept: Swept | null) => void;
 
 interface Loaded {
   readonly run: string;
-  readonly batches: number;
-  readonly ads: readonly SweptAd[];
+  /** By number. What is not there yet may still come: the last word of a sweep overtakes a report that has to be sent again. */
+  readonly batches: ReadonlyMap<number, readonly SweptAd[]>;
+}
+
+/** The ads of a batch; null when it is not there. */
+async function loadBatch(tabId: number, run: string, batch: number): Promise<readonly SweptAd[] | null> {
+  const key = batchKey(tabId, batch);
+  const parsed = batchSchema.safeParse((await api().storage.session.get(key))[key]);
+  if (!parsed.success || parsed.data.run !== run) return null;
+  return parsed.data.ads.flatMap((one) => adSchema.safeParse(one).data ?? []);
 }
 
 /** Adds the batches that are not loaded yet. */
-async function loadMore(tabId: number, run: string, batches: number, known: Loaded | null): Promise<Loaded> {
-  const from = known?.run === run ? known.batches : 0;
-  const ads = known?.run === run ? [...known.ads] : [];
-  for (let batch = from; batch < batches; batch += 1) {
-    const key = batchKey(tabId, batch);
-    const parsed = batchSchema.safeParse((await api().storage.session.get(key))[key]);
-    if (!parsed.success || parsed.data.run !== run) continue;
-    for (const one of parsed.data.ads) {
-      const ad = adSchema.safeParse(one);
-      if (ad.success) ads.push(ad.data);
-    }
+async function loadMore(tabId: number, run: string, count: number, known: Loaded | null): Promise<Loaded> {
+  const batches = new Map<number, readonly SweptAd[]>();
+  for (let batch = 0; batch < count; batch += 1) {
+    const loaded = (known?.run === run ? known.batches.get(batch) : undefined) ?? (await loadBatch(tabId, run, batch));
+    if (loaded) batches.set(batch, loaded);
   }
-  return { run, batches, ads };
+  return { run, batches };
 }
 
 /** Calls back at once and at every change (more ads, other tab in front). Gives a function that stops it. */
@@ -63,7 +65,7 @@ export function watchSweep(listener: SweepListener): () => void {
     if (mine !== round) return; // A later refresh has overtaken this one.
     watched = tabId;
     loaded = more;
-    listener(tabId !== null && head?.success && more ? { tabId, ...head.data, ads: more.ads } : null);
+    listener(tabId !== null && head?.success && more ? { tabId, ...head.data, ads: [...more.batches.values()].flat() } : null);
   };
   const again = (): void => void refresh();
   const stopStorage = onSweepChange((tabId) => {

@@ -71,6 +71,24 @@ describe('what the page reports', () => {
     expect(panel.last()?.state).toBe('ended');
     panel.stop();
   });
+  it('keeps its order when the last word overtakes a report that had to be sent again', async () => {
+    const panel = await follow();
+    await report('reading');
+    const [late, early] = [ads('a', 'b'), ads('c')].map((given) => ({
+      ads: given,
+      part: partOf('one', given),
+      run: 'one',
+      spent: 1,
+    }));
+    if (early) await onSwept({ ...early, state: 'ended' }, from(1));
+    await settled();
+    expect(names(panel.last())).toEqual(['c']);
+    if (late) await onSwept({ ...late, state: 'reading' }, from(1));
+    await settled();
+    expect(names(panel.last())).toEqual(['a', 'b', 'c']);
+    expect(panel.last()?.state).toBe('ended');
+    panel.stop();
+  });
   it('begins anew with a new run, and an old run has no last word', async () => {
     const panel = await follow();
     await report('reading');
