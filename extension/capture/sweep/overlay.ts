@@ -21,7 +21,6 @@ const NARROWEST = 60;
 const MOST_PUT_BACK = 20;
 
 export interface Overlay {
-  readonly host: Element;
   /** Draws the labels of these elements, and takes all others away. Positions are read first and written after. */
   draw(tagged: ReadonlyMap<Element, SweepTag>, framed: Element | null): void;
   remove(): void;
@@ -58,7 +57,6 @@ export function showOverlay(): Overlay {
   };
 
   return {
-    host,
     draw: (tagged, framed) => {
       if (!putBack()) return;
       const origin = host.getBoundingClientRect();

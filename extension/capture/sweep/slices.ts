@@ -10,19 +10,14 @@ export interface Spending {
 
 const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
-/** The work's result; null when it was called off in between. */
-export async function inSlices<T>(work: Generator<void, T>, isOff: () => boolean, spending: Spending): Promise<T | null> {
-  for (;;) {
+/** Resolves when the work is done, or was called off in between. */
+export async function inSlices(work: Iterator<void>, isOff: () => boolean, spending: Spending): Promise<void> {
+  let done: boolean | undefined;
+  while (!done && !isOff()) {
     const start = performance.now();
-    do {
-      const step = work.next();
-      if (step.done) {
-        spending.spent += performance.now() - start;
-        return step.value;
-      }
-    } while (performance.now() - start < SLICE);
+    do ({ done } = work.next());
+    while (!done && performance.now() - start < SLICE);
     spending.spent += performance.now() - start;
-    await pause();
-    if (isOff()) return null;
+    if (!done) await pause();
   }
 }
