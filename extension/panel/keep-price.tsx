@@ -4,6 +4,7 @@ import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Message } from '../../src/words/message.ts';
 import { useWords } from '../components/speech.ts';
+import { useOneAtATime } from '../components/use-one-at-a-time.ts';
 import { failureMessage } from '../store/failure.ts';
 import type { CapturedPrice } from '../store/index.ts';
 import type { KeepHost } from './keep-host.ts';
@@ -20,6 +21,7 @@ export function KeepPrice({ host, listing, evaluation }: KeepPriceProps) {
   const { say, t } = useWords();
   const [kept, setKept] = useState<CapturedPrice | null>(null);
   const [failed, setFailed] = useState<Message | null>(null);
+  const { once } = useOneAtATime();
   // Only a page that marks up what it offers can be a shop's: the reckoning is fetched for such a one.
   const [shop, setShop] = useState<{ readonly priceOf: ShopPriceOf } | null>(null);
   const marksUp = listing.offers.length > 0;
@@ -55,7 +57,7 @@ export function KeepPrice({ host, listing, evaluation }: KeepPriceProps) {
           </button>
         </p>
       ) : (
-        <button type="button" class="bare" data-keep-price onClick={() => void keep()}>
+        <button type="button" class="bare" data-keep-price onClick={() => once(keep)}>
           {t('rates_keep_price')}
         </button>
       )}

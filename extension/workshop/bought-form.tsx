@@ -5,6 +5,7 @@ import { inMajor, type Money, money } from '../../src/units/money.ts';
 import { NumberField } from '../components/number-field.tsx';
 import { parseAmount } from '../components/parse-input.ts';
 import { useWords, type Words } from '../components/speech.ts';
+import { useOneAtATime } from '../components/use-one-at-a-time.ts';
 import { itemName, nameAll } from '../panel/item-words.ts';
 import type { Before } from '../store/index.ts';
 import { ownedFrom } from './bought.ts';
@@ -24,6 +25,7 @@ export function Bought({ host, open, asked = false, onDone }: BoughtProps) {
   const { say, t } = useWords();
   const store = useStore();
   const { complaint, checked } = useComplaint();
+  const { once } = useOneAtATime();
   const { find, evaluation } = open;
   const [asks, setAsks] = useState(asked);
   const [before, setBefore] = useState<Before | null>(null);
@@ -57,14 +59,19 @@ export function Bought({ host, open, asked = false, onDone }: BoughtProps) {
         </button>
       )}
       {stage === 'asks' && (
-        <Paid key={open.evaluation.reading.asking.amount?.value.minor} open={open} onPaid={paidFor} onLeave={done} />
+        <Paid
+          key={open.evaluation.reading.asking.amount?.value.minor}
+          open={open}
+          onPaid={(paid) => once(() => paidFor(paid))}
+          onLeave={done}
+        />
       )}
       {stage === 'settled' && find.paid && (
         <>
           <p role="status">
             {t('bought_for', { price: say.money(find.paid) })} {t('bought_in_kit')}
           </p>
-          <button type="button" data-take-back onClick={undo}>
+          <button type="button" data-take-back onClick={() => once(undo)}>
             {t('bought_take_back')}
           </button>
         </>

@@ -1,7 +1,8 @@
 /** What can be done with the finds that are chosen, and taking it back. Each is one write, however many there are. */
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { ChoiceField } from '../../components/choice-field.tsx';
 import { useWords } from '../../components/speech.ts';
+import { useOneAtATime } from '../../components/use-one-at-a-time.ts';
 import { STATUSES } from '../../store/index.ts';
 import type { WorkshopHost } from '../host.ts';
 import { addressOf } from '../route.ts';
@@ -28,20 +29,9 @@ export function Bulk({ host, chosen, total, onChooseAll, onDone }: BulkProps) {
   const { finds } = useStore();
   const { complaint, checked } = useComplaint();
   const undo = useUndo();
-  const [busy, setBusy] = useState(false);
+  const { busy, once } = useOneAtATime();
   const [bought, setBought] = useState(0);
-  const writing = useRef(false);
   const ids = [...chosen];
-  /** One after the other; what is pressed meanwhile is not heard. */
-  const work = async (write: () => Promise<void>) => {
-    if (writing.current) return;
-    writing.current = true;
-    setBusy(true);
-    await write().finally(() => {
-      writing.current = false;
-      setBusy(false);
-    });
-  };
   const setStatus = async (value: string) => {
     const status = FOR_MANY.find((one) => one === value);
     const before = status && checked(await finds.setStatusOf(ids, status, host.now()));
@@ -51,18 +41,14 @@ export function Bulk({ host, chosen, total, onChooseAll, onDone }: BulkProps) {
       t('finds_status_set', { n: before.length, status: t(`finds_status_${status}`) }),
       left > 0 ? t('finds_unbought', { n: left }) : '',
     ];
-    undo.done(words.join(' ').trim(), () => void work(async () => void checked(await finds.putBack(before, host.now()))));
+    undo.done(words.join(' ').trim(), () => once(async () => checked(await finds.putBack(before, host.now()))));
   };
   const remove = async () => {
     setBought(0);
     const removals = checked(await finds.removeMany(ids, host.now()));
     if (removals === null) return;
     const tokens = removals.map(({ token }) => token);
-    undo.done(
-      t('finds_removed', { n: tokens.length }),
-      () => void work(async () => void checked(await finds.undoMany(tokens))),
-      true,
-    );
+    undo.done(t('finds_removed', { n: tokens.length }), () => once(async () => checked(await finds.undoMany(tokens))), true);
     onDone();
   };
   const askToRemove = async () => {
@@ -90,7 +76,7 @@ export function Bulk({ host, chosen, total, onChooseAll, onDone }: BulkProps) {
               { value: '', words: t('finds_set_status_to') },
               ...FOR_MANY.map((status) => ({ value: status, words: t(`finds_status_${status}`) })),
             ]}
-            onChoice={(value) => void work(() => setStatus(value))}
+            onChoice={(value) => once(() => setStatus(value))}
           />
           {ids.length >= 2 && ids.length <= MOST_COLUMNS ? (
             <a href={addressOf('side-by-side', ids.join(','))}>
@@ -100,7 +86,7 @@ export function Bulk({ host, chosen, total, onChooseAll, onDone }: BulkProps) {
           ) : (
             <span class="quiet">{t('finds_compare_how', { most: MOST_COLUMNS })}</span>
           )}
-          <button type="button" data-remove onClick={() => void work(askToRemove)}>
+          <button type="button" data-remove onClick={() => once(askToRemove)}>
             {t('finds_remove')}
           </button>
         </>
@@ -109,7 +95,7 @@ export function Bulk({ host, chosen, total, onChooseAll, onDone }: BulkProps) {
         <Sure
           words={t('finds_remove_bought', { n: bought })}
           yes={t('finds_remove_sure')}
-          onYes={() => void work(remove)}
+          onYes={() => once(remove)}
           onNo={() => setBought(0)}
         />
       )}

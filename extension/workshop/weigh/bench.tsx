@@ -11,6 +11,7 @@ import { ChoiceField } from '../../components/choice-field.tsx';
 import { NumberField } from '../../components/number-field.tsx';
 import { parseNumber } from '../../components/parse-input.ts';
 import { useWords } from '../../components/speech.ts';
+import { useOneAtATime } from '../../components/use-one-at-a-time.ts';
 import type { WorkshopHost } from '../host.ts';
 import { useComplaint, useStore } from '../use-store.tsx';
 import { saveDraft } from './draft.ts';
@@ -42,6 +43,7 @@ export function Bench({ host, settings, first, atPairs = false }: BenchProps) {
   const { say, t } = useWords();
   const store = useStore();
   const { complaint, checked } = useComplaint();
+  const { once } = useOneAtATime();
   const [text, setText] = useState(first);
   const [unit, setUnit] = useState<MassUnit>(settings.unit);
   const [face, setFace] = useState(USUAL[settings.unit].face);
@@ -137,10 +139,10 @@ export function Bench({ host, settings, first, atPairs = false }: BenchProps) {
           )}
         </div>
         <p class="weigh-buttons">
-          <button type="button" data-from-kit onClick={fromKit}>
+          <button type="button" data-from-kit onClick={() => once(fromKit)}>
             {t('weigh_from_kit')}
           </button>
-          <button type="button" data-to-kit disabled={read.length === 0} onClick={toKit}>
+          <button type="button" data-to-kit disabled={read.length === 0} onClick={() => once(toKit)}>
             {t('weigh_to_kit')}
           </button>
         </p>

@@ -50,6 +50,15 @@ describe('a shop’s page', () => {
     expect(host.openWorkshop).toHaveBeenCalledWith('rates');
   });
 
+  it('is kept once though the button is pressed twice', async () => {
+    const host = await open();
+    await offered();
+    await act(async () => {
+      for (const _ of [1, 2]) find('[data-keep-price]').click();
+    });
+    expect(host.keepPrice).toHaveBeenCalledOnce();
+  });
+
   it('says when it could not be kept', async () => {
     await open(page(), keepHost([], { ok: false, code: 'full' }));
     await offered();

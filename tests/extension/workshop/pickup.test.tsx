@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import { act } from 'preact/test-utils';
 import { describe, expect, it, vi } from 'vitest';
 import { evaluate } from '../../../src/evaluate.ts';
 import { listingFromText } from '../../../src/listing/page-listing.ts';
@@ -315,6 +316,21 @@ describe('bought', () => {
     expect(value(await store.kit.owned.all())).toEqual([]);
     const back = value(await store.finds.get(id)).find;
     expect([back.status, back.paid]).toEqual(['going', null]);
+  });
+
+  it('pressed twice it is bought once, and taken back to what it was before', async () => {
+    const { store, finds } = await openWorkshop([PLATES], '');
+    const id = finds[0]?.id ?? '';
+    value(await store.finds.setStatus(id, 'asked', 1));
+    await go(`#pickup/${id}`);
+    await clickOn(await shown('[data-bought]'));
+    const form = await shown<HTMLFormElement>('.bought form');
+    await act(async () => {
+      for (const _ of [1, 2]) form.requestSubmit();
+    });
+    await clickOn(await shown('[data-take-back]'));
+    await shown('[data-bought]');
+    expect(value(await store.finds.get(id)).find.status).toBe('asked');
   });
 
   it('Escape leaves the form, and nothing was bought', async () => {

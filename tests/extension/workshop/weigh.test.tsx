@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import { act } from 'preact/test-utils';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { entriesFor, keepWeighings, ownedAsText } from '../../../extension/workshop/weigh/owned-weighings.ts';
 import { readWeighings } from '../../../src/kit/weighings.ts';
@@ -102,6 +103,17 @@ describe('pairing', () => {
     await setTo(await text(), '');
     await clickOn(await shown('[data-from-kit]'));
     await shown('#weigh-misread', says('4 weighings read'));
+  });
+
+  it('is in the kit once though the button is pressed twice', async () => {
+    const { store } = await bench();
+    await setTo(await text(), '46.2 44.8');
+    const button = await shown('[data-to-kit]');
+    await act(async () => {
+      for (const _ of [1, 2]) button.click();
+    });
+    await shown('[role=status]', says('2 weighings are in your kit'));
+    expect(value(await store.kit.owned.all()).map(({ pieces }) => pieces)).toEqual([2]);
   });
 
   it('opens with what was weighed at a pickup', async () => {
