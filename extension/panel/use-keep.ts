@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
 import type { PageListing } from '../../src/listing/page-listing.ts';
 import type { Message } from '../../src/words/message.ts';
+import { useOneAtATime } from '../components/use-one-at-a-time.ts';
 import { failureMessage } from '../store/failure.ts';
 import type { AdToKeep, Find, MetAgain, Outcome } from '../store/index.ts';
 import type { KeepHost } from './keep-host.ts';
@@ -24,6 +25,7 @@ export function useKeep(host: KeepHost, listing: PageListing, session: Session, 
   const [kept, setKept] = useState<Find | null>(null);
   const [met, setMet] = useState<readonly MetAgain[]>([]);
   const [failed, setFailed] = useState<Message | null>(null);
+  const { once } = useOneAtATime();
   const ad: AdToKeep = { listing, edits: packEdits(session), evaluation };
   const seen = (outcome: Outcome<Find>) => {
     setFailed(outcome.ok ? null : failureMessage(outcome.code));
@@ -36,17 +38,20 @@ export function useKeep(host: KeepHost, listing: PageListing, session: Session, 
       here = false;
     };
   }, [host, session.key]);
-  // What is said about a kept ad afterwards is kept too.
-  const before = useRef(session);
+  /** As it was handed to the store last. What is said about the ad afterwards, also while it is being kept, is kept too. */
+  const handed = useRef(session);
+  const hand = (write: () => Promise<Outcome<Find>>): Promise<void> => {
+    handed.current = session;
+    return write().then(seen);
+  };
   useEffect(() => {
-    if (kept && before.current !== session) host.refresh(kept.id, ad, false).then(seen);
-    before.current = session;
-  }, [session]);
+    if (kept && handed.current !== session) void hand(() => host.refresh(kept.id, ad, false));
+  }, [session, kept?.id]);
   return {
     kept,
     met: kept ? [] : met,
     failed,
-    keep: () => void host.keep(ad).then(seen),
-    take: (find) => void host.refresh(find.id, ad, true).then(seen),
+    keep: () => once(() => hand(() => host.keep(ad))),
+    take: (find) => once(() => hand(() => host.refresh(find.id, ad, true))),
   };
 }

@@ -35,6 +35,33 @@ describe('keeping an ad', () => {
     expect(keeping.openWorkshop).toHaveBeenCalledWith('finds/find-1');
   });
 
+  test('pressed twice it is kept once', async () => {
+    const { keeping } = await open();
+    await act(async () => {
+      for (const _ of [1, 2]) find('[data-keep]').click();
+    });
+    expect(keeping.keep).toHaveBeenCalledOnce();
+  });
+
+  test('what is said while it is being kept is kept too', async () => {
+    const { keeping } = await open();
+    const keep = keeping.keep.getMockImplementation() as typeof keeping.keep;
+    let written = (): void => undefined;
+    keeping.keep.mockImplementationOnce(async (given) => {
+      await new Promise<void>((resolve) => (written = resolve));
+      return keep(given);
+    });
+    await click('[data-keep]');
+    await type('[data-path="plate-1.count"]', '6');
+    expect(keeping.refresh).not.toHaveBeenCalled();
+    written();
+    await vi.waitFor(async () => {
+      await act(async () => undefined);
+      expect(keeping.refresh).toHaveBeenCalled();
+    });
+    expect(keeping.refresh.mock.calls.map(([id, { edits }]) => [id, edits.changes.length])).toEqual([['find-1', 1]]);
+  });
+
   test('what is said about it afterwards is kept too', async () => {
     const { keeping } = await open();
     await click('[data-keep]');
