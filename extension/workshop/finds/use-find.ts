@@ -4,7 +4,7 @@ import type { Evaluation } from '../../../src/listing/evaluation.ts';
 import type { Correction } from '../../../src/listing/reading.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import type { Place } from '../../../src/trip/great-circle.ts';
-import type { Message } from '../../../src/words/message.ts';
+import { type Message, message } from '../../../src/words/message.ts';
 import { adKey } from '../../panel/ad-key.ts';
 import { type Edits, editsOf } from '../../panel/edits.ts';
 import {
@@ -65,10 +65,15 @@ export function useFind(host: WorkshopHost, id: string): { readonly open: OpenFi
   const find = useLive<Find>((seen) => store.finds.watch(id, seen), [store, id]);
   useEffect(() => {
     let here = true;
-    Promise.all([store.finds.get(id), store.settings.load(host.now()), host.core()]).then(([kept, stored, core]) => {
+    const load = async (): Promise<void> => {
+      const [kept, stored, core] = await Promise.all([store.finds.get(id), store.settings.load(host.now()), host.core()]);
       if (!here) return;
       if (!kept.ok) return setFailed(failureMessage(kept.code));
       setLoaded(opened(core, stored.ok ? stored.value.settings : DEFAULT_SETTINGS, kept.value));
+    };
+    load().catch((error: unknown) => {
+      console.error('Ironsift:', error);
+      if (here) setFailed(message('workshop_failed'));
     });
     return () => {
       here = false;

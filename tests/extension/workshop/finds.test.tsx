@@ -313,3 +313,13 @@ describe.each([UNMEASURED, 2 * UNMEASURED])('rows in sight, of %i px', (ROW) => 
     expect(movedBy('a', 0, 5, 3)).toBeNull();
   });
 });
+
+it('a find that can not be opened says so, and what to do', async () => {
+  const logged = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  const core = () => Promise.reject(new Error('the file is gone'));
+  const { finds } = await openWorkshop([CHEAP], '', { core });
+  await go(`#finds/${finds[0]?.id}`);
+  await shown('[role=alert]', says('This screen could not be opened. Load the page again; what you kept is safe.'));
+  expect(logged).toHaveBeenCalled();
+  logged.mockRestore();
+});

@@ -14,10 +14,11 @@ import { freshName, value } from '../store/making.ts';
 
 export const NOW = Date.UTC(2026, 4, 1);
 
-/** Keeps the ads, a minute apart, and opens the Workshop at an address. */
+/** Keeps the ads, a minute apart, and opens the Workshop at an address, with a host that is otherwise as in `over`. */
 export async function openWorkshop(
   ads: readonly AdToKeep[],
   hash = '',
+  over: Partial<WorkshopHost> = {},
 ): Promise<{ store: Store; finds: Find[]; host: WorkshopHost }> {
   const opened = await openStore({ name: freshName() });
   const store = value(opened);
@@ -31,6 +32,7 @@ export async function openWorkshop(
     core: async () => ({ evaluate, turnsOf }),
     solver: async () => ({ solve: await highsSolver(), stop: () => undefined }),
     download: vi.fn(),
+    ...over,
   };
   location.hash = hash;
   document.body.replaceChildren(document.createElement('div'));
