@@ -3,9 +3,10 @@ import type { Tabs } from 'webextension-polyfill';
 import { listingFromText, MAX_TEXT } from '../../src/listing/page-listing.ts';
 import { storeCapture } from '../platform/capture-state.ts';
 import { inject, type Refusal } from '../platform/inject.ts';
-import { sendToTab, type TakeMode } from '../platform/messages.ts';
+import { type Answer, sendToTab, type TakeMode } from '../platform/messages.ts';
 import { isBeside, openPanel, showPanelTab } from '../platform/open-panel.ts';
 import { activeTabId } from '../platform/watch-capture.ts';
+import { fail } from './hand-over.ts';
 
 /** The browser's own copy of a selection: without its lines, but there where no script of ours may run (PDF, frames of other sites). */
 async function storeSelected(tabId: number, selected: string, address: string | null): Promise<void> {
@@ -18,8 +19,10 @@ async function storeSelected(tabId: number, selected: string, address: string | 
   await showPanelTab(tabId);
 }
 
-export async function refuse(tabId: number, reason: Refusal): Promise<void> {
-  await storeCapture(tabId, { state: 'refused', reason, at: Date.now() });
+/** Says why a page is not read: the browser lets no script in, or ours failed in it. */
+export async function tellUnread(tabId: number, refusal: Refusal | null, answer: Answer<unknown> | null): Promise<void> {
+  if (answer?.ok === false && answer.code === 'unexpected') return fail(tabId, 'unexpected');
+  await storeCapture(tabId, { state: 'refused', reason: refusal ?? 'no-access', at: Date.now() });
   await showPanelTab(tabId);
 }
 
@@ -29,7 +32,7 @@ async function takeFrom(tabId: number, mode: TakeMode, selected: string): Promis
   if (answer?.ok && answer.value !== 'nothing') return;
   if (selected.trim() !== '') await storeSelected(tabId, selected, null);
   else if (answer?.ok) await sendToTab(tabId, 'take', { mode: 'pick' });
-  else await refuse(tabId, refusal ?? 'no-access');
+  else await tellUnread(tabId, refusal, answer);
 }
 
 /** Must be called at once in the handler of the buyer's click or key press, for only then may the panel be opened. */

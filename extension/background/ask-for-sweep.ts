@@ -6,7 +6,7 @@ import { Failure, type Input, type Sender, sendToTab } from '../platform/message
 import { openPanel } from '../platform/open-panel.ts';
 import { closeList, dropIfGone, dropSweep, storeSweep } from '../platform/sweep-state.ts';
 import { activeTabId } from '../platform/watch-capture.ts';
-import { refuse } from './ask-for-ad.ts';
+import { tellUnread } from './ask-for-ad.ts';
 import { inTurn, tabOf } from './hand-over.ts';
 
 /** Must be called at once in the handler of the buyer's click or key press, for only then may the panel be opened. */
@@ -17,7 +17,7 @@ export function askForSweep(tab: Tabs.Tab | undefined): void {
     if (tabId === null) return;
     const refusal = await inject(tabId, 'sweep.js');
     const answer = refusal === null ? await sendToTab(tabId, 'sweep', {}) : null;
-    if (!answer?.ok) await refuse(tabId, refusal ?? 'no-access');
+    if (!answer?.ok) await tellUnread(tabId, refusal, answer);
   })();
 }
 

@@ -18,7 +18,7 @@ export const tabOf = (sender: Sender): number => {
   return sender.tab.id;
 };
 
-async function fail(tabId: number, reason: (CaptureState & { state: 'failed' })['reason']): Promise<void> {
+export async function fail(tabId: number, reason: (CaptureState & { state: 'failed' })['reason']): Promise<void> {
   await storeCapture(tabId, { state: 'failed', reason, at: Date.now() });
   await showPanelTab(tabId);
 }

@@ -35,7 +35,7 @@ const sweep: SweepHost = {
   tag: ({ tabId, run }, tags) => void tagSwept(tabId, run, tags),
   show: ({ tabId, run }, id) => void showSwept(tabId, run, id),
   mark: ({ tabId, run }, id, spans) => void markSwept(tabId, run, id, spans),
-  open: ({ tabId }, listing) => openSwept(tabId, listing),
+  open: ({ tabId }, listing) => void openSwept(tabId, listing),
   again: keeping.again,
   keepMany: async (ads) => (await import('./sweep/keep-many.ts')).keepMany(keeping, ads),
 };

@@ -39,6 +39,9 @@ export const showSwept = (tabId: number, run: string, id: string | null): Promis
 export const markSwept = (tabId: number, run: string, id: string, spans: readonly Span[]): Promise<Answer<number>> =>
   sendToTab(tabId, 'sweep-mark', { run, id, spans });
 
-/** Makes an ad of the list the capture of the tab, so that the panel shows its whole answer. Answers whether there was room. */
-export const openSwept = (tabId: number, listing: PageListing): Promise<boolean> =>
-  storeCapture(tabId, { state: 'ready', listing, cut: false, at: Date.now() });
+/** Makes an ad of the list the capture of the tab, so that the panel shows its whole answer, or that there is no room for it. */
+export async function openSwept(tabId: number, listing: PageListing): Promise<void> {
+  const at = Date.now();
+  if (await storeCapture(tabId, { state: 'ready', listing, cut: false, at })) return;
+  await storeCapture(tabId, { state: 'failed', reason: 'full', at });
+}

@@ -51,8 +51,8 @@ export interface SweepHost {
   readonly show: (swept: Swept, id: string | null) => void;
   /** Marks spans of an ad's `listing.text` in the page; none takes the marks away. */
   readonly mark: (swept: Swept, id: string, spans: readonly Span[]) => void;
-  /** Makes it the ad that the panel shows; it comes back as a capture. False when there is no room for it. */
-  readonly open: (swept: Swept, listing: PageListing) => Promise<boolean>;
+  /** Makes it the ad that the panel shows: it comes back as a capture, or as one that failed where there is no room for it. */
+  readonly open: (swept: Swept, listing: PageListing) => void;
   /** Keeps ads among the finds; null among them stands for one that could not be judged. Null where finds are not kept: then nothing can be ticked. */
   readonly keepMany: ((ads: readonly (AdToKeep | null)[]) => Promise<KeptMany>) | null;
 }

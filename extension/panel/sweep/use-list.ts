@@ -37,7 +37,7 @@ export function useList(host: SweepHost, swept: Swept | null, capture: Capture |
     onChoose: ({ id, listing }) => {
       if (!swept) return;
       host.show(swept, id);
-      void host.open(swept, listing);
+      host.open(swept, listing);
     },
     onBack: () => {
       setBack(capture?.at ?? null);

@@ -81,6 +81,13 @@ describe('where scripts may not run', () => {
   ])('%s: %s', (address, reason) => expect(refusalOf(address)).toBe(reason));
 });
 
+it('a page that could not be read, though a script may run there, is not said to give no access', async () => {
+  fake.world.pageAnswers = () => ({ ok: false, code: 'unexpected' });
+  fake.events.onAction.fire(tab);
+  await settled();
+  expect(await loadCapture(1)).toMatchObject({ state: 'failed', reason: 'unexpected' });
+});
+
 it('turns to picking when the menu was used on a selection that the page does not have', async () => {
   fake.world.pageAnswers = (message) => ({ ok: true, value: message.mode === 'selection' ? 'nothing' : 'pick' });
   fake.events.onMenu.fire({ menuItemId: 'judge-selection', selectionText: ' ' }, tab);

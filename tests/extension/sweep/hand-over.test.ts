@@ -167,6 +167,11 @@ describe('the panel', () => {
     if (ad) await openSwept(1, ad.listing);
     expect(await loadCapture(1)).toMatchObject({ state: 'ready', listing: { origin: 'sweep', title: 'a' } });
   });
+  it('says so where there is no room for that', async () => {
+    fake.world.room = 1000;
+    await openSwept(1, listingFromText('x'.repeat(2000), 'sweep'));
+    expect(await loadCapture(1)).toMatchObject({ state: 'failed', reason: 'full' });
+  });
 });
 
 describe('the background', () => {
