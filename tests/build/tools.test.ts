@@ -7,8 +7,20 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { missingNeeds } from '../tools/needs.mjs';
 import { count } from '../tools/report.mjs';
+import { wholeNumber } from '../tools/whole-number.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+describe('a whole number on the command line', () => {
+  it.each([
+    [undefined, 200],
+    ['3', 3],
+    ['2147483647', 2_147_483_647],
+  ])('%s is %s', (text, number) => expect(wholeNumber(text, 200, 1)).toBe(number));
+  it.each(['0', 'many', '-1', '2.5', '1e3', ''])('"%s" is refused: nothing would be tried, and nothing found', (text) => {
+    expect(() => wholeNumber(text, 200, 1)).toThrow('is no whole number');
+  });
+});
 
 describe('run.mjs', () => {
   let folder: string;

@@ -6,13 +6,14 @@
  */
 import { parseArgs } from 'node:util';
 import { killOften } from '../browser/store/kill.ts';
+import { wholeNumber } from './whole-number.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: { seed: { type: 'string' }, browser: { type: 'string' } },
 });
-const seed = Number(values.seed ?? Date.now() % 1_000_000);
-const kills = Number(positionals[0] ?? 200);
+const seed = wholeNumber(values.seed, Date.now() % 1_000_000);
+const kills = wholeNumber(positionals[0], 200, 1);
 const name = values.browser ?? 'chromium';
 if (name !== 'chromium' && name !== 'firefox') throw new Error('--browser chromium or firefox');
 
