@@ -1,11 +1,12 @@
 /** What the Kit screen writes. */
 import { type ListChange, listChange } from '../../../src/kit/need-list.ts';
 import type { KitFigures, Settings } from '../../../src/listing/settings.ts';
+import { convert, pounds } from '../../../src/units/mass.ts';
 import type { Need, Outcome, Owned, Store } from '../../store/index.ts';
 
 /** The figures to begin with, by what the settings say already. */
 export const firstFigures = ({ unit, loadLb }: Settings): KitFigures => ({
-  best: unit === 'lb' ? { value: Math.round(loadLb), unit } : { value: Math.round(loadLb * 0.45359237), unit },
+  best: { value: Math.round(convert(pounds(loadLb), unit).value), unit },
   jump: { value: unit === 'lb' ? 5 : 2.5, unit },
   olympicLifts: false,
   plates: unit,

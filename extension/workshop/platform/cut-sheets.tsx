@@ -2,6 +2,7 @@
 import type { PlatformPlan } from '../../../src/kit/platform.ts';
 import { SHEETS } from '../../../src/kit/platform.ts';
 import type { CutPiece, CutSheet } from '../../../src/kit/platform-cuts.ts';
+import { millimetresToInches } from '../../../src/units/length.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 import { keyTail } from '../../panel/item-words.ts';
 
@@ -40,8 +41,8 @@ function grouped(sheets: readonly CutSheet[]): Alike[] {
 /** Both ways in inches, as sheets are sold, and millimetres. */
 const sizeWords = ({ say, t }: Words, piece: CutPiece): string =>
   t('kit_size', {
-    a: say.number(piece.acrossSizeMm / 25.4, 1),
-    b: say.number(piece.alongSizeMm / 25.4, 1),
+    a: say.number(millimetresToInches(piece.acrossSizeMm), 1),
+    b: say.number(millimetresToInches(piece.alongSizeMm), 1),
     amm: say.number(piece.acrossSizeMm, 0),
     bmm: say.number(piece.alongSizeMm, 0),
   });
@@ -105,7 +106,7 @@ function Drawing({ sheet }: { readonly sheet: CutSheet }) {
           />
           {piece.acrossSizeMm * SCALE > 46 && piece.alongSizeMm * SCALE > 14 && (
             <text x={(piece.acrossMm + piece.acrossSizeMm / 2) * SCALE} y={(piece.alongMm + piece.alongSizeMm / 2) * SCALE}>
-              {say.number(piece.acrossSizeMm / 25.4, 1)} × {say.number(piece.alongSizeMm / 25.4, 1)}
+              {say.number(millimetresToInches(piece.acrossSizeMm), 1)} × {say.number(millimetresToInches(piece.alongSizeMm), 1)}
             </text>
           )}
         </g>

@@ -4,6 +4,7 @@ import { nearestLayers, type PlatformPlan, platformPlan } from '../../../src/kit
 import { FLUSH_MM, USUAL_PLATFORM } from '../../../src/kit/status.ts';
 import type { KitFigures } from '../../../src/listing/settings.ts';
 import { inOwn } from '../../../src/price/exchange.ts';
+import { millimetresToInches } from '../../../src/units/length.ts';
 import { money } from '../../../src/units/money.ts';
 import { scale } from '../../../src/units/range.ts';
 import { likelyAndSpan } from '../../components/figures.ts';
@@ -24,7 +25,7 @@ const LIMITS: Readonly<Record<keyof Room, readonly [number, number]>> = {
 
 const sheetName = ({ t }: Words, id: string): string => t(`kit_sheet_${keyTail(id)}`);
 const inMm = (words: Words, mm: number, digits = 0): string =>
-  words.t('kit_mm_in', { mm: words.say.number(mm, digits), inches: words.say.number(mm / 25.4, 2) });
+  words.t('kit_mm_in', { mm: words.say.number(mm, digits), inches: words.say.number(millimetresToInches(mm), 2) });
 
 export function Platform({ kit }: { readonly kit: OpenKit }) {
   const words = useWords();

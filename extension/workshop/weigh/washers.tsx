@@ -4,7 +4,7 @@ import { type WasherWish, washerFit, washerOffer } from '../../../src/kit/washer
 import { WASHERS, type Washer } from '../../../src/kit/washers.ts';
 import type { Settings } from '../../../src/listing/settings.ts';
 import { pricesOf } from '../../../src/price/rates.ts';
-import { millimetresToInches } from '../../../src/units/length.ts';
+import { inchesToMillimetres, millimetresToInches } from '../../../src/units/length.ts';
 import { convert, inPounds, pounds } from '../../../src/units/mass.ts';
 import { exponentOf } from '../../../src/units/money.ts';
 import { ChoiceField } from '../../components/choice-field.tsx';
@@ -95,7 +95,7 @@ export function Washers({ settings }: { readonly settings: Settings }) {
               path={size}
               label={t(`weigh_${size}`)}
               labelShown
-              value={sizes[size] * 25.4}
+              value={inchesToMillimetres(sizes[size])}
               write={(one) => say.number(one, 2)}
               parse={parseMillimetres}
               low={0.5}
