@@ -53,7 +53,7 @@ function Opened({ host, rest }: ScreenProps) {
         aria-label={t(`kit_part_${part || 'overview'}`)}
         data-part={part || 'overview'}
       >
-        {part === '' && <Overview host={host} kit={kit} />}
+        {part === '' && <Overview kit={kit} />}
         {part === 'loads' && <Loads host={host} kit={kit} />}
         {part === 'platform' && <Platform kit={kit} />}
       </section>

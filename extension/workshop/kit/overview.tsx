@@ -3,7 +3,6 @@
 import { useState } from 'preact/hooks';
 import { Announcer } from '../../components/announcer.tsx';
 import { useWords } from '../../components/speech.ts';
-import type { WorkshopHost } from '../host.ts';
 import { useUndo } from '../undo.tsx';
 import { Answer } from './answer.tsx';
 import { Figures } from './figures.tsx';
@@ -14,7 +13,7 @@ import { forgetKit, putBackKit, saveFigures } from './save.ts';
 import { countedName } from './thing-words.ts';
 import type { OpenKit } from './use-kit.ts';
 
-export function Overview({ host, kit }: { readonly host: WorkshopHost; readonly kit: OpenKit }) {
+export function Overview({ kit }: { readonly kit: OpenKit }) {
   const words = useWords();
   const { t } = words;
   const { figures, status, write } = kit;
@@ -45,7 +44,7 @@ export function Overview({ host, kit }: { readonly host: WorkshopHost; readonly 
             {t('kit_set_up')}
           </button>
         </p>
-        <OwnedList host={host} kit={kit} />
+        <OwnedList kit={kit} />
       </>
     );
   }
@@ -55,7 +54,7 @@ export function Overview({ host, kit }: { readonly host: WorkshopHost; readonly 
       <Answer kit={kit} figures={figures} status={status} />
       <Announcer text={lacking.length === 0 ? t('kit_complete') : t('kit_lacks_short', { what: lacking.join('; ') })} />
       <Needs kit={kit} status={status} />
-      <OwnedList host={host} kit={kit} />
+      <OwnedList kit={kit} />
       <Money kit={kit} figures={figures} status={status} />
       <section aria-labelledby="kit-figures">
         <h2 id="kit-figures">{t('kit_figures')}</h2>

@@ -4,7 +4,6 @@ import { plateUnit } from '../../../src/kit/need-list.ts';
 import { useWords } from '../../components/speech.ts';
 import type { Owned } from '../../store/index.ts';
 import { foundIn } from '../bought.ts';
-import type { WorkshopHost } from '../host.ts';
 import { addressOf } from '../route.ts';
 import { useUndo } from '../undo.tsx';
 import { OwnedForm } from './owned-form.tsx';
@@ -12,14 +11,9 @@ import { freshOwned } from './save.ts';
 import { countedName } from './thing-words.ts';
 import type { OpenKit } from './use-kit.ts';
 
-export interface OwnedListProps {
-  readonly host: WorkshopHost;
-  readonly kit: OpenKit;
-}
-
 type Entry = Omit<Owned, 'changedAt'>;
 
-export function OwnedList({ kit }: OwnedListProps) {
+export function OwnedList({ kit }: { readonly kit: OpenKit }) {
   const words = useWords();
   const { t } = words;
   const { owned, write, settings, figures } = kit;
