@@ -10,9 +10,9 @@ type Writing = Pick<Figures, 'number' | 'decimal'>;
 // The sign of the unit, not the locale's word for it: this is read again.
 const written = ({ number }: Writing, { value, unit }: Weight): string => `${number(value)} ${unit}`;
 
-/** "45 lb: 46.2 lb, 44.8 lb", a line for each entry of the kit that has been weighed; empty when none has. */
 type Plates = Pick<Owned, 'kind' | 'weight'> & { readonly weighed: readonly Weight[] };
 
+/** "45 lb: 46.2 lb, 44.8 lb", a line for each entry of the kit that has been weighed; empty when none has. */
 export const ownedAsText = (owned: readonly Plates[], writing: Writing): string =>
   platesOf(owned)
     .flatMap(({ weight, weighed }) =>
