@@ -2,6 +2,7 @@
 import { useId, useState } from 'preact/hooks';
 import { withOwn } from '../../../src/listing/setting-path.ts';
 import { cellOf } from '../../../src/price/rates.ts';
+import type { Range } from '../../../src/units/range.ts';
 import { NumberField } from '../../components/number-field.tsx';
 import { parseAmount } from '../../components/parse-input.ts';
 import { useWords } from '../../components/speech.ts';
@@ -34,14 +35,14 @@ export function CellFields({
   const now: Typed = draft ?? cell ?? NOTHING;
   const take = (end: keyof Typed, value: number) => {
     const typed = { ...now, [end]: value / factor };
-    const { low, likely, high } = typed;
-    const counts = low !== null && likely !== null && high !== null && low <= likely && likely <= high;
     setDraft(typed);
-    if (!counts) return;
+    if (!isRange(typed)) return;
     setLeft(false);
+    // The figures alone: a cell of the table has more, which is not the buyer's.
+    const { low, likely, high } = typed;
     change((stored) => withOwn(stored, path, { low, likely, high }, date) ?? {});
   };
-  const waits = draft !== null && !isInOrder(draft);
+  const waits = draft !== null && !isRange(draft);
   return (
     <fieldset id={id} class="rates-fields" onFocusOut={() => setLeft(true)}>
       <legend class="unseen">{legend}</legend>
@@ -74,8 +75,11 @@ export function CellFields({
   );
 }
 
-const isInOrder = ({ low, likely, high }: Typed): boolean =>
-  low !== null && likely !== null && high !== null && low <= likely && likely <= high;
+/** All three are there, and in order. */
+function isRange(typed: Typed): typed is Range {
+  const { low, likely, high } = typed;
+  return low !== null && likely !== null && high !== null && low <= likely && likely <= high;
+}
 
 /** Longest text that a cell takes for its source. */
 const MOST = 300;
