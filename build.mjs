@@ -177,14 +177,19 @@ async function main() {
     console.error(`build failed:\n${error instanceof Error ? error.message : error}`);
     if (!watching) process.exitCode = 1;
   };
-  await once().catch(report);
+  // One after the other: two builds at once would write the same files.
+  let last = once().catch(report);
+  await last;
   if (!watching) return;
+  const again = () => {
+    last = last.then(() => once().catch(report));
+  };
   /** @type {NodeJS.Timeout | undefined} */
   let soon;
   for (const folder of ['extension', 'src']) {
     watch(join(ROOT, folder), { recursive: true }, () => {
       clearTimeout(soon);
-      soon = setTimeout(() => once().catch(report), 100);
+      soon = setTimeout(again, 100);
     });
   }
 }
