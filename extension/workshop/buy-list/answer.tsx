@@ -3,7 +3,7 @@ import type { Found } from '../../../src/kit/buy-list/index.ts';
 import type { Totals } from '../../../src/kit/buy-list/lines.ts';
 import { useWords } from '../../components/speech.ts';
 import type { Names } from './names.ts';
-import type { Worked } from './use-buy-list.ts';
+import type { Worked } from './work-out.ts';
 
 export interface AnswerProps {
   readonly worked: Worked;

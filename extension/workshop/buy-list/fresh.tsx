@@ -2,7 +2,7 @@
 import type { Kit } from '../../../src/kit/buy-list/index.ts';
 import { useWords } from '../../components/speech.ts';
 import type { Names } from './names.ts';
-import type { Worked } from './use-buy-list.ts';
+import type { Worked } from './work-out.ts';
 
 export function Fresh({
   fresh,

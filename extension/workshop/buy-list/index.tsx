@@ -19,8 +19,9 @@ import { namesOf } from './names.ts';
 import { Others } from './others.tsx';
 import { Progress } from './progress.tsx';
 import { Trips } from './trips.tsx';
-import { leastOf, type Stage, useBuyList } from './use-buy-list.ts';
+import { type Stage, useBuyList } from './use-buy-list.ts';
 import { useKitNeeds } from './use-kit-needs.ts';
+import { leastOf } from './work-out.ts';
 
 const ALL: ListQuery = { order: 'kept', descending: false, from: 0, count: 100_000 };
 const isPast = ({ status }: Find): boolean => status === 'bought' || status === 'gone';

@@ -8,7 +8,7 @@ import type { Find } from '../../store/index.ts';
 import { addressOf } from '../route.ts';
 import type { ChoicesMade } from './choices.ts';
 import type { Names } from './names.ts';
-import { MOST_CUTS, type Worked } from './use-buy-list.ts';
+import { MOST_CUTS, type Worked } from './work-out.ts';
 
 export interface LeftOutProps {
   readonly worked: Worked;

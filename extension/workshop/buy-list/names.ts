@@ -9,7 +9,7 @@ import type { Words } from '../../components/speech.ts';
 import { itemName } from '../../panel/item-words.ts';
 import type { Find } from '../../store/index.ts';
 import { countedName } from '../kit/thing-words.ts';
-import type { Worked } from './use-buy-list.ts';
+import type { Worked } from './work-out.ts';
 
 export interface Names {
   readonly find: (offer: string) => string;

@@ -6,7 +6,7 @@ import { useWords } from '../../components/speech.ts';
 import { addressOf } from '../route.ts';
 import type { ChoicesMade } from './choices.ts';
 import type { Names } from './names.ts';
-import type { Worked } from './use-buy-list.ts';
+import type { Worked } from './work-out.ts';
 
 export interface TripsProps {
   readonly worked: Worked;
