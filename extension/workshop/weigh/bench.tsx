@@ -14,14 +14,17 @@ import { useWords } from '../../components/speech.ts';
 import { useOneAtATime } from '../../components/use-one-at-a-time.ts';
 import type { WorkshopHost } from '../host.ts';
 import { useComplaint, useStore } from '../use-store.tsx';
-import { saveDraft } from './draft.ts';
+import { loadDraft, saveDraft } from './draft.ts';
 import { keepWeighings, ownedAsText } from './owned-weighings.ts';
 import { PairList } from './pair-list.tsx';
 
 export interface BenchProps {
   readonly host: WorkshopHost;
   readonly settings: Settings;
+  /** What stands there at first, where nothing was typed before. */
   readonly first: string;
+  /** Under which name what is typed is remembered. */
+  readonly draft: string;
   /** The pairs were asked for: opened, it is they that take the focus. */
   readonly atPairs?: boolean;
 }
@@ -39,12 +42,12 @@ const platesOf = (read: readonly Weighing[]): WeighedPlate[] =>
     face === null ? [] : [{ id: `${index + 1}`, face: Math.round(inPounds(face) * 100) / 100, pounds: inPounds(weight) }],
   );
 
-export function Bench({ host, settings, first, atPairs = false }: BenchProps) {
+export function Bench({ host, settings, first, draft, atPairs = false }: BenchProps) {
   const { say, t } = useWords();
   const store = useStore();
   const { complaint, checked } = useComplaint();
   const { once } = useOneAtATime();
-  const [text, setText] = useState(first);
+  const [text, setText] = useState(() => loadDraft(draft) || first);
   const [unit, setUnit] = useState<MassUnit>(settings.unit);
   const [face, setFace] = useState(USUAL[settings.unit].face);
   const [bar, setBar] = useState(USUAL[settings.unit].bar);
@@ -58,7 +61,7 @@ export function Bench({ host, settings, first, atPairs = false }: BenchProps) {
   }, []);
   const write = (next: string) => {
     setText(next);
-    saveDraft(next);
+    saveDraft(draft, next);
     setDone(null);
   };
   const fromKit = async () => {

@@ -1,18 +1,22 @@
-/** What was typed, kept while the page is open, so that looking at another screen loses no weighing. */
-const NAME = 'weighings';
+/**
+ * What was typed, kept while the page is open, so that looking at another screen loses no weighing. `of`: whose plates they are, and what was
+ * known of them when the typing began; empty for those that are written down here alone.
+ */
+const nameOf = (of: string): string => `weighings ${of}`;
 
-export function loadDraft(): string {
+/** Empty where nothing stands there. */
+export function loadDraft(of: string): string {
   try {
-    return sessionStorage.getItem(NAME) ?? '';
+    return sessionStorage.getItem(nameOf(of)) ?? '';
   } catch {
     // Storage may be shut off: then only this screen remembers.
     return '';
   }
 }
 
-export function saveDraft(text: string): void {
+export function saveDraft(of: string, text: string): void {
   try {
-    sessionStorage.setItem(NAME, text);
+    sessionStorage.setItem(nameOf(of), text);
   } catch {
     // As above.
   }

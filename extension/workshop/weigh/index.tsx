@@ -8,7 +8,6 @@ import type { WorkshopHost } from '../host.ts';
 import type { ScreenProps } from '../screens.ts';
 import { useStore, WithStore } from '../use-store.tsx';
 import { Bench } from './bench.tsx';
-import { loadDraft } from './draft.ts';
 import { ownedAsText } from './owned-weighings.ts';
 import { Washers } from './washers.tsx';
 
@@ -44,7 +43,7 @@ function Opened({ host, find, only }: OpenedProps) {
   return (
     <div class="weigh">
       {find === '' ? (
-        <Bench host={host} settings={settings} first={loadDraft()} />
+        <Bench host={host} settings={settings} first="" draft="" />
       ) : (
         <OfFind key={`${find} ${only}`} host={host} settings={settings} find={find} only={only} />
       )}
@@ -71,7 +70,7 @@ function OfFind({ host, settings, find, only }: OpenedProps & { readonly setting
   return (
     <>
       <p>{t(text === '' ? 'weigh_find_unweighed' : 'weigh_of_find', { title: open.find.title || t('finds_untitled') })}</p>
-      <Bench host={host} settings={settings} first={text} atPairs />
+      <Bench host={host} settings={settings} first={text} draft={`${find} ${text}`} atPairs />
     </>
   );
 }

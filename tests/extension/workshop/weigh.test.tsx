@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { act } from 'preact/test-utils';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { entriesFor, keepWeighings, ownedAsText } from '../../../extension/workshop/weigh/owned-weighings.ts';
 import { readWeighings } from '../../../src/kit/weighings.ts';
 import { pounds } from '../../../src/units/mass.ts';
@@ -126,6 +126,19 @@ describe('pairing', () => {
     await go(`#weigh/${kept.find.id}`);
     expect((await text()).value).toBe('45 lb: 46.2 lb, 44.8 lb');
     await shown('[data-pair]');
+  });
+
+  it('what is typed about a find takes the place of nothing that was typed before, and is there again', async () => {
+    const { finds } = await openWorkshop([ad('4 x 45 lb olympic plates, $100', null, 'Lot')], '#weigh');
+    const atFind = `#weigh/${finds[0]?.id}`;
+    await setTo(await text(), '24.6 25.3');
+    await go(atFind);
+    await shown('.weigh p', says('Lot'));
+    await setTo(await text(), '46.2');
+    await go('#weigh');
+    await vi.waitFor(async () => expect((await text()).value).toBe('24.6 25.3'));
+    await go(atFind);
+    await vi.waitFor(async () => expect((await text()).value).toBe('46.2'));
   });
 
   it('from the sheet: of the plates that it is about, and where their pairs stand', async () => {
