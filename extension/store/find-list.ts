@@ -64,6 +64,7 @@ function offersOne(find: Find, wanted: readonly Thing[]): boolean {
   }
 }
 
+/** A row whose words are damaged stays in: nothing that was kept hides for that. */
 function fits({ words, statuses, calls, kinds, fills }: ListQuery): (row: FindRow) => boolean {
   const beginnings = wordsIn(words ?? '').map((word) => ` ${word}`);
   const ofStatus = statuses?.length ? new Set<string>(statuses) : null;
@@ -74,7 +75,7 @@ function fits({ words, statuses, calls, kinds, fills }: ListQuery): (row: FindRo
     (!ofCall || ofCall.has(row.find?.summary?.call)) &&
     (!ofKind || (row.find?.summary?.kinds?.some((kind) => ofKind.has(kind)) ?? false)) &&
     (!fills || offersOne(row.find, fills)) &&
-    beginnings.every((beginning) => row.words.includes(beginning));
+    (typeof row.words !== 'string' || beginnings.every((beginning) => row.words.includes(beginning)));
 }
 
 /** Ids of all that match. */

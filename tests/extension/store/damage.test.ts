@@ -38,6 +38,16 @@ describe('a damaged record is set aside, whole, and the rest works', () => {
     expect(kept?.why).toContain('prices.0.minor');
   });
 
+  it('in the words of a find, by which it is searched: it stays in the list, and so do the others', async () => {
+    await store.finds.keep(ad(PLATES), 1);
+    const good = value(await store.finds.keep(ad('7 ft bar $90', null, 'Straight bar'), 2));
+    await store.finds.keep(ad('bench $50', null, 'Flat bench'), 3);
+    await spoil('finds', (row) => Reflect.deleteProperty(row, 'words'));
+    const { rows } = value(await store.finds.list({ ...ALL, words: 'straight' }));
+    expect(rows.map(({ id }) => id)).toContain(good.id);
+    expect(rows).toHaveLength(2);
+  });
+
   it('in the bulk of a find, when it is opened', async () => {
     const { id } = value(await store.finds.keep(ad(PLATES), 1));
     await spoil('ads', (row) => Object.assign(row, { listing: null }));
