@@ -1,9 +1,9 @@
 /** Plates that fit and are sound, but are not what their face says, or cost more than they need. */
 import type { Item } from '../listing/reading.ts';
 import { inPounds } from '../units/mass.ts';
-import { exponentOf } from '../units/money.ts';
+import { inMajor, money } from '../units/money.ts';
 import { held } from './limits.ts';
-import { type ItemRule, sourceOf, stated } from './rule.ts';
+import { type ItemRule, priceOf, sourceOf, stated } from './rule.ts';
 
 const isPlainCast = (item: Item): boolean =>
   (item.grade === null || item.grade.value === 'cast') && (item.material === null || item.material.value === 'iron');
@@ -35,13 +35,6 @@ const oddBumper: ItemRule = {
   },
 };
 
-/** Price of an item in major units: its own, or that of the ad when it is the only thing in it. */
-function priceOf(item: Item, { reading, settings }: Parameters<ItemRule['test']>[1]): number | null {
-  const price = item.ownPrice?.value ?? (reading.items.length === 1 ? reading.asking.amount?.value : undefined);
-  if (price === undefined || price.currency !== settings.currency || reading.asking.placeholder) return null;
-  return price.minor / 10 ** exponentOf(price.currency);
-}
-
 const microOverWashers: ItemRule = {
   id: 'micro-over-washers',
   kinds: ['micro'],
@@ -54,16 +47,15 @@ const microOverWashers: ItemRule = {
     if (price === null || item.totalWeight === null || (limit.source !== 'own' && context.settings.currency !== 'USD'))
       return null;
     const pounds = inPounds(item.totalWeight.value);
-    if (pounds <= 0 || price / pounds <= limit.value) return null;
-    const rate = (major: number) => ({
-      rate: { minor: Math.round(major * 10 ** exponentOf(context.settings.currency)), currency: context.settings.currency },
-      per: 'lb' as const,
-    });
+    const perPound = inMajor(price.value) / pounds;
+    if (pounds <= 0 || perPound <= limit.value) return null;
+    const { currency } = price.value;
+    const rate = (major: number) => ({ rate: money(major, currency), per: 'lb' as const });
     return {
       ...sourceOf(limit),
-      found: { rate: rate(price / pounds) },
+      found: { rate: rate(perPound) },
       limit: { limit: rate(limit.value) },
-      evidence: (item.ownPrice ?? context.reading.asking.amount)?.evidence ?? [],
+      evidence: price.evidence,
     };
   },
 };

@@ -4,6 +4,7 @@ import type { Span } from '../listing/page-listing.ts';
 import type { Condition, Fact, Item, Kind, Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import type { PlateWeight } from '../price/usable.ts';
+import type { Money } from '../units/money.ts';
 import { message, type Param } from '../words/message.ts';
 import type { Held, LimitSource } from './limits.ts';
 
@@ -75,3 +76,9 @@ export const onCondition =
     const fact = stated(item, condition);
     return fact === null ? null : { evidence: fact.evidence };
   };
+
+/** What an item costs in the buyer's currency: its own price, or that of the ad when it is the only thing in it; null where none is told. */
+export function priceOf(item: Item, { reading: { items, asking }, settings }: Context): Fact<Money> | null {
+  const price = item.ownPrice ?? (items.length === 1 ? asking.amount : null);
+  return price === null || price.value.currency !== settings.currency || asking.placeholder ? null : price;
+}

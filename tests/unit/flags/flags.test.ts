@@ -185,6 +185,15 @@ describe('flags', () => {
     expect(weights[0]).toBe(0);
   });
 
+  // Common practice, no source: a good bar is about $300, far under that is luck or junk.
+  it('hold the price of one bar against that of a good one, of several too', () => {
+    const bars = (count: number, price: number) =>
+      raised(reading([item('bar-1', 'bar', { count, ownPrice: money(price, 'USD') })], price), 'bar-too-cheap');
+    expect(bars(2, 150)?.found?.params).toEqual({ price: { money: money(75, 'USD') } });
+    expect(bars(2, 400)).toBeUndefined();
+    expect(bars(1, 150)).toBeUndefined();
+  });
+
   it('say nothing of an ad that is not about this trade', () => {
     expect(judge({ ...plate({}, ['cracked']), aboutThisTrade: false }, settings()).flags).toEqual([]);
   });
