@@ -1,13 +1,20 @@
+import { OF_ONE_PIECE } from '../listing/reading.ts';
 import { inKilograms } from '../units/mass.ts';
 import { LIMITS } from './limits.ts';
-import { type ItemRule, onCondition } from './rule.ts';
+import { type ItemRule, stated } from './rule.ts';
 
+/** Of several the ad may speak of one: that one is scrap, the others are not. */
 const splitHub: ItemRule = {
   id: 'split-hub',
   kinds: ['bumper', 'plate'],
   weight: 'deal-breaker',
   source: 'common-practice',
-  test: onCondition('split-hub'),
+  test(item) {
+    const fact = stated(item, 'split-hub');
+    if (fact === null) return null;
+    const { evidence } = fact;
+    return fact.rule === OF_ONE_PIECE ? { weight: 'caution', says: 'flag_split_hub_piece', evidence } : { evidence };
+  },
 };
 
 const small: ItemRule = {

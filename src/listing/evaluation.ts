@@ -45,6 +45,7 @@ export interface Loss {
     | 'wrong-bore'
     | 'odd'
     | 'cracked'
+    | 'split-hub'
     | 'cement'
     | 'sloppy'
     | 'unknown-count'

@@ -15,7 +15,6 @@ const FACTORS: Readonly<Partial<Record<Condition, number>>> = {
   mismatched: 0.95,
   torn: 0.85,
   'seized-sleeves': 0.4,
-  'split-hub': 0.5,
 };
 
 /** A bar of which nobody can say that it is straight: good for pulls and squats at most. An assumption. */

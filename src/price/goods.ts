@@ -57,7 +57,7 @@ const SHORT_BAR_FACTOR = 0.4;
 /** What is left of several where the ad says that one of them is cracked or bent. Plates are counted by usable.ts. */
 function soundShare({ count, conditions }: Item): number {
   const pieces = count?.value ?? 1;
-  const ofOne = conditions.some(({ value, rule }) => (value === 'cracked' || value === 'bent') && rule === OF_ONE_PIECE);
+  const ofOne = conditions.some(({ rule }) => rule === OF_ONE_PIECE);
   return ofOne && pieces > 1 ? (pieces - 1) / pieces : 1;
 }
 

@@ -31,30 +31,42 @@ interface Line {
 
 const isFilled = (item: Item): boolean => item.material?.value === 'cement' || item.material?.value === 'vinyl';
 
-/** Cracked pieces of an item: all of them, or the one that the ad speaks of. */
-function crackedPieces(item: Item, pieces: number | null): number | 'all' {
-  const crack = item.conditions.find((fact) => fact.value === 'cracked');
-  if (!crack) return 0;
-  return crack.rule === OF_ONE_PIECE && pieces !== null && pieces > 1 ? 1 : 'all';
+/** Faults for which nobody should load a plate: by each, how many pieces of an item are scrap, all of them or the one that the ad speaks of. */
+const SCRAP = ['cracked', 'split-hub'] as const;
+
+interface Scrap {
+  readonly reason: (typeof SCRAP)[number];
+  readonly pieces: number | 'all';
 }
+
+const scrapOf = ({ conditions }: Item, pieces: number | null): Scrap[] =>
+  SCRAP.flatMap((reason): Scrap[] => {
+    const fault = conditions.find(({ value }) => value === reason);
+    if (fault === undefined) return [];
+    return [{ reason, pieces: fault.rule === OF_ONE_PIECE && pieces !== null && pieces > 1 ? 1 : 'all' }];
+  });
+
+const allScrap = ({ item, amount }: Line): Scrap | undefined =>
+  scrapOf(item, amount.pieces).find(({ pieces }) => pieces === 'all');
 
 /** Why none of an item's plates can be used, if so. */
-function ruin({ item, amount, fit }: Line): Loss['reason'] | null {
+function ruin(line: Line): Loss['reason'] | null {
+  const { item, fit } = line;
   if (fit.known && fit.chance === 0) return fit.clearanceMm !== null && fit.clearanceMm > 0 ? 'sloppy' : 'wrong-bore';
-  if (crackedPieces(item, amount.pieces) === 'all') return 'cracked';
-  return isFilled(item) ? 'cement' : null;
+  return allScrap(line)?.reason ?? (isFilled(item) ? 'cement' : null);
 }
 
-const soundPieces = ({ item, amount }: Line): number | null => {
-  const cracked = crackedPieces(item, amount.pieces);
-  return amount.pieces === null || cracked === 'all' ? null : amount.pieces - cracked;
-};
+function soundPieces(line: Line): number | null {
+  const { item, amount } = line;
+  if (amount.pieces === null || allScrap(line) !== undefined) return null;
+  return Math.max(0, amount.pieces - scrapOf(item, amount.pieces).length);
+}
 
 /** What can be sold on: sound plates, whatever the buyer's sleeves; a single one too. */
 function soldOn(line: Line): Pounds {
   const { item, amount } = line;
   const sound = soundPieces(line);
-  if (crackedPieces(item, amount.pieces) === 'all' || isFilled(item)) return NO_POUNDS;
+  if (allScrap(line) !== undefined || isFilled(item)) return NO_POUNDS;
   return sound === null || amount.pieces === null ? amount.total : someOf(amount.total, sound / amount.pieces);
 }
 
@@ -81,7 +93,7 @@ function weigh(line: Line, isOdd: boolean): PlateWeight {
   const sound = soundPieces(line);
   if (sound !== null && amount.pieces !== null) {
     const each = offered.likely / amount.pieces;
-    if (sound < amount.pieces) losses.push(loss('cracked', each));
+    losses.push(...scrapOf(item, amount.pieces).map(({ reason }) => loss(reason, each)));
     if (isOdd) losses.push(loss('odd', each));
     usable = someOf(usable, (sound - (isOdd ? 1 : 0)) / amount.pieces);
   }

@@ -16,7 +16,7 @@ const ANY: readonly Kind[] = [...GOODS, 'other'];
 
 /** Faults that make the piece that has them scrap, and leave the others what they are. */
 export const isOfPiece = (condition: Condition, { kind }: { readonly kind: Kind }): boolean =>
-  condition === 'cracked' || (condition === 'bent' && BARS.includes(kind));
+  condition === 'cracked' || condition === 'split-hub' || (condition === 'bent' && BARS.includes(kind));
 
 const whole: Scope = { told: ANY, lot: GOODS };
 const bars: Scope = { told: [...BARS, 'other'], lot: BARS };

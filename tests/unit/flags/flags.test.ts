@@ -194,6 +194,14 @@ describe('flags', () => {
     expect(bars(1, 150)).toBeUndefined();
   });
 
+  // Common practice, no source: the other bumpers are not loose by that.
+  it('rule out no bumpers for the loose hub of one of them', () => {
+    const four = reading([item('bumper-1', 'bumper', { count: 4, unitWeight: lb(45) }, ['split-hub'])], 200);
+    expect(raised(ofOne(four), 'split-hub')).toMatchObject({ weight: 'caution', says: { key: 'flag_split_hub_piece' } });
+    expect(judge(ofOne(four), settings()).worth.usable.likely).toBe(90);
+    expect(judge(four, settings()).worth.perUsablePound).toBeNull();
+  });
+
   it('say nothing of an ad that is not about this trade', () => {
     expect(judge({ ...plate({}, ['cracked']), aboutThisTrade: false }, settings()).flags).toEqual([]);
   });

@@ -47,6 +47,18 @@ describe('usable plate weight', () => {
     ]);
   });
 
+  // Common practice, no source: a bumper whose hub has come loose is not to be loaded.
+  it('counts bumpers with a loose hub for nothing, or the one of several that the ad speaks of', () => {
+    const four = item('bumper-1', 'bumper', { count: 4, unitWeight: lb(45) }, ['split-hub']);
+    expect(losses([four])).toEqual([['split-hub', 180]]);
+    expect(usable([four]).likely).toBe(0);
+    const ofOne = { ...four, conditions: four.conditions.map((known) => ({ ...known, rule: OF_ONE_PIECE })) };
+    expect(losses([ofOne])).toEqual([
+      ['split-hub', 45],
+      ['odd', 45],
+    ]);
+  });
+
   it('counts cracked and filled plates for nothing', () => {
     expect(losses([item('plate-1', 'plate', { count: 2, unitWeight: lb(45) }, ['cracked'])])).toEqual([['cracked', 90]]);
     expect(losses([plates('plate-1', 2, lb(25), { material: 'vinyl' })])).toEqual([['cement', 50]]);
