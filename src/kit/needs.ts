@@ -1,6 +1,6 @@
 /** What a barbell gym needs, from what its lifter does: the list to start from, which the buyer edits. Common practice, no source. */
 import type { Kind } from '../listing/reading.ts';
-import { inPounds, kilograms, type MassUnit, pounds, type Weight } from '../units/mass.ts';
+import { convert, inPounds, kilograms, type MassUnit, pounds, type Weight } from '../units/mass.ts';
 
 export interface Lifter {
   /** The best lift, bar included: a deadlift as a rule. */
@@ -66,13 +66,19 @@ export function heavyPairs({ best, unit }: Pick<Lifter, 'best' | 'unit'>): numbe
   return Math.min(MOST_HEAVY, Math.max(FEWEST_HEAVY, pairs));
 }
 
-/** Micro plates for jumps that the smallest plates can't make: as many pairs, each half the one before, as lead down to half the jump. */
+/** So many pairs of micro plates at most: finer jumps than that are nobody's. An assumption. */
+const MOST_MICRO = 6;
+
+/**
+ * Micro plates for jumps that the smallest plates can't make, heaviest first: half the jump, and pairs that each double the one before up to
+ * the smallest plates, so that with them no step is larger than the jump. Of 1 lb that is 0.5, 1 and 2 lb.
+ */
 function microPlates({ jump, unit }: Lifter): Need[] {
-  const smallest = (STEPS[unit].others.at(-1) ?? [2.5])[0];
-  const wanted = inPounds(jump) / inPounds({ value: 1, unit }) / 2;
+  const [lightest] = STEPS[unit].others.at(-1) ?? [2.5];
+  const smallest = convert({ value: lightest, unit }, jump.unit).value;
   const needs: Need[] = [];
-  for (let weight = smallest / 2; wanted > 0 && weight >= wanted - 1e-6 && needs.length < 4; weight /= 2) {
-    needs.push({ kind: 'micro', weight: { value: weight, unit }, pieces: 2, because: 'micro' });
+  for (let value = jump.value / 2; value < smallest - 1e-6 && needs.length < MOST_MICRO; value *= 2) {
+    needs.unshift({ kind: 'micro', weight: { value, unit: jump.unit }, pieces: 2, because: 'micro' });
   }
   return needs;
 }

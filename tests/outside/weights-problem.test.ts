@@ -6,7 +6,7 @@ import { expect, it } from 'vitest';
 import { exactWeight, weightOf } from '../../src/kit/exact-weight.ts';
 import { loadsOf, widestGap } from '../../src/kit/loads.ts';
 import { heavyPairs, needsOf } from '../../src/kit/needs.ts';
-import { pounds } from '../../src/units/mass.ts';
+import { kilograms, pounds } from '../../src/units/mass.ts';
 
 const bar = { weight: pounds(45), collars: pounds(0), sleeveMm: null };
 const pairsOf = (weights: readonly number[], pairs = 1) =>
@@ -41,6 +41,37 @@ it('the usual plates load every five pounds up to the best lift', () => {
     const gap = widestGap(loadsOf(owned, bar), pounds(best));
     expect(gap && weightOf(gap.to - gap.from, 'lb').value).toBe(5);
   }
+});
+
+// Common practice, no source: micro plates for jumps under 5 lb, with which the bar goes up by no more than the jump.
+it.each([
+  [pounds(1), 'lb'],
+  [pounds(2), 'lb'],
+  [pounds(2.5), 'lb'],
+  [pounds(0.5), 'lb'],
+  [pounds(3), 'lb'],
+  [kilograms(1), 'lb'],
+  [kilograms(1), 'kg'],
+  [kilograms(0.5), 'kg'],
+  [pounds(1), 'kg'],
+] as const)('the plates for a jump of %o load no larger step in %s', (jump, unit) => {
+  const best = pounds(405);
+  const owned = needsOf({ best, jump, olympicLifts: false, unit }).flatMap(({ kind, weight, pieces }) =>
+    (kind === 'plate' || kind === 'micro') && weight ? [{ weight, pieces, thicknessMm: null }] : [],
+  );
+  const gap = widestGap(loadsOf(owned, bar), best) ?? expect.fail();
+  expect(weightOf(gap.to - gap.from, jump.unit).value).toBeLessThanOrEqual(jump.value + 1e-6);
+});
+
+// Common practice, no source: fractional plates are sold in halves, ones and twos of a pound, and in halves and ones of a kilogram.
+it.each([
+  [pounds(1), 'lb', [2, 1, 0.5]],
+  [kilograms(1), 'kg', [1, 0.5]],
+  [pounds(2.5), 'lb', [1.25]],
+  [pounds(5), 'lb', []],
+] as const)('a jump of %o takes such pairs as are sold', (jump, unit, weights) => {
+  const micro = needsOf({ best: pounds(405), jump, olympicLifts: false, unit }).filter(({ kind }) => kind === 'micro');
+  expect(micro.map(({ weight }) => weight?.value)).toEqual(weights);
 });
 
 // Common practice, no source: two to six pairs of 45s by strength.
