@@ -21,12 +21,19 @@ const total = (ranges: readonly Range[]): Range => {
   return { ...sum, low: Math.max(0, sum.low) };
 };
 
+/** What one pound or piece of a category costs new and delivered on average: the fee for a long or heavy parcel is not that of every piece. */
+function deliveredOf(group: readonly Good[]): Range {
+  const parts = group.map(({ kept, prices }) => (prices === null ? exactly(0) : scale(prices.delivered, kept.weight.likely)));
+  const quantity = group.reduce((sum, { kept }) => sum + kept.weight.likely, 0);
+  return quantity > 0 ? scale(sumShared(parts), 1 / quantity) : (group[0]?.prices?.delivered ?? exactly(0));
+}
+
 /** Worth of all goods in minor units: as they are, with what is sold on at what it brings; or what is kept, new. */
 export function sumWorth(goods: readonly Good[], which: 'worth' | 'fresh'): Range {
   const kept = byCategory(goods, (group) => {
     const prices = group[0]?.prices;
     if (!prices) return exactly(0);
-    if (which === 'fresh') return times(rangeOf(group.map((good) => good.kept)), prices.delivered);
+    if (which === 'fresh') return times(rangeOf(group.map((good) => good.kept)), deliveredOf(group));
     return times(rangeOf(group.map((good) => valued(good.kept, good.factor))), prices.used);
   });
   return total(which === 'fresh' ? kept : [...kept, sumShared(goods.map((good) => good.resale))]);

@@ -74,4 +74,12 @@ describe('the fee', () => {
       ['parcel-handling:bar', 1500],
     ]);
   });
+
+  // By hand: 290 lb at $1.50 with 7 % tax and $0.45 for shipping, and two parcels over 50 lb at $15 more.
+  it('counts for the pieces that pay it, in whatever order they stand', () => {
+    for (const ad of ['Olympic plates 2 x 100 lb, 2 x 45 lb. $200', 'Olympic plates 2 x 45 lb, 2 x 100 lb. $200']) {
+      const { newWorth } = evaluate(listingFromText(ad), DEFAULT_SETTINGS).worth;
+      expect(newWorth?.likely).toBeCloseTo(290 * 205.5 + 2 * 1500, 6);
+    }
+  });
 });
