@@ -33,7 +33,7 @@ const summarySchema = z.object({
   usable: z.object(range),
   /** Price, drive and tax in minor units. */
   allIn: z.nullable(z.object({ ...range, currency })),
-  /** New and delivered less all-in, both likely; minor units, below zero for a loss. */
+  /** Against the same goods new and delivered in their condition, the drive counted; minor units, below zero for a loss. */
   saving: z.nullable(moneySchema),
   kinds: z.array(z.enum(KINDS)),
   place: z.nullable(text(500)),
