@@ -82,6 +82,10 @@ function missingCatches({ flags, reading }: Facts): Message | null {
   return item && isKept(item) ? flag.says : null;
 }
 
+/** Whether the seller may come down to `most`, both in minor units. */
+const isWithinTalk = ({ asking }: Reading, most: number, price: number): boolean =>
+  most >= (asking.firm?.value === true ? FIRM_GIVES : WITHIN_TALK) * price;
+
 /** The price is right on paper: ask first what may turn that, go if the chances bear it, else talk the price down until they do. */
 function atThePrice(facts: Facts, price: number, walkAway: Money, because: readonly Message[]): Call {
   const { decisive, prospect } = facts;
@@ -93,7 +97,8 @@ function atThePrice(facts: Facts, price: number, walkAway: Money, because: reado
   const most = (money: Money): Message => message('call_haggle', { most: { money } });
   if ((prospect?.afterDrive?.minor ?? 0) >= 0) return go(facts, price, because) ?? call('haggle', most(walkAway), ...because);
   const bearable = prospect?.breakEvenPrice ?? null;
-  if (bearable === null || bearable.minor <= 0) return leave(message('because_chances'), ...because);
+  if (bearable === null || bearable.minor <= 0 || !isWithinTalk(facts.reading, bearable.minor, price))
+    return leave(message('because_chances'), ...because);
   return call('haggle', most(bearable), message('because_chances'), ...because);
 }
 
@@ -112,12 +117,11 @@ export function decide(facts: Facts): Call {
   // What the ad doesn't weigh may well be worth the difference.
   if (appraisal.goods.some((good) => good.unknown))
     return call('ask', message('call_ask'), message('because_no_weight'), ...because);
-  const share = reading.asking.firm?.value === true ? FIRM_GIVES : WITHIN_TALK;
-  if (walkAway.minor >= share * price) return call('haggle', message('call_haggle', most), ...because);
+  if (isWithinTalk(reading, walkAway.minor, price)) return call('haggle', message('call_haggle', most), ...because);
   // Too dear on paper, but if what is open turns out well it pays, and if not one refuses at the door: no reason to leave it unasked.
   const hope = prospect?.afterDrive ?? null;
   if (hope !== null && hope.minor > 0) {
     return call('ask', message('call_ask'), message('because_hope', { saving: { money: hope } }), ...because);
   }
-  return leave(message(share === FIRM_GIVES ? 'because_firm' : 'because_too_dear', most), ...because);
+  return leave(message(reading.asking.firm?.value === true ? 'because_firm' : 'because_too_dear', most), ...because);
 }
