@@ -1,7 +1,7 @@
 /** Where the kit stands: what is still needed, what is over, what was spent, and what the rest would cost. */
 import type { Settings } from '../listing/settings.ts';
 import { inPounds, type Weight } from '../units/mass.ts';
-import { type Range, sumShared } from '../units/range.ts';
+import { type Range, scale, sumShared } from '../units/range.ts';
 import type { Need } from './needs.ts';
 import { type PiecePrice, piecePrice } from './piece-prices.ts';
 import { fillsNeed, isPlateKind, type Thing } from './same-thing.ts';
@@ -70,13 +70,8 @@ export function restCost(open: readonly Need[], settings: Settings, platform: Pi
     const price = need.kind === 'platform' ? platform : piecePrice(need, settings);
     if (price === null) unpriced.push(need);
     else {
-      const all = ({ low, likely, high }: Range): Range => ({
-        low: low * need.pieces,
-        likely: likely * need.pieces,
-        high: high * need.pieces,
-      });
-      used.push(all(price.used));
-      fresh.push(all(price.fresh));
+      used.push(scale(price.used, need.pieces));
+      fresh.push(scale(price.fresh, need.pieces));
     }
   }
   return { used: sumShared(used), fresh: sumShared(fresh), unpriced };

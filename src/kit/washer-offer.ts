@@ -1,7 +1,7 @@
 /** A stack of washers as a micro plate: how many, what they cost beside bought ones, and whether they go on. */
 
 import { inchesToMillimetres } from '../units/length.ts';
-import type { Range } from '../units/range.ts';
+import { exactly, type Range, scale } from '../units/range.ts';
 import { stackFor, type Washer, type WasherStack, washerClearance, washerPounds } from './washers.ts';
 
 export interface WasherOffer {
@@ -27,16 +27,15 @@ export interface WasherWish {
 
 /** `weighed`: what one washer weighed on a scale, in pounds; it goes before the reckoned weight. Throws on a wish that is not above zero. */
 export function washerOffer(washer: Washer, wish: WasherWish, weighed: number | null = null): WasherOffer {
-  const one = weighed === null ? washerPounds(washer) : { low: weighed, likely: weighed, high: weighed };
+  const one = weighed === null ? washerPounds(washer) : exactly(weighed);
   const stack = stackFor(wish.pounds, one.likely, inchesToMillimetres(washer.thicknessIn), wish.tolerance);
   const forBoth = 2 * stack.washers;
-  const times = (range: Range, by: number): Range => ({ low: range.low * by, likely: range.likely * by, high: range.high * by });
   return {
     stack,
-    pounds: times(one, stack.washers),
+    pounds: scale(one, stack.washers),
     forBoth,
     cost: wish.each === null ? null : wish.each * forBoth,
-    bought: wish.microPerPound && times(wish.microPerPound, 2 * wish.pounds),
+    bought: wish.microPerPound && scale(wish.microPerPound, 2 * wish.pounds),
   };
 }
 

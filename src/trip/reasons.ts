@@ -1,4 +1,5 @@
 /** Why the call is what it is, most telling first. */
+import { POUND_IN_KILOGRAMS } from '../units/mass.ts';
 import { type Message, message } from '../words/message.ts';
 import type { Facts } from './call.ts';
 import { round } from './rounding.ts';
@@ -29,7 +30,7 @@ function losses({ appraisal, settings }: Facts): Message[] {
   const lost = appraisal.worth.offered.likely - appraisal.worth.usable.likely;
   if (lost < 0.5) return [];
   const weight = (pounds: number) => ({
-    value: Math.round(settings.unit === 'kg' ? pounds * 0.45359237 : pounds),
+    value: Math.round(settings.unit === 'kg' ? pounds * POUND_IN_KILOGRAMS : pounds),
     unit: settings.unit,
   });
   return [
