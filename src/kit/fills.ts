@@ -1,7 +1,9 @@
 /** What an ad would fill of a kit's open needs. */
 import type { Evaluation } from '../listing/evaluation.ts';
-import { type Item, isKept, type Kind } from '../listing/reading.ts';
+import { type Item, isKept, type Kind, OF_ONE_PIECE } from '../listing/reading.ts';
+import type { KitFigures } from '../listing/settings.ts';
 import { inPounds, type Weight } from '../units/mass.ts';
+import { asCounted } from './both-sets.ts';
 import type { Need } from './needs.ts';
 import { fillsNeed, isPlateKind } from './same-thing.ts';
 
@@ -20,22 +22,18 @@ function piecesOf(item: Item): number {
  */
 function unfit(item: Item, { flags, worth }: Evaluation, pieces: number): number {
   if (!isKept(item) || flags.some((flag) => flag.item === item.id && flag.weight === 'deal-breaker')) return pieces;
-  const losses = worth.losses.filter((loss) => loss.item === item.id);
-  if (losses.some(({ reason }) => reason === 'unknown-bore')) return pieces;
-  const each = item.unitWeight === null ? 0 : inPounds(item.unitWeight.value);
-  return (
-    losses
-      .filter(({ reason }) => reason === 'cracked')
-      // Losses are in true pounds, which lie a little off face value.
-      .reduce((sum, { pounds }) => sum + (each > 0 ? Math.round(pounds / each) : pieces), 0)
-  );
+  const isLost = worth.losses.some((loss) => loss.item === item.id && loss.reason === 'unknown-bore');
+  return isLost ? pieces : item.conditions.filter(({ rule }) => rule === OF_ONE_PIECE).length;
 }
 
 const soundOf = (item: Item, evaluation: Evaluation, pieces: number): number =>
   Math.max(0, Math.floor(pieces) - unfit(item, evaluation, pieces));
 
-/** Sound pieces of an item that the ad lets be counted. */
-export const soundPieces = (item: Item, evaluation: Evaluation): number => soundOf(item, evaluation, piecesOf(item));
+/** Sound pieces of an item that the ad lets be counted. A bar that does not reach across a rack is none of those that a kit needs. */
+const soundPieces = (item: Item, evaluation: Evaluation): number => {
+  const short = evaluation.flags.some((flag) => flag.item === item.id && flag.id === 'short-bar');
+  return short ? 0 : soundOf(item, evaluation, piecesOf(item));
+};
 
 export interface Sorted {
   readonly item: Item;
@@ -74,12 +72,16 @@ export interface Fill {
   readonly pieces: number;
 }
 
-/** Items of an ad that fill needs, each the first need that it fits. */
-export function fillsOf(evaluation: Evaluation, needs: readonly Need[]): Fill[] {
-  return evaluation.reading.items.flatMap((item): Fill[] => {
-    const thing = { kind: item.kind.value, weight: item.unitWeight?.value ?? null };
+/** Items of an ad that fill needs, each the first need that it fits. In a kit with plates in both units pairs of iron in kilograms fill those in pounds. */
+export function fillsOf(evaluation: Evaluation, needs: readonly Need[], kit: Pick<KitFigures, 'plates'> | null): Fill[] {
+  const goods = evaluation.reading.items.map((item) => ({
+    item: item.id,
+    kind: item.kind.value,
+    weight: item.unitWeight?.value ?? null,
+    pieces: soundPieces(item, evaluation),
+  }));
+  return (kit === null ? goods : asCounted(goods, kit)).flatMap(({ item, pieces, ...thing }): Fill[] => {
     const need = needs.findIndex((one) => fillsNeed(thing, one));
-    const pieces = soundPieces(item, evaluation);
-    return need < 0 || pieces === 0 ? [] : [{ item: item.id, need, pieces }];
+    return need < 0 || pieces === 0 ? [] : [{ item, need, pieces }];
   });
 }

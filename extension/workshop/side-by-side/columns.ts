@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { NamedNeed } from '../../../src/kit/need-list.ts';
 import type { Evaluation } from '../../../src/listing/evaluation.ts';
 import type { Correction } from '../../../src/listing/reading.ts';
-import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
+import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
 import { exponentOf, type Money } from '../../../src/units/money.ts';
 import type { Message } from '../../../src/words/message.ts';
@@ -25,7 +25,8 @@ export interface Columns {
   readonly columns: readonly Column[] | null;
   /** In which the buyer thinks. */
   readonly unit: MassUnit;
-  /** What the kit lacks; null where none was set up. */
+  /** The kit, and what it lacks; null where none was set up. */
+  readonly kit: Settings['kit'];
   readonly open: readonly NamedNeed[] | null;
   /** What could not be opened, said once each. */
   readonly failed: readonly Message[];
@@ -35,9 +36,11 @@ export const askedAt = ({ minor, currency }: Money): readonly Correction[] => [
   { path: 'asking.amount', value: minor / 10 ** exponentOf(currency), unit: currency },
 ];
 
+const NOTHING_YET = { unit: DEFAULT_SETTINGS.unit, kit: null, open: null, failed: [] } as const;
+
 export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns {
   const store = useStore();
-  const [found, setFound] = useState<Columns>({ columns: null, unit: DEFAULT_SETTINGS.unit, open: null, failed: [] });
+  const [found, setFound] = useState<Columns>({ ...NOTHING_YET, columns: null });
   useEffect(() => {
     let here = true;
     const load = async (): Promise<Columns> => {
@@ -56,6 +59,7 @@ export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns 
       return {
         columns,
         unit: settings.unit,
+        kit: settings.kit,
         open: open.ok ? open.value : null,
         failed: kept.flatMap((one) => (one.ok ? [] : [failureMessage(one.code)])),
       };
@@ -64,7 +68,7 @@ export function useColumns(host: WorkshopHost, ids: readonly string[]): Columns 
       (loaded) => here && setFound(loaded),
       (error: unknown) => {
         console.error('Ironsift:', error);
-        if (here) setFound({ columns: [], unit: DEFAULT_SETTINGS.unit, open: null, failed: [failureMessage('unexpected')] });
+        if (here) setFound({ ...NOTHING_YET, columns: [], failed: [failureMessage('unexpected')] });
       },
     );
     return () => {

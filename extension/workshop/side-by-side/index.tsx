@@ -29,7 +29,7 @@ const lotsOf = (columns: readonly Column[]) =>
 
 function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: readonly string[] }) {
   const { say, t } = useWords();
-  const { columns, unit, open, failed } = useColumns(host, ids);
+  const { columns, unit, kit, open, failed } = useColumns(host, ids);
   if (ids.length < 2) {
     return (
       <p>
@@ -53,7 +53,7 @@ function Compared({ host, ids }: Pick<ScreenProps, 'host'> & { readonly ids: rea
             <Verdict columns={columns} lots={lots} unit={unit} comparison={comparison} />
             <CompareChart columns={columns} comparison={comparison} />
           </div>
-          <CompareTable columns={columns} lots={lots} unit={unit} open={open} best={comparison.best} />
+          <CompareTable columns={columns} lots={lots} unit={unit} kit={kit} open={open} best={comparison.best} />
           <RemarksOnPaper columns={columns} />
           <button type="button" class="no-print" onClick={() => print()}>
             {t('compare_print')}

@@ -2,14 +2,13 @@
 import type { ComponentChildren } from 'preact';
 import type { Lot } from '../../../src/compare/index.ts';
 import { filledBy } from '../../../src/kit/filled-by.ts';
-import type { NamedNeed } from '../../../src/kit/need-list.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
 import { likelyAndSpan, perWords, poundsIn } from '../../components/figures.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 import { itemName } from '../../panel/item-words.ts';
 import { filledName } from '../kit/thing-words.ts';
 import { addressOf } from '../route.ts';
-import type { Column } from './columns.ts';
+import type { Column, Columns } from './columns.ts';
 import { milesIn } from './miles-in.ts';
 import { offeredRows, piecesIn } from './offered.ts';
 import { flagLines, letterOf, questionLines } from './remarks.tsx';
@@ -71,11 +70,11 @@ function figures(words: Words, columns: readonly Column[], lots: readonly Lot[],
 }
 
 /** What each lot would fill of what the kit lacks: "2 of 4 × Plates, 45 lb; Straight bar". */
-function fills(words: Words, columns: readonly Column[], open: readonly NamedNeed[] | null): Row[] {
+function fills(words: Words, columns: readonly Column[], { kit, open }: Pick<Columns, 'kit' | 'open'>): Row[] {
   const { t } = words;
   if (open === null) return [];
   const cells = columns.map(({ evaluation }) => {
-    const filled = filledBy(evaluation, open);
+    const filled = filledBy(evaluation, open, kit);
     return filled.length === 0 ? t('kit_fills_nothing') : filled.map((one) => filledName(words, one)).join('; ');
   });
   return [{ id: 'fills', label: t('kit_fills_row'), cells }];
@@ -113,20 +112,19 @@ export function CompareTable({
   columns,
   lots,
   unit,
+  kit,
   open,
   best,
-}: {
+}: Pick<Columns, 'unit' | 'kit' | 'open'> & {
   readonly columns: readonly Column[];
   readonly lots: readonly Lot[];
-  readonly unit: MassUnit;
-  readonly open: readonly NamedNeed[] | null;
   readonly best: number | null;
 }) {
   const words = useWords();
   const { t } = words;
   const rows = [
     ...figures(words, columns, lots, unit),
-    ...fills(words, columns, open),
+    ...fills(words, columns, { kit, open }),
     ...offered(words, columns),
     ...lists(words, columns),
   ];

@@ -55,11 +55,11 @@ export function refusalAt({ reading, worth, prospect }: Evaluation, at: (price: 
 }
 
 /** What speaks against an ad whatever it costs. A flag on one thing of several only takes that thing out of it. */
-function barredBy(evaluation: Evaluation, open: readonly Need[]): Barred | null {
+function barredBy(evaluation: Evaluation, open: readonly Need[], { kit }: Settings): Barred | null {
   if (evaluation.reading.wanted) return 'wanted';
   const broken = evaluation.flags.filter(({ weight }) => weight === 'deal-breaker');
   if (broken.some(({ item }) => item === null)) return 'flag';
-  return broken.length > 0 && fillsOf(evaluation, open).length === 0 ? 'flag' : null;
+  return broken.length > 0 && fillsOf(evaluation, open, kit).length === 0 ? 'flag' : null;
 }
 
 const keyOf = ({ id, evaluation }: JudgedFind): string => {
@@ -105,7 +105,7 @@ export function consider(
       evaluation: find.evaluation,
       place: keyOf(find),
       refusal: find.refusal,
-      barred: said.get(find.id) === 'out' ? 'left-out' : barredBy(find.evaluation, open),
+      barred: said.get(find.id) === 'out' ? 'left-out' : barredBy(find.evaluation, open, settings),
       same: find.same,
       must: said.get(find.id) === 'must',
     })),

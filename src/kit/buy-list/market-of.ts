@@ -80,7 +80,7 @@ export function marketOf(open: readonly Need[], finds: readonly ConsideredFind[]
 function offersOf(find: ConsideredFind, open: readonly Need[], known: ReadonlySet<string>, { settings, paying }: Terms): Offer[] {
   const { evaluation } = find;
   const { asking, items } = evaluation.reading;
-  const fills = fillsOf(evaluation, open).filter(({ need }) => known.has(String(need)));
+  const fills = fillsOf(evaluation, open, settings.kit).filter(({ need }) => known.has(String(need)));
   const worthLow = (item: string): number => {
     const share = evaluation.worth.split.find((one) => one.item === item);
     return share === undefined || share.worth.currency !== settings.currency ? 0 : Math.max(0, Math.floor(share.worth.low));

@@ -158,7 +158,7 @@ describe('what a lot brings', () => {
       { kind: 'bar', weight: pounds(45), pieces: 1 },
     ]);
     const open = needList(written([], FIGURES), FIGURES).map((one) => (one.id === HEAVY ? { ...one, pieces: 4 } : one));
-    expect(filledBy(evaluation, open).map(({ need, pieces }) => [need.kind, pieces])).toEqual([
+    expect(filledBy(evaluation, open, null).map(({ need, pieces }) => [need.kind, pieces])).toEqual([
       ['bar', 1],
       ['plate', 4],
     ]);

@@ -54,6 +54,10 @@ it.each([
   ['no 20 kg plate for a 45', { kind: 'plate', weight: kilograms(20) }, need('plate', 2, pounds(45)), false],
   ['a small plate for a micro plate', { kind: 'plate', weight: pounds(1.25) }, need('micro', 2, pounds(1.25)), true],
   ['no bumper for a plate', { kind: 'bumper', weight: pounds(45) }, need('plate', 2, pounds(45)), false],
+  ['a 45 lb bumper for a 20 kg one', { kind: 'bumper', weight: pounds(45) }, need('bumper', 2, kilograms(20)), true],
+  ['a 25 lb bumper for a 10 kg one', { kind: 'bumper', weight: pounds(25) }, need('bumper', 2, kilograms(10)), true],
+  ['a 15 kg bumper for a 35 lb one', { kind: 'bumper', weight: kilograms(15) }, need('bumper', 2, pounds(35)), true],
+  ['no 35 lb bumper for a 20 kg one', { kind: 'bumper', weight: pounds(35) }, need('bumper', 2, kilograms(20)), false],
   ['no plate of unknown weight', { kind: 'plate', weight: null }, need('plate', 2, pounds(45)), false],
 ] as const)('takes %s', (_what, thing, wanted, fills) => {
   expect(fillsNeed(thing, wanted)).toBe(fills);
@@ -106,7 +110,7 @@ describe('what an ad fills', () => {
   const needs = [need('plate', 4, pounds(45)), need('plate', 2, pounds(10)), need('bench', 1)];
 
   it('counts pieces by need', () => {
-    const fills = fillsOf(read('Olympic plates, 2 inch hole: 4x45 lb, 2x10 lb, 2x25 lb and a flat bench. $300'), needs);
+    const fills = fillsOf(read('Olympic plates, 2 inch hole: 4x45 lb, 2x10 lb, 2x25 lb and a flat bench. $300'), needs, null);
     expect(fills.map(({ need: index, pieces }) => [index, pieces])).toEqual([
       [0, 4],
       [1, 2],
@@ -115,9 +119,23 @@ describe('what an ad fills', () => {
   });
 
   it('leaves cracked plates and wrong holes aside', () => {
-    expect(fillsOf(read('Two 45 lb plates with 1 inch holes. $40'), needs)).toEqual([]);
-    expect(fillsOf(read('Pair of cracked 45 lb Olympic plates. $40'), needs)).toEqual([]);
+    expect(fillsOf(read('Two 45 lb plates with 1 inch holes. $40'), needs, null)).toEqual([]);
+    expect(fillsOf(read('Pair of cracked 45 lb Olympic plates. $40'), needs, null)).toEqual([]);
   });
+});
+
+// Common practice, no source: a bar for a rack is a little over 7 ft long.
+it('a bar too short for a rack fills no need for one', () => {
+  const bar = [need('bar', 1, pounds(45))];
+  expect(fillsOf(read('Olympic bar, 6 ft, 2 inch sleeves. $60'), bar, null)).toEqual([]);
+  expect(fillsOf(read('Olympic bar, 7 ft, 2 inch sleeves. $60'), bar, null)).toHaveLength(1);
+});
+
+// Common practice, no source: a pair in kilograms does for a pair of the next plate in pounds.
+it('iron in kilograms fills needs in pounds by pairs, in a kit with plates in both units', () => {
+  const three = read('Olympic plates, 50 mm hole: 3x20 kg. $100');
+  expect(fillsOf(three, [need('plate', 4, pounds(45))], { plates: 'mixed' })).toMatchObject([{ need: 0, pieces: 2 }]);
+  expect(fillsOf(three, [need('plate', 4, pounds(45))], { plates: 'lb' })).toEqual([]);
 });
 
 describe('marketOf', () => {
