@@ -1,13 +1,13 @@
 /** Flags of the ad as a whole. */
-import type { Condition } from '../listing/reading.ts';
+import type { Condition, SaleTerm } from '../listing/reading.ts';
 import { isPlate } from '../listing/reading.ts';
-import type { AdRule, Finding, ItemRule } from './rule.ts';
+import type { AdRule, Context, Finding, ItemRule } from './rule.ts';
 import { stated } from './rule.ts';
 
 const term =
-  (pattern: RegExp) =>
-  (context: Parameters<AdRule['test']>[0]): Finding | null => {
-    const fact = context.reading.terms.find((one) => pattern.test(one.value));
+  (wanted: SaleTerm) =>
+  ({ reading }: Context): Finding | null => {
+    const fact = reading.terms.find(({ value }) => value === wanted);
     return fact === undefined ? null : { evidence: fact.evidence };
   };
 
@@ -38,10 +38,11 @@ const noWeight: AdRule = {
   },
 };
 
-const noTest: AdRule = { id: 'no-test', weight: 'caution', source: 'common-practice', test: term(/no[ -]?test/i) };
-const stock: AdRule = { id: 'stock-wording', weight: 'caution', source: 'ftc', test: term(/stock/i) };
+const noTest: AdRule = { id: 'no-test', weight: 'caution', source: 'common-practice', test: term('no-test') };
+const stock: AdRule = { id: 'stock-wording', weight: 'caution', source: 'ftc', test: term('stock-photo') };
+const payAhead: AdRule = { id: 'pay-ahead', weight: 'caution', source: 'ftc', test: term('paid-ahead') };
 
-export const adRules: readonly AdRule[] = [wanted, placeholder, noWeight, noTest, stock];
+export const adRules: readonly AdRule[] = [wanted, placeholder, noWeight, payAhead, noTest, stock];
 
 const RUST: readonly (readonly [Condition, string])[] = [
   ['rust-heavy', 'flag_rust_heavy'],

@@ -46,7 +46,7 @@ const CAUSES: Readonly<Record<CautionKind, Cause>> = {
   pins: { items: isKind('rack', 'stands', 'bench') },
   'two-people': { flags: ['welded'], items: isKind('rack') },
   lifting: { items: (item) => (isPlate(item.kind.value) || isKind('dumbbell', 'kettlebell')(item)) && isHeavy(item) },
-  money: { flags: ['stock-wording', 'no-test', 'bar-too-cheap'] },
+  money: { flags: ['pay-ahead', 'stock-wording', 'no-test', 'bar-too-cheap'] },
   meet: { items: () => true },
   ratings: { flags: ['capacity-claim', 'low-capacity', 'rack-low-capacity', 'bench-low-capacity', 'rack-no-floor'] },
   'no-inspection': { items: isKind('bar', 'rack', 'stands', 'bench') },

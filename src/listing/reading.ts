@@ -207,6 +207,9 @@ export interface Doubt {
   readonly evidence: readonly Span[];
 }
 
+/** Terms of sale that a buyer should know: nothing may be tried, the pictures are not of the goods, money is wanted before they are seen. */
+export type SaleTerm = 'no-test' | 'stock-photo' | 'paid-ahead';
+
 export interface Reading {
   /** The text that all spans index: the title's line, when it is not in the text already, then the text as given. */
   readonly text: string;
@@ -221,7 +224,6 @@ export interface Reading {
   readonly distance: Fact<Distance> | null;
   readonly aboutThisTrade: boolean;
   readonly wanted: boolean;
-  /** Words of the ad about terms: "no trade no test", "stock-photo", "cash-only", "trade", "delivery". */
-  readonly terms: readonly Fact<string>[];
+  readonly terms: readonly Fact<SaleTerm>[];
   readonly doubts: readonly Doubt[];
 }

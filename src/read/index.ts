@@ -190,7 +190,7 @@ export function read(listing: PageListing, readAs: Reading['language'] | null = 
     distance: null,
     aboutThisTrade,
     wanted,
-    terms: readTerms(scan),
+    terms: readTerms(scan.text),
     doubts: aboutThisTrade
       ? [
           ...raiseDoubts(scan, called, asked, totals, money),

@@ -143,13 +143,18 @@ const CASES: Readonly<Record<string, Case>> = {
     weight: 'caution',
   },
   'no-test': {
-    up: reading([], 60, { terms: [fact('no trade no test')] }),
-    down: reading([], 60, { terms: [fact('no trade')] }),
+    up: reading([], 60, { terms: [fact('no-test')] }),
+    down: reading([], 60, { terms: [fact('stock-photo')] }),
+    weight: 'caution',
+  },
+  'pay-ahead': {
+    up: reading([], 60, { terms: [fact('paid-ahead')] }),
+    down: reading([], 60, { terms: [fact('no-test')] }),
     weight: 'caution',
   },
   'stock-wording': {
     up: reading([], 60, { terms: [fact('stock-photo')] }),
-    down: reading([], 60, { terms: [fact('cash-only')] }),
+    down: reading([], 60, { terms: [fact('paid-ahead')] }),
     weight: 'caution',
   },
 };
