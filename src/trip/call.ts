@@ -35,18 +35,21 @@ const call = (kind: Call['kind'], says: Message, ...because: readonly Message[])
 });
 const leave = (...because: readonly Message[]): Call => call('leave', message('call_leave'), ...because);
 
+/** Flags that say why a plate can't be loaded, beside the deal-breakers. */
+const UNLOADED: ReadonlySet<string> = new Set(['odd-plate', 'odd-bumper', 'cracked-piece', 'split-hub']);
+
 /** There is nothing to value: why. */
 function nothing({ reading, flags, appraisal, settings }: Facts): Call | null {
   if (reading.wanted) return leave(message('because_wanted'));
   if (!reading.aboutThisTrade) return leave(message('because_nothing_here'));
   if (reading.items.length === 0) return leave(message('because_nothing_on_offer'));
   const { worth, goods } = appraisal;
-  const broken = flags.filter((flag) => flag.weight === 'deal-breaker');
-  if (
-    broken.length > 0 &&
-    goods.every((good) => good.quantity.likely === 0 && good.ceiling === 0 && !good.unknown && good.category !== null)
-  ) {
-    return leave(...broken.slice(0, 3).map((flag) => flag.says));
+  if (goods.every((good) => good.quantity.likely === 0 && good.ceiling === 0 && !good.unknown && good.category !== null)) {
+    // What most likely does not fit may yet.
+    if (worth.losses.some(({ reason }) => reason === 'unknown-bore'))
+      return call('ask', message('call_ask'), message('because_unknown_bore'));
+    const broken = flags.filter(({ id, weight }) => weight === 'deal-breaker' || UNLOADED.has(id));
+    if (broken.length > 0) return leave(...broken.slice(0, 3).map((flag) => flag.says));
   }
   if (worth.walkAway !== null) return null;
   const { currency } = worth;

@@ -69,9 +69,15 @@ export function lookAhead(
   if (unweighed !== undefined) {
     blocking.push(blockingQuestion('weights', `${unweighed.item.id}.totalWeight`, message('question_weights'), drive, currency));
   }
-  if (ceiling === null || worth.walkAway === null) return { questions: blocking, prospect: null, decisive: [] };
-
   const unknowns = unknownsOf(reading, plates, settings);
+  if (ceiling === null || worth.walkAway === null) {
+    // Plates that most likely don't fit are worth nothing yet: whether they do is what it hangs on.
+    const bore = unknowns.find(({ id }) => id === 'bore');
+    if (bore !== undefined && worth.losses.some(({ reason }) => reason === 'unknown-bore'))
+      blocking.push(blockingQuestion('bore', bore.about, bore.says, drive, currency));
+    return { questions: blocking, prospect: null, decisive: [] };
+  }
+
   // Plates, bars and the rest are worth what they are worth apart from each other, so each is valued only for its own answers.
   const parts = PARTS.map((part) => worthOfPart(reading, unknowns, part, settings));
   const states = statesOf(unknowns, (bad) => parts.reduce((sum, worth) => sum + worth(bad), 0));

@@ -53,6 +53,16 @@ describe('the call', () => {
     expect(call(reading([...LOT, item('bar-1', 'bar', { count: 1 })], 150), settings()).kind).toBe('go');
   });
 
+  // Common practice, no source: a plate without a mate can't be loaded, and those beside a 1-inch bar go on that.
+  it('says why plates are good for nothing, and asks where they may yet be', () => {
+    const single = call(reading([plates('plate-1', 1, lb(45))], 30), settings());
+    expect(single.kind).toBe('leave');
+    expect(single.because[0]).toMatch(/has no mate/);
+    const narrow = [item('bar-1', 'bar', { count: 1, fits: '25mm' }), plates('plate-1', 4, lb(25), {})];
+    expect(call(reading(narrow, 40), settings())).toMatchObject({ kind: 'ask', because: [expect.stringMatching(/holes/)] });
+    expect(judge(reading(narrow, 40), settings()).questions.map(({ id }) => id)).toEqual(['bore']);
+  });
+
   it('asks about holes when small plates alone may be of either kind', () => {
     const small = call(reading([plates('plate-1', 8, lb(10), {})], 40), settings());
     expect(small.kind).toBe('ask');
