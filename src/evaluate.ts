@@ -8,6 +8,7 @@ import type { Settings } from './listing/settings.ts';
 import { estimatesOf } from './mechanics/estimates.ts';
 import { exchangeSteps, pricedInOwn } from './price/exchange.ts';
 import { appraise } from './price/index.ts';
+import { withLikelyBars } from './price/likely-bars.ts';
 import { plateWeights } from './price/usable.ts';
 import { correct } from './read/correct.ts';
 import { read } from './read/index.ts';
@@ -28,7 +29,7 @@ function readAs(settings: Settings, corrections: readonly Correction[]): Reading
 /** Judges a reading: correct → usable weight → flags → worth → trip → questions → call. */
 export function judge(asRead: Reading, settings: Settings, corrections: readonly Correction[] = []): Evaluation {
   const { reading, applied } = correct(asRead, [...settings.corrections, ...corrections]);
-  const priced = pricedInOwn(reading, settings);
+  const priced = withLikelyBars(pricedInOwn(reading, settings));
   const plates = plateWeights(priced, settings);
   const flags = raiseFlags(priced, plates, settings);
   const drive = driveOf(priced, settings);

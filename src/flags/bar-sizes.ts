@@ -60,9 +60,9 @@ export const oneInchBar: ItemRule = {
   test(item, { settings }) {
     if (!isOneInch(item)) return null;
     const evidence = (item.sleeveMm ?? item.fits)?.evidence ?? item.evidence;
-    return sleevesOf(settings).some((sleeveMm) => !isWideSleeve(sleeveMm))
-      ? { weight: 'note', says: 'flag_one_inch_bar_owned', evidence }
-      : { evidence };
+    if (sleevesOf(settings).some((sleeveMm) => !isWideSleeve(sleeveMm)))
+      return { weight: 'note', says: 'flag_one_inch_bar_owned', evidence };
+    return item.fits?.basis === 'assumed' ? { says: 'flag_one_inch_bar_likely', evidence } : { evidence };
   },
 };
 
