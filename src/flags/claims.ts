@@ -14,6 +14,7 @@ const LEAST: readonly (readonly [id: string, kinds: readonly Kind[], limit: Limi
 const low = LEAST.map(
   ([id, kinds, name, source]): ItemRule => ({
     id,
+    bears: true,
     kinds,
     weight: 'caution',
     source,
@@ -29,6 +30,9 @@ const low = LEAST.map(
     },
   }),
 );
+
+/** Ids of the flags on what its maker rates low. */
+export const LOW_RATINGS: ReadonlySet<string> = new Set(LEAST.map(([id]) => id));
 
 const isLow = (kind: Kind, pounds: number, context: Context): boolean =>
   LEAST.some(([, kinds, name]) => kinds.includes(kind) && pounds < held(name, context.settings).value);

@@ -6,10 +6,11 @@ import { inPounds } from '../units/mass.ts';
 import { exactly, type Range, scale, sumShared, times } from '../units/range.ts';
 import { categoryOf, isByWeight } from './categories.ts';
 import { conditionFactor } from './condition.ts';
+import { FAULTLESS, faultsOf, makeFactor } from './faults.ts';
 import { sloppyFrom } from './fit.ts';
 import { guessed, NO_POUNDS, type Pounds, rangeOf, someOf } from './pounds.ts';
 import { type Prices, pricesForItem, pricesOf } from './rates.ts';
-import { resaleOf, spoilsResale } from './resale.ts';
+import { resaleOf } from './resale.ts';
 import { type Kept, surplusOf } from './surplus.ts';
 import type { PlateWeight } from './usable.ts';
 
@@ -51,9 +52,6 @@ const looseFactor = (plate: PlateWeight | null, settings: Settings): number => {
   return over <= 1 ? 0.95 : 0.8;
 };
 
-/** A bar too short for a rack is worth a part of a full one; an assumption. */
-const SHORT_BAR_FACTOR = 0.4;
-
 /** What is left of several where the ad says that one of them is cracked or bent. Plates are counted by usable.ts. */
 function soundShare({ count, conditions }: Item): number {
   const pieces = count?.value ?? 1;
@@ -85,27 +83,6 @@ const isProvenBar = (item: Item): boolean => {
  */
 const topOf = (item: Item, category: RateCategory, used: Range): number =>
   isByWeight(category) || (category === 'bar' && isProvenBar(item)) ? used.high : (used.likely + used.high) / 2;
-
-/** The flags on an item that bear on its worth. */
-interface Faults {
-  readonly broken: boolean;
-  readonly unsaleable: boolean;
-  readonly short: boolean;
-}
-const FAULTLESS: Faults = { broken: false, unsaleable: false, short: false };
-
-function faultsOf(flags: readonly Flag[]): ReadonlyMap<string | null, Faults> {
-  const faults = new Map<string | null, Faults>();
-  for (const flag of flags) {
-    const known = faults.get(flag.item) ?? FAULTLESS;
-    faults.set(flag.item, {
-      broken: known.broken || flag.weight === 'deal-breaker',
-      unsaleable: known.unsaleable || spoilsResale(flag),
-      short: known.short || flag.id === 'short-bar',
-    });
-  }
-  return faults;
-}
 
 /** An item before the kit's need is known. */
 interface Valued extends Pick<Good, 'item' | 'category' | 'prices' | 'plate' | 'factor' | 'unknown'> {
@@ -166,14 +143,15 @@ export function goodsOf(reading: Reading, weights: readonly PlateWeight[], flags
     const listed = category === null ? null : pricesFor(category);
     const prices = category === null || listed === null ? null : pricesForItem(item, category, listed, settings);
     const offered = quantityOf(item, category, plate);
-    const { broken, unsaleable, short } = faults.get(item.id) ?? FAULTLESS;
+    const faulty = faults.get(item.id) ?? FAULTLESS;
+    const { broken, unsaleable } = faulty;
     return {
       item,
       category,
       prices,
       plate,
       pounds: (broken && isKept(item)) || offered === null ? NO_POUNDS : offered,
-      factor: conditionFactor(item) * looseFactor(plate, settings) * (short && isKept(item) ? SHORT_BAR_FACTOR : 1),
+      factor: conditionFactor(item) * looseFactor(plate, settings) * makeFactor(item, faulty),
       unknown: offered === null && !broken && isKept(item),
       most:
         category === null || prices === null
