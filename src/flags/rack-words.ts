@@ -60,11 +60,21 @@ function lastBefore(reading: Reading, place: number): Item | null {
   return last;
 }
 
+/** Words between an adjective and its noun. */
+const NEXT = /^[ -](?:[\p{L}\d-]{1,20} ){0,2}$/u;
+
+/** Of several items the one whose name follows the words at once: "wall mounted folding rack". */
+const ledTo = (items: readonly Item[], { end }: Span, text: string): Item | undefined =>
+  items.find(({ evidence }) =>
+    evidence.some(({ start }) => start >= end && start - end < 45 && NEXT.test(text.slice(end, start))),
+  );
+
 /**
  * Where the ad says a thing of this item: in a sentence that names it, or in one that names no goods and follows it. Null when it
- * doesn't, or only of other goods, or denies it. Of several items that one sentence names, it is said of the last before the words.
+ * doesn't, or only of other goods, or denies it. Of several items that one sentence names, it is said of the last before the words, or,
+ * where they are of the kind that stands before a noun (`leads`), of the one that follows them at once.
  */
-export function saidOf(item: Item, pattern: RegExp, reading: Reading): Span | null {
+export function saidOf(item: Item, pattern: RegExp, reading: Reading, leads = false): Span | null {
   const { text } = reading;
   let looked = 0;
   for (const found of text.matchAll(pattern)) {
@@ -76,7 +86,9 @@ export function saidOf(item: Item, pattern: RegExp, reading: Reading): Span | nu
     const named = reading.items.filter((one) => one.evidence.some((place) => touches(place, sentence)));
     if (named.length === 1 && named[0] === item) return span;
     if (named.length === 0 && OTHER_GOODS.test(text.slice(sentence.start, sentence.end))) continue;
-    if (named.length !== 1 && lastBefore(reading, span.end) === item) return span;
+    if (named.length === 1) continue;
+    const led = leads ? ledTo(named, span, text) : undefined;
+    if ((led ?? lastBefore(reading, span.end)) === item) return span;
   }
   return null;
 }

@@ -93,7 +93,7 @@ const noFloor: ItemRule = {
   weight: 'caution',
   source: 'iso',
   test(item, { reading }) {
-    const loose = saidOf(item, NO_FLOOR, reading);
+    const loose = saidOf(item, NO_FLOOR, reading, true);
     if (loose !== null) return { evidence: [loose] };
     const bolted = saidOf(item, BOLTED_DOWN, reading);
     return bolted === null ? null : { weight: 'note', says: 'flag_rack_no_floor_bolted', evidence: [bolted] };

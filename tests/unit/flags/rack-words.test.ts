@@ -12,6 +12,8 @@ const flags = (text: string) =>
 describe('what keeps a rack up', () => {
   it.each([
     ['Wall mounted squat rack with j-cups, $200', ['rack-no-floor caution: Wall mounted']],
+    ['Wall mounted folding rack, $300, with j cups and spotter arms.', ['rack-no-floor caution: Wall mounted']],
+    ['Bench, olympic plates with pins, wall mounted squat rack, all for $300', ['rack-no-floor caution: wall mounted']],
     ['Half rack with pins, $200. Bolted to the slab right now.', ['rack-no-floor note: Bolted to the slab']],
     ['Power rack with pins, $200. No floor frame, needs a new one.', ['rack-no-floor caution: No floor frame']],
   ])('%s', (text, said) => expect(flags(text)).toEqual(said));
