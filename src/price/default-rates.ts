@@ -48,7 +48,8 @@ export const DEFAULT_RATES: Readonly<Record<RateCategory, CategoryRate>> = {
     new: cell(1000, 1100, 1200, PRACTICE),
     shipping: cell(100, 150, 250, ASSUMPTION),
   },
-  stands: assumed([30, 60, 110], [100, 150, 220], [30, 45, 70]),
+  // One of the two that make a pair.
+  stands: assumed([15, 30, 55], [50, 75, 110], [15, 22, 35]),
   bench: assumed([40, 75, 130], [120, 180, 280], [30, 45, 70]),
   collars: assumed([3, 6, 12], [8, 12, 20], [2, 3, 5]),
   storage: assumed([25, 45, 80], [70, 110, 160], [25, 40, 60]),
