@@ -40,7 +40,7 @@ export const SCOPES: Readonly<Record<Condition, Scope>> = {
   'seized-sleeves': bars,
   welded: { ...frames, told: [...frames.told, ...BARS] },
   bolted: frames,
-  wobbly: frames,
+  wobbly: { ...frames, told: [...frames.told, 'dumbbell'] },
   'missing-parts': { told: [...FRAMES, ...BARS, 'other'], lot: ['rack', 'stands', 'bench'] },
   // Found by the buyer; ads are read for it by the flag itself.
   'missing-catches': { told: [], lot: [] },

@@ -127,8 +127,13 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    'split hub|a split hub|a split at the hub|a split in the hub|split at the hub|split in the hub|cracked hub|hub is cracked|loose hub|hub is loose|hub has split|hub has split loose|hub split|hub is split|hub came loose|hub is coming out|hub popped out|loose inserts|insert loose|insert is loose|insert popped|insert popped out|insert came out|insert is coming out|insert spins|ring loose|ring is loose|ring popped out|loose insert|loose ring|loose center ring|center ring loose|hubs are loose|inserts are loose|steel ring is loose|hub coming loose|hub separating|hub separated',
+    'split hub|split hubs|hubs split|hubs have split|hubs are split|cracked hubs|hubs cracked|hubs are cracked|loose hubs|loose steel hub|loose steel hubs|loose steel insert|loose steel inserts|loose metal insert|loose metal inserts|steel ring came out|ring came out|hub came out|hub fell out|insert fell out|a split hub|a split at the hub|a split in the hub|split at the hub|split in the hub|cracked hub|hub is cracked|loose hub|hub is loose|hub has split|hub has split loose|hub split|hub is split|hub came loose|hub is coming out|hub popped out|loose inserts|insert loose|insert is loose|insert popped|insert popped out|insert came out|insert is coming out|insert spins|ring loose|ring is loose|ring popped out|loose insert|loose ring|loose center ring|center ring loose|hubs are loose|inserts are loose|steel ring is loose|hub coming loose|hub separating|hub separated',
     'split-hub',
+  ),
+  // Of a dumbbell: what holds it on the handle has given way.
+  condition(
+    'head is loose|heads are loose|loose head|loose heads|a loose head|head came loose|heads came loose|head is coming loose|heads are coming loose|head spins|heads spin|head wobbles|heads wobble',
+    'wobbly',
   ),
   fault(
     'chip|chips|paint chips|chipped paint|paint chipping|chipping|paint flaking|flaking paint|paint peeling|peeling paint|paint loss',

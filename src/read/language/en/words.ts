@@ -202,7 +202,9 @@ export const MODIFIERS: readonly Entry[] = [
   ['iron', { code: 'm', material: 'iron', sense: 'goods-too' }],
   ['pumping iron|pump iron|ironman|moving iron', { code: 'z' }],
   ['machined iron|machined cast iron', { code: 'm', material: 'iron', grade: 'machined' }],
-  ['machined|milled|deep dish', { code: 'm', grade: 'machined' }],
+  ['machined|milled', { code: 'm', grade: 'machined' }],
+  // Cast with a deep rim: it says nothing of whether they were turned to weight.
+  ['deep dish', { code: 'm' }],
   ['calibrated|competition|comp|powerlifting', { code: 'm', grade: 'calibrated' }],
   [
     'brand new|in the box still|in box still|still boxed|never used|unused|unopened|new in box|new in the box|still in box|still in the box|never opened|never been used|never been opened|bnib|nib|nwt|factory sealed|still sealed|still has tags|still have tags|never installed|still in the bag|still in the wrapper|still in packaging|still in the packaging|still in plastic|never assembled|never touched a bar|never lifted',
