@@ -1,7 +1,7 @@
 /** Looks ahead to what the buyer may find: the unknowns, the states they can take, and which of them would turn the decision. */
 import { flagsOnWorth } from '../flags/index.ts';
 import type { Prospect, Question } from '../listing/evaluation.ts';
-import { isKept, isOnePiece, type Reading } from '../listing/reading.ts';
+import { isOnePiece, type Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import { goodsOf } from '../price/goods.ts';
 import type { Appraisal } from '../price/index.ts';
@@ -65,7 +65,8 @@ export function lookAhead(
   const blocking: Question[] = [];
   const { currency } = settings;
   if (price === null) blocking.push(priceQuestion(drive, currency, isOnePiece(reading)));
-  const unweighed = plates.find(({ item, unknown }) => unknown && isKept(item));
+  // What is good for nothing need not be weighed.
+  const unweighed = appraisal.goods.find(({ plate, unknown }) => plate !== null && unknown);
   if (unweighed !== undefined) {
     blocking.push(blockingQuestion('weights', `${unweighed.item.id}.totalWeight`, message('question_weights'), drive, currency));
   }

@@ -28,6 +28,11 @@ describe('a kept find', () => {
       summary: { call: given.evaluation.call.kind, kinds: ['plate'], place: 'Elmwick', usable: given.evaluation.worth.usable },
     });
     expect(find.summary.saving).toEqual(given.evaluation.worth.saving ?? expect.fail());
+    // Against new in the same condition: rusted through it saves less than sound.
+    const rusty = value(
+      await store.finds.keep(ad(PLATES.replace('plates', 'plates, heavily rusted'), 'https://ads.invalid/item/7654321'), 1000),
+    );
+    expect(rusty.summary.saving?.minor).toBeLessThan(find.summary.saving?.minor ?? 0);
     expect(value(await store.finds.get(find.id))).toEqual({ find, listing: given.listing, edits: given.edits });
   });
 

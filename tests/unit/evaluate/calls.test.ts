@@ -63,6 +63,14 @@ describe('the call', () => {
     expect(judge(reading(narrow, 40), settings()).questions.map(({ id }) => id)).toEqual(['bore']);
   });
 
+  it('does not ask what plates weigh that are good for nothing', () => {
+    const bench = item('bench-1', 'bench', { count: 1 });
+    const ids = (material: 'vinyl' | 'iron') =>
+      judge(reading([bench, item('plate-1', 'plate', { material })], 40), settings()).questions.map(({ id }) => id);
+    expect(ids('iron')).toContain('weights');
+    expect(ids('vinyl')).toEqual([]);
+  });
+
   it('asks about holes when small plates alone may be of either kind', () => {
     const small = call(reading([plates('plate-1', 8, lb(10), {})], 40), settings());
     expect(small.kind).toBe('ask');
