@@ -5,6 +5,7 @@ import { isOnePiece, type Reading } from '../listing/reading.ts';
 import type { Settings } from '../listing/settings.ts';
 import { goodsOf } from '../price/goods.ts';
 import type { Appraisal } from '../price/index.ts';
+import { withLikelyBars } from '../price/likely-bars.ts';
 import { type PlateWeight, plateWeights } from '../price/usable.ts';
 import { ceilingOf } from '../price/walk-away.ts';
 import { correct } from '../read/correct.ts';
@@ -33,16 +34,16 @@ function worthOfPart(
   part: Unknown['part'],
   settings: Settings,
 ): (bad: readonly boolean[]) => number {
-  const own = unknowns.flatMap((unknown, index) => (unknown.part === part ? [{ unknown, index }] : []));
+  // Among 1-inch plates alone a bar is taken for one of theirs, so that the holes tell of bars and curl bars too.
+  const bears = ({ id, part: its }: Unknown): boolean => its === part || id === 'bore';
+  const own = unknowns.flatMap((unknown, index) => (bears(unknown) ? [{ unknown, index }] : []));
   const known = new Map<number, number>();
   return (bad) => {
     const bits = own.reduce((sum, { index }, place) => sum + (bad[index] ? 2 ** place : 0), 0);
     const before = known.get(bits);
     if (before !== undefined) return before;
-    const changed = correct(
-      reading,
-      own.flatMap(({ unknown, index }) => (bad[index] ? unknown.bad : unknown.good)),
-    ).reading;
+    const answers = own.flatMap(({ unknown, index }) => (bad[index] ? unknown.bad : unknown.good));
+    const changed = withLikelyBars(correct(reading, answers).reading);
     const items = changed.items.filter((item) => partOf(item) === part);
     const plates = part === 'plates' ? plateWeights(changed, settings) : [];
     const goods = goodsOf({ ...changed, items }, plates, flagsOnWorth({ ...changed, items }, plates, settings), settings);
@@ -79,7 +80,7 @@ export function lookAhead(
     return { questions: blocking, prospect: null, decisive: [] };
   }
 
-  // Plates, bars and the rest are worth what they are worth apart from each other, so each is valued only for its own answers.
+  // Plates, bars and the rest are worth what they are worth apart from each other, so each is valued only for the answers that bear on it.
   const parts = PARTS.map((part) => worthOfPart(reading, unknowns, part, settings));
   const states = statesOf(unknowns, (bad) => parts.reduce((sum, worth) => sum + worth(bad), 0));
   // Without a price the goods are taken at what a careful buyer would offer.

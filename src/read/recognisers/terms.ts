@@ -43,8 +43,10 @@ const DENIED =
 const REACH = 40;
 
 /** Each at the first place where it is said and not denied. */
-export const readTerms = (text: string): Fact<SaleTerm>[] =>
-  TERMS.flatMap(({ term, pattern }): Fact<SaleTerm>[] => {
+export function readTerms(ad: string): Fact<SaleTerm>[] {
+  // Signs of one length, so that the place found is the place in the ad.
+  const text = ad.replace(/[\u00a0\u2007\u202f]/g, ' ');
+  return TERMS.flatMap(({ term, pattern }): Fact<SaleTerm>[] => {
     for (const { index, 0: words } of text.matchAll(pattern)) {
       // "No test" denies nothing but the test.
       if (term !== 'no-test' && DENIED.test(text.slice(Math.max(0, index - REACH), index))) continue;
@@ -52,3 +54,4 @@ export const readTerms = (text: string): Fact<SaleTerm>[] =>
     }
     return [];
   });
+}

@@ -24,6 +24,7 @@ it.each([
   ['Payment in advance, I will ship', 'paid-ahead'],
   ['I accept wire transfer or gift cards', 'paid-ahead'],
   ['Crypto only', 'paid-ahead'],
+  ['$50 deposit\u00a0holds it', 'paid-ahead'],
   ['Versand nur gegen Vorkasse', 'paid-ahead'],
   ['Untested, stock photos, payment up front', 'no-test, stock-photo, paid-ahead'],
 ])('%s', (text, terms) => expect(told(text)).toBe(terms));
