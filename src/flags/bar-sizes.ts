@@ -73,7 +73,8 @@ export const shortBar: ItemRule = {
   weight: 'caution',
   source: 'iwf',
   test(item, context) {
-    if (item.lengthMm === null || item.lengthMm.value >= LIMITS.barShort.value) return null;
+    // 1-inch bars are five to six feet long, and have a flag of their own.
+    if (item.lengthMm === null || item.lengthMm.value >= LIMITS.barShort.value || isOneInch(item)) return null;
     const useless = held('barTooShort', context.settings);
     const isUseless = item.lengthMm.value < useless.value;
     return {

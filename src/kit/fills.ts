@@ -29,11 +29,14 @@ function unfit(item: Item, { flags, worth }: Evaluation, pieces: number): number
 const soundOf = (item: Item, evaluation: Evaluation, pieces: number): number =>
   Math.max(0, Math.floor(pieces) - unfit(item, evaluation, pieces));
 
-/** Sound pieces of an item that the ad lets be counted. A bar that does not reach across a rack is none of those that a kit needs. */
-const soundPieces = (item: Item, evaluation: Evaluation): number => {
-  const short = evaluation.flags.some((flag) => flag.item === item.id && flag.id === 'short-bar');
-  return short ? 0 : soundOf(item, evaluation, piecesOf(item));
-};
+/** Flags on bars that a rack and 50 mm plates have no use for, though their owner may. */
+const OTHER_BARS: ReadonlySet<string> = new Set(['short-bar', 'one-inch-bar']);
+
+/** Sound pieces of an item that the ad lets be counted, of such as a kit needs. */
+const soundPieces = (item: Item, evaluation: Evaluation): number =>
+  evaluation.flags.some((flag) => flag.item === item.id && OTHER_BARS.has(flag.id))
+    ? 0
+    : soundOf(item, evaluation, piecesOf(item));
 
 export interface Sorted {
   readonly item: Item;

@@ -97,6 +97,9 @@ function atThePrice(facts: Facts, price: number, walkAway: Money, because: reado
   // Without what catches the bar a rack is no place to lift in: whether it can still be had comes before the drive.
   const catches = missingCatches(facts);
   if (catches !== null) return call('ask', message('call_ask_catches'), catches, ...because);
+  // Nobody drives to a seller who wants the money first.
+  const ahead = facts.flags.find(({ id }) => id === 'pay-ahead');
+  if (ahead !== undefined) return call('ask', message('call_ask'), ahead.says, ...because);
   const most = (money: Money): Message => message('call_haggle', { most: { money } });
   if ((prospect?.afterDrive?.minor ?? 0) >= 0) return go(facts, price, because) ?? call('haggle', most(walkAway), ...because);
   const bearable = prospect?.breakEvenPrice ?? null;

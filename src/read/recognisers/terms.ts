@@ -21,7 +21,7 @@ const PHRASES: Readonly<Record<SaleTerm, readonly string[]>> = {
     '(?:bild|bilder|fotos?) (?:ist |sind )?(?:aus dem |vom |von der )(?:internet|netz|hersteller|webseite)',
   ],
   'paid-ahead': [
-    '(?:deposit|down ?payment) (?:is )?(?:required|needed|requested|to hold|holds|secures|first)',
+    '(?:deposit|down ?payment) (?:is )?(?:required|needed|requested|first)',
     'non-?refundable deposit',
     '(?:pay|payment|paid|money|funds|full amount) (?:(?:is|must be|due|required|needed|in full) ){0,2}(?:up ?front|in advance|before (?:pick ?-?up|viewing|shipping|you (?:come|see)))',
     `(?:pay|payment|payable|paid|accept|accepts|accepted|accepting|take|send|via|by|with) (?:[\\w,/]{1,12} ){0,3}${BY_CARD}`,

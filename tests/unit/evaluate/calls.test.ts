@@ -63,6 +63,14 @@ describe('the call', () => {
     expect(judge(reading(narrow, 40), settings()).questions.map(({ id }) => id)).toEqual(['bore']);
   });
 
+  // US Federal Trade Commission, advice to buyers: pay when you have seen the goods.
+  it('asks before a drive to a seller who wants money ahead', () => {
+    const ahead = call(reading(LOT, 150, { terms: [fact('paid-ahead')] }), far(10));
+    expect(ahead.kind).toBe('ask');
+    expect(ahead.because[0]).toMatch(/before you have seen/);
+    expect(call(reading(LOT, 150, { terms: [fact('stock-photo')] }), far(10)).kind).toBe('go');
+  });
+
   it('does not ask what plates weigh that are good for nothing', () => {
     const bench = item('bench-1', 'bench', { count: 1 });
     const ids = (material: 'vinyl' | 'iron') =>

@@ -129,6 +129,11 @@ it('a bar too short for a rack fills no need for one', () => {
   const bar = [need('bar', 1, pounds(45))];
   expect(fillsOf(read('Olympic bar, 6 ft, 2 inch sleeves. $60'), bar, null)).toEqual([]);
   expect(fillsOf(read('Olympic bar, 7 ft, 2 inch sleeves. $60'), bar, null)).toHaveLength(1);
+  const both = { ...DEFAULT_SETTINGS, otherSleeveMm: 25 };
+  const narrow = evaluate(listingFromText('1 inch bar, 6 ft. $20'), both);
+  expect(fillsOf(narrow, bar, null)).toEqual([]);
+  // Its own owner pays for it what such bars bring: common practice, they are five to six feet long.
+  expect(narrow.flags.map(({ id }) => id)).not.toContain('short-bar');
 });
 
 // Common practice, no source: a pair in kilograms does for a pair of the next plate in pounds.

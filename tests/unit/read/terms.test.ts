@@ -20,11 +20,11 @@ it.each([
   ['Pictures are from the internet, mine looks the same', 'stock-photo'],
   ['New in box, ships from our warehouse', 'stock-photo'],
   ['Hantelset, Symbolbild', 'stock-photo'],
-  ['Deposit required to hold', 'paid-ahead'],
+  ['Deposit required before you come', 'paid-ahead'],
   ['Payment in advance, I will ship', 'paid-ahead'],
   ['I accept wire transfer or gift cards', 'paid-ahead'],
   ['Crypto only', 'paid-ahead'],
-  ['$50 deposit\u00a0holds it', 'paid-ahead'],
+  ['$50 deposit\u00a0required', 'paid-ahead'],
   ['Versand nur gegen Vorkasse', 'paid-ahead'],
   ['Untested, stock photos, payment up front', 'no-test, stock-photo, paid-ahead'],
 ])('%s', (text, terms) => expect(told(text)).toBe(terms));
@@ -36,6 +36,7 @@ it.each([
   ['No trades. Six in stock'],
   ['Tested and straight'],
   ['Cash on pickup, no deposit required'],
+  ['$50 deposit holds it until Saturday'],
   ['Keine Vorkasse, nur Abholung'],
 ])('%s: nothing of the kind', (text) => expect(told(text)).toBe(''));
 
