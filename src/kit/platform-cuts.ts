@@ -1,5 +1,5 @@
 /** How the sheets of a platform are cut: which rectangles come from which sheet, to scale. */
-import type { Sheet, SheetId } from './platform.ts';
+import type { Sheet, SheetId } from './platform-sheets.ts';
 
 /** A piece on a sheet, in mm from the sheet's corner; `across` along its short side, `along` along its long one. */
 export interface CutPiece {

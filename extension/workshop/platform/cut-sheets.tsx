@@ -1,7 +1,7 @@
 /** The cut list: each sheet to scale with its pieces, and the same in words. Sheets that are cut alike are drawn once. */
 import type { PlatformPlan } from '../../../src/kit/platform.ts';
-import { SHEETS } from '../../../src/kit/platform.ts';
 import type { CutPiece, CutSheet } from '../../../src/kit/platform-cuts.ts';
+import { SHEETS } from '../../../src/kit/platform-sheets.ts';
 import { millimetresToInches } from '../../../src/units/length.ts';
 import { useWords, type Words } from '../../components/speech.ts';
 import { keyTail } from '../../panel/item-words.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { flushness, nearestLayers, platformPlan, SHEETS } from '../../../src/kit/platform.ts';
+import { flushness, nearestLayers, platformPlan } from '../../../src/kit/platform.ts';
+import { SHEETS } from '../../../src/kit/platform-sheets.ts';
 
 const FEET_8 = 2438.4;
 const IN = 25.4;
