@@ -1,8 +1,7 @@
 /** What the buyer said about the ad in front, and the evaluation that follows from it. */
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { Evaluation } from '../../src/listing/evaluation.ts';
-import type { PageListing } from '../../src/listing/page-listing.ts';
-import type { Correction } from '../../src/listing/reading.ts';
+import type { Correction, Reading } from '../../src/listing/reading.ts';
 import type { Settings } from '../../src/listing/settings.ts';
 import type { Place } from '../../src/trip/great-circle.ts';
 import { type Edits, editsOf } from './edits.ts';
@@ -28,16 +27,14 @@ export function useEditing(capture: Capture | null, settings: Settings, host: Ho
   const [supposed, suppose] = useState<{ readonly key: string; readonly place: Place | null } | null>(null);
   const here = supposed?.key === session.key ? supposed.place : null;
   const own = useMemo(() => forAd(settings, session, here), [settings, session.distance, session.sellerAt, here]);
-  const judged = (listing: PageListing, made: readonly Correction[]) =>
-    taken && judge ? attempt(() => judge(listing, own, made)) : null;
+  const judged = (said: readonly Correction[]) => (taken && judge ? attempt(() => judge(session.listing, own, said)) : null);
   const lastGood = useRef<{ readonly key: string; readonly evaluation: Evaluation } | null>(null);
-  const evaluation = useMemo(() => {
-    const now = judged(session.listing, corrections(session));
-    if (now) lastGood.current = { key: session.key, evaluation: now };
-    // An edit that the core can't follow must not take the answer away, or it could not be undone.
-    return now ?? (lastGood.current?.key === session.key ? lastGood.current.evaluation : null);
-  }, [session, own, judge, taken]);
-  const asRead = useMemo(() => judged(session.listing, [])?.reading ?? null, [session.listing, settings, judge, taken]);
+  const said = corrections(session);
+  const judgement = useMemo(() => judged(said), [session, own, judge, taken]);
+  if (judgement) lastGood.current = { key: session.key, evaluation: judgement };
+  // An edit that the core can't follow must not take the answer away, or it could not be undone.
+  const evaluation = judgement ?? (lastGood.current?.key === session.key ? lastGood.current.evaluation : null);
+  const asRead = useAsRead(said.length === 0 ? judgement : null, () => judged([]), [session.listing, settings, judge, taken]);
   const edits = editsOf(session, asRead, change, (place) => suppose({ key: session.key, place }));
   return {
     edits,
@@ -46,6 +43,17 @@ export function useEditing(capture: Capture | null, settings: Settings, host: Ho
     distance: session.distance,
     setDistance: (typed) => change((one) => setDistance(one, typed)),
   };
+}
+
+/**
+ * The reading before any correction, as long as `of` stays the same. While nothing is corrected it is that of the answer itself, for to judge an
+ * ad twice would keep the buyer waiting; from then on it is kept.
+ */
+function useAsRead(untouched: Evaluation | null, judged: () => Evaluation | null, of: readonly unknown[]): Reading | null {
+  const kept = useRef<{ readonly of: readonly unknown[]; readonly reading: Reading | null }>({ of: [], reading: null });
+  const holds = kept.current.of.length > 0 && of.every((one, index) => one === kept.current.of[index]);
+  if (untouched || !holds) kept.current = { of, reading: (untouched ?? judged())?.reading ?? null };
+  return kept.current.reading;
 }
 
 function attempt(judging: () => Evaluation): Evaluation | null {

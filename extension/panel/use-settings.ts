@@ -21,7 +21,7 @@ export function useSettings(host: Host): { readonly settings: Settings; readonly
     now.current = next;
     setSettings(next);
   };
-  /** What another page changed; the same again draws nothing anew. */
+  /** What is stored, at first and whenever another page changed it; the same again judges and draws nothing anew. */
   const follow = (next: Settings) => {
     if (early.current) return;
     if (writing.current > 0) seenMeanwhile.current = next;
@@ -45,7 +45,7 @@ export function useSettings(host: Host): { readonly settings: Settings; readonly
         stop = host.watchSettings(follow);
         const waiting = early.current ?? {};
         early.current = null;
-        if (Object.keys(waiting).length === 0) return show(loaded);
+        if (Object.keys(waiting).length === 0) return follow(loaded);
         const joined = { ...loaded, ...waiting };
         show(joined);
         void save(joined);

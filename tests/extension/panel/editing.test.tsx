@@ -6,7 +6,7 @@ import { choose, click, find, leave, mount, ready, text, type } from './fixtures
 
 type Mounted = ReturnType<typeof mount>;
 
-/** What the core was last given for the corrected ad (it is also asked for the uncorrected reading, with none). */
+/** What the core was last given for the corrected ad (it may also be asked for the uncorrected reading, with none). */
 const passed = ({ judge: judging }: Mounted) => judging.mock.calls.filter(([, , made]) => made.length > 0).at(-1)?.[2] ?? [];
 
 const another = ready({ text: 'Quite another ad, 4x45 lb, $90' }, 2);
@@ -27,6 +27,20 @@ describe('editing the reading', () => {
     await click('[data-put-back="plate-1.count"]');
     expect(panel.judge.mock.lastCall?.[2]).toEqual([]);
     expect(find<HTMLInputElement>('[data-path="plate-1.count"]').value).toBe('4');
+  });
+
+  test('an ad is judged once, and once more for what it says uncorrected only where it comes with corrections', async () => {
+    const stored = new Map<string, unknown>();
+    const panel = mount(ready(), judge, stored);
+    expect(panel.judge).toHaveBeenCalledTimes(1);
+    await type('[data-path="plate-1.count"]', '6');
+    expect(panel.judge).toHaveBeenCalledTimes(2);
+    expect(text('[data-line="plate-1"] .set-by-you')).toContain('(ad: 4)');
+    panel.take(another);
+    expect(panel.judge).toHaveBeenCalledTimes(3);
+    panel.take(ready({}, 3));
+    expect(panel.judge).toHaveBeenCalledTimes(5);
+    expect(text('[data-line="plate-1"] .set-by-you')).toContain('(ad: 4)');
   });
 
   test('bad input gets a message at the field, and the last good value keeps counting', async () => {

@@ -32,6 +32,11 @@ test('the same settings again judge nothing anew', async () => {
   expect(panel.judge.mock.calls).toHaveLength(times);
 });
 
+test('an ad is judged once, with stored settings that are as they were taken to be', async () => {
+  const panel = await open();
+  expect(panel.judge.mock.calls).toHaveLength(1);
+});
+
 test('what is stored while a change is being written does not undo it', async () => {
   const panel = await open();
   panel.host.saveSettings.mockImplementation(() => new Promise(() => undefined));
