@@ -1,4 +1,5 @@
 /** What was captured in a tab, kept in session storage: the hand-over from the background to the panel. */
+import type { Storage } from 'webextension-polyfill';
 import * as z from 'zod/mini';
 import { pageListingSchema } from '../../src/listing/page-listing.ts';
 import { api } from './browser.ts';
@@ -28,11 +29,15 @@ export type Ready = z.infer<typeof ready>;
 const PREFIX = 'capture:';
 const keyOf = (tabId: number): string => `${PREFIX}${tabId}`;
 
+function checked(stored: unknown): CaptureState | null {
+  const parsed = captureStateSchema.safeParse(stored);
+  return parsed.success ? parsed.data : null;
+}
+
 /** Null when nothing was captured in this tab, or what is stored can't be read. */
 export async function loadCapture(tabId: number): Promise<CaptureState | null> {
   const stored = await api().storage.session.get(keyOf(tabId));
-  const parsed = captureStateSchema.safeParse(stored[keyOf(tabId)]);
-  return parsed.success ? parsed.data : null;
+  return checked(stored[keyOf(tabId)]);
 }
 
 export async function dropCapture(tabId: number): Promise<void> {
@@ -60,11 +65,13 @@ export async function storeCapture(tabId: number, state: CaptureState): Promise<
   return true;
 }
 
-/** Calls back whenever a tab's capture changes. Gives a function that stops it. */
-export function onCaptureChange(listener: (tabId: number) => void): () => void {
-  const changed = (changes: Record<string, unknown>, area: string): void => {
+/** Calls back whenever a tab's capture changes, with a function that gives what it has become: what is of no interest is not checked. Gives a function that stops it. */
+export function onCaptureChange(listener: (tabId: number, read: () => CaptureState | null) => void): () => void {
+  const changed = (changes: Record<string, Storage.StorageChange>, area: string): void => {
     if (area !== 'session') return;
-    for (const key of Object.keys(changes)) if (key.startsWith(PREFIX)) listener(Number(key.slice(PREFIX.length)));
+    for (const [key, { newValue }] of Object.entries(changes)) {
+      if (key.startsWith(PREFIX)) listener(Number(key.slice(PREFIX.length)), () => checked(newValue));
+    }
   };
   api().storage.onChanged.addListener(changed);
   return () => api().storage.onChanged.removeListener(changed);

@@ -29,17 +29,25 @@ const dropUnread = async (tabId: number): Promise<void> => {
 export function watchCapture(tab: number | 'active', listener: CaptureListener): () => void {
   let watched: number | null = null;
   let round = 0;
+  /** The round that has told the listener: while a later one is under way nobody knows which tab is in front. */
+  let told = 0;
+  const tell = (mine: number, state: CaptureState | null, tabId: number | null): void => {
+    watched = tabId;
+    told = mine;
+    listener(state, tabId);
+  };
   const refresh = async (): Promise<void> => {
     const mine = ++round;
     const tabId = tab === 'active' ? await activeTabId() : tab;
     const state = tabId === null ? null : await loadCapture(tabId);
-    if (mine !== round) return; // A later refresh has overtaken this one.
-    watched = tabId;
-    listener(state, tabId);
+    if (mine === round) tell(mine, state, tabId); // Else a later one has overtaken it.
   };
   const again = (): void => void refresh();
-  const stopStorage = onCaptureChange((tabId) => {
-    if (watched === null || tabId === watched) again();
+  const stopStorage = onCaptureChange((tabId, read) => {
+    if (round !== told) again();
+    // The change brings the capture along: to ask for it, and for the tab, would keep the buyer waiting.
+    else if (tabId === watched) tell(round, read(), tabId);
+    else if (watched === null) again();
   });
   /** That a page could not be read is no news any more when the tab shows another. */
   const leaving = (tabId: number, { status }: { status?: string }): void => {

@@ -27,7 +27,10 @@ function area(name: string, changed: { fire(...given: unknown[]): unknown }, roo
       for (const [key, value] of Object.entries(entries)) next.set(key, JSON.stringify(value));
       if (size(next) > room()) throw new Error('QUOTA_BYTES quota exceeded');
       for (const [key, value] of next) kept.set(key, value);
-      changed.fire(Object.fromEntries(Object.keys(entries).map((key) => [key, {}])), name);
+      changed.fire(
+        Object.fromEntries(Object.keys(entries).map((key) => [key, { newValue: JSON.parse(next.get(key) ?? '') }])),
+        name,
+      );
     },
     remove: async (keys: string | string[]) => {
       for (const key of [keys].flat()) kept.delete(key);

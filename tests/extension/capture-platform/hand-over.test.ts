@@ -94,6 +94,42 @@ describe('the panel', () => {
     await settled();
     expect(seen).toEqual([[undefined, 2]]);
   });
+  it('takes a capture from the change that brings it, and asks for nothing', async () => {
+    const { seen } = follow('active');
+    await settled();
+    const asked = vi.fn(async () => undefined);
+    fake.world.beforeQuery = asked;
+    const got = vi.spyOn(fake.storage.session, 'get');
+    await onCaptured({ listing, cut: false }, from(1));
+    await onCaptureFailed({ reason: 'empty' }, from(1));
+    expect(seen.slice(1)).toEqual([
+      ['ready', 1],
+      ['failed', 1],
+    ]);
+    expect(asked).not.toHaveBeenCalled();
+    expect(got).not.toHaveBeenCalled();
+  });
+  it('takes what is no capture for none', async () => {
+    await onCaptured({ listing, cut: false }, from(1));
+    const { seen } = follow(1);
+    await settled();
+    await fake.storage.session.set({ 'capture:1': { state: 'ready', listing: { ...listing, text: 3 } } });
+    expect(seen.at(-1)).toEqual([undefined, 1]);
+  });
+  it('shows the tab that comes to the front, whatever is captured meanwhile in this one or that', async () => {
+    const { seen } = follow('active');
+    await settled();
+    let late = (): void => undefined;
+    fake.world.beforeQuery = () => new Promise((resolve) => (late = resolve));
+    fake.world.activeTab = { id: 2 };
+    fake.events.onActivated.fire({ tabId: 2 });
+    await onCaptured({ listing, cut: false }, from(1));
+    fake.world.beforeQuery = async () => undefined;
+    await onCaptured({ listing, cut: false }, from(2));
+    late();
+    await settled();
+    expect(seen.slice(1)).toEqual([['ready', 2]]);
+  });
   it('forgets that a page refused or failed once the tab goes elsewhere', async () => {
     await onCaptureFailed({ reason: 'empty' }, from(1));
     const { seen } = follow('active');
