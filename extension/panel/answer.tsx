@@ -27,22 +27,33 @@ export interface AnswerProps extends Omit<DriveProps, 'trip' | 'prospect' | 'pla
   readonly turnsOf: Turning | null;
   /** Null where the ad is open as a find already. */
   readonly keeping: KeepHost | null;
+  /** False while only what is in sight first is wanted: the rest, most of it folded away, is drawn once that is painted. */
+  readonly whole?: boolean;
 }
 
-export function Answer({ evaluation, listing, settings, turnsOf, keeping, ...drive }: AnswerProps) {
-  const words = useWords();
+export function Answer({ evaluation, listing, settings, turnsOf, keeping, whole = true, ...drive }: AnswerProps) {
   const { reading, worth, flags } = evaluation;
-  const unit = settings.unit;
   return (
     <>
       <CallHeader evaluation={evaluation} />
       {keeping && <Keep host={keeping} listing={listing} evaluation={evaluation} />}
       {keeping && <KeepPrice host={keeping} listing={listing} evaluation={evaluation} />}
-      <Cost worth={worth} items={reading.items} unit={unit} />
+      <Cost worth={worth} items={reading.items} unit={settings.unit} />
       <Reasons because={evaluation.call.because} flags={flags} />
       {turnsOf && <Turns evaluation={evaluation} settings={settings} turnsOf={turnsOf} />}
       <Flags flags={flags} items={reading.items} />
       <Doubts doubts={reading.doubts} />
+      {whole ? <Rest evaluation={evaluation} listing={listing} settings={settings} {...drive} /> : <div class="to-come" />}
+    </>
+  );
+}
+
+function Rest({ evaluation, listing, settings, ...drive }: Omit<AnswerProps, 'turnsOf' | 'keeping' | 'whole'>) {
+  const words = useWords();
+  const { reading, worth } = evaluation;
+  const unit = settings.unit;
+  return (
+    <>
       <Questions evaluation={evaluation} title={listing.title} />
       <Reading reading={reading} currency={reading.asking.currency?.value ?? worth.currency} unit={unit} />
       <Drive

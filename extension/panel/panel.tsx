@@ -12,6 +12,7 @@ import { inPage, type Marker, Marking } from '../components/evidence.ts';
 import { Speech, wordsOf } from '../components/speech.ts';
 import { applyTheme } from '../components/theme.ts';
 import { useKeptFocus } from '../components/use-kept-focus.ts';
+import { usePainted } from '../components/use-painted.ts';
 import { useOpenForPrint } from '../components/use-print.ts';
 import { Another } from './another.tsx';
 import { Answer } from './answer.tsx';
@@ -69,6 +70,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
     [host, shift, swept?.run, shown, capture],
   );
   const state = swept && list.isShown ? 'list' : stateOf(capture, evaluation, judge !== null);
+  const whole = usePainted(state === 'answer' ? edits.session.key : null);
   const isAd = state !== 'list' && capture?.state === 'ready';
   const unit = settings.distance?.unit ?? (settings.unit === 'kg' ? 'km' : 'mi');
   const keepMany = useMemo(() => {
@@ -83,7 +85,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
     <Speech.Provider value={say}>
       <Marking.Provider value={mark}>
         <Editing.Provider value={edits}>
-          <main class="panel" data-state={state}>
+          <main class="panel" data-state={whole ? state : 'answering'}>
             {state === 'list' && swept && (
               <LaterSweepList key={swept.run} host={host.sweep} swept={swept} rows={rows} onKeep={keepMany} {...list} />
             )}
@@ -111,6 +113,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
                 listing={capture.listing}
                 settings={judgedBy}
                 turnsOf={turnsOf}
+                whole={whole}
                 keeping={host.keeping}
                 typed={distance}
                 unit={unit}

@@ -23,6 +23,30 @@ describe('states of the panel', () => {
     expect(state()).toBe('answer');
   });
 
+  test('an answer: first what is in sight, in the next frame the rest; of the next ad likewise', async () => {
+    const { hear, take } = mount(null);
+    const drawn = () => [state(), document.querySelector('.call') !== null, document.querySelector('[data-line]') !== null];
+    for (const ad of [ready(), ready({ text: 'Quite another ad, 4x45 lb, $90' }, 2)]) {
+      hear(ad);
+      await Promise.resolve();
+      expect(drawn()).toEqual(['answering', true, false]);
+      expect(find('.to-come').nextElementSibling).toBe(find('.another'));
+      await vi.waitFor(() => expect(drawn()).toEqual(['answer', true, true]));
+      expect(document.querySelector('.to-come')).toBeNull();
+    }
+    take(null);
+    expect(state()).toBe('empty');
+  });
+
+  test('an answer that nobody looks at waits for no frame', async () => {
+    const { hear } = mount(null);
+    const hidden = vi.spyOn(document, 'hidden', 'get').mockReturnValue(true);
+    hear(ready());
+    await Promise.resolve();
+    expect(state()).toBe('answer');
+    hidden.mockRestore();
+  });
+
   test.each(['browser-page', 'store', 'pdf', 'no-access', 'no-tab', 'a reason of the future'])('refused: %s', (reason) => {
     mount({ state: 'refused', reason, at: 1 });
     expect(state()).toBe('refused');
