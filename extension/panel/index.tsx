@@ -3,7 +3,8 @@ import { render } from 'preact';
 import { directionOf } from '../../src/words/write-figures.ts';
 import { learnKeys } from '../platform/index.ts';
 import { browserHost } from './browser-host.ts';
-import { Panel } from './panel.tsx';
+import { type Judge, Panel } from './panel.tsx';
+import { warmUp } from './warm-up.tsx';
 
 const host = browserHost();
 document.documentElement.lang = host.locale;
@@ -13,7 +14,15 @@ const root = document.getElementById('panel');
 if (root) {
   render(<Panel host={host} judge={null} />, root);
   Promise.all([import('../../src/evaluate.ts'), import('../../src/sensitivity.ts'), learnKeys()]).then(
-    ([{ evaluate }, { turnsOf }]) => render(<Panel host={host} judge={evaluate} turnsOf={turnsOf} />, root),
+    ([{ evaluate }, { turnsOf }]) => {
+      let asked = false;
+      const judge: Judge = (...given) => {
+        asked = true;
+        return evaluate(...given);
+      };
+      render(<Panel host={host} judge={judge} turnsOf={turnsOf} />, root);
+      warmUp(host, evaluate, () => asked);
+    },
     (error: unknown) => console.error('Ironsift:', error),
   );
 }
