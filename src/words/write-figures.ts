@@ -58,6 +58,12 @@ export function figuresOf(locale: string): Figures {
     made.set(key, known);
     return known.format(value);
   };
+  const dates: Partial<Record<'day' | 'month', Intl.DateTimeFormat>> = {};
+  const datesOf = (exact: 'day' | 'month'): Intl.DateTimeFormat => {
+    const parts: Intl.DateTimeFormatOptions = exact === 'month' ? { year: 'numeric', month: 'short' } : { dateStyle: 'medium' };
+    dates[exact] ??= new Intl.DateTimeFormat(tag, { ...parts, timeZone: 'UTC' });
+    return dates[exact];
+  };
   const number = (value: number, digits = 2): string => write(value, { maximumFractionDigits: digits });
   const money = (value: Money, digits: MoneyDigits = 'auto'): string => {
     const amount = inMajor(value);
@@ -102,8 +108,7 @@ export function figuresOf(locale: string): Figures {
     }
     const [, day] = /^\d{4}-\d\d(-\d\d)?$/.exec(at) ?? [at, null];
     const moment = day === null ? Number.NaN : Date.parse(at);
-    const parts: Intl.DateTimeFormatOptions = day === undefined ? { year: 'numeric', month: 'short' } : { dateStyle: 'medium' };
-    return Number.isNaN(moment) ? at : new Intl.DateTimeFormat(tag, { ...parts, timeZone: 'UTC' }).format(moment);
+    return Number.isNaN(moment) ? at : datesOf(day === undefined ? 'month' : 'day').format(moment);
   };
   const comma = new Intl.ListFormat(tag, { type: 'unit', style: 'short' }).formatToParts(['a', 'b', 'c', 'd']);
   const between = comma.find(({ type }) => type === 'literal')?.value ?? ', ';
