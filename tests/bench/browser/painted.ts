@@ -15,13 +15,12 @@ function follow(selectors: readonly string[]): void {
     for (const selector of selectors) {
       if (seen.has(selector) || !document.querySelector(selector)) continue;
       seen.add(selector);
-      // The task behind the next frame: by then it is drawn.
+      // The task behind the next frame, before any that the page has put off until then: by then it is drawn.
       requestAnimationFrame(() => {
-        const { port1, port2 } = new MessageChannel();
-        port1.onmessage = () => {
+        const note = () => {
           window.paintedAt[selector] = performance.timeOrigin + performance.now();
         };
-        port2.postMessage(null);
+        void scheduler.postTask(note, { priority: 'user-blocking' });
       });
     }
   };
