@@ -261,7 +261,7 @@ describe('keeping', () => {
     await show({}, async () => ({ kept: 1, left: [1, 2], code: 'full' as const }));
     for (const id of ['ad-1', 'ad-2', 'ad-7']) await click(`[data-tick="${id}"]`);
     await click('[data-keep]');
-    await act(() => new Promise((go) => setTimeout(go, 50)));
+    await fetched('.sweep-keep [role=alert]');
     expect(text('.sweep-keep [role=status]')).toBe('One ad is among your finds now.');
     expect(text('.sweep-keep [role=alert]')).toMatch(/^2 ads were not kept and stay selected\. There is no room left/);
     const ticked = [...document.querySelectorAll<HTMLInputElement>('[data-tick]')].filter(({ checked }) => checked);
