@@ -43,7 +43,7 @@ export function Answer({ evaluation, listing, settings, turnsOf, keeping, whole 
       {turnsOf && <Turns evaluation={evaluation} settings={settings} turnsOf={turnsOf} />}
       <Flags flags={flags} items={reading.items} />
       <Doubts doubts={reading.doubts} />
-      {whole ? <Rest evaluation={evaluation} listing={listing} settings={settings} {...drive} /> : <div class="to-come" />}
+      {whole && <Rest evaluation={evaluation} listing={listing} settings={settings} {...drive} />}
     </>
   );
 }
