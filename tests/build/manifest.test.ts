@@ -44,16 +44,29 @@ describe('makeManifest', () => {
   it('asks for no more than it needs, and for no host', () => {
     expect([...chrome.permissions].sort()).toEqual(['activeTab', 'contextMenus', 'scripting', 'sidePanel', 'storage']);
     expect([...firefox.permissions].sort()).toEqual(['activeTab', 'contextMenus', 'scripting', 'storage']);
-    for (const manifest of [chrome, firefox]) {
-      for (const key of [
-        'host_permissions',
-        'optional_host_permissions',
-        'content_scripts',
-        'externally_connectable',
-        'web_accessible_resources',
-      ]) {
-        expect(manifest).not.toHaveProperty(key);
-      }
+  });
+
+  // Whatever else a manifest may hold (hosts, also optional ones, scripts in pages, pages let in) gives more power, or shows the page more.
+  // The build adds `version` to the template.
+  it('holds these keys and no other', () => {
+    const shared = [
+      'action',
+      'background',
+      'commands',
+      'content_security_policy',
+      'default_locale',
+      'description',
+      'icons',
+      'incognito',
+      'manifest_version',
+      'name',
+      'permissions',
+    ];
+    expect(Object.keys(chrome).sort()).toEqual([...shared, 'minimum_chrome_version', 'side_panel'].sort());
+    expect(Object.keys(firefox).sort()).toEqual([...shared, 'browser_specific_settings', 'sidebar_action'].sort());
+    for (const { action, content_security_policy: policy } of [chrome, firefox]) {
+      expect(Object.keys(action).sort()).toEqual(['default_icon', 'default_title']);
+      expect(Object.keys(policy)).toEqual(['extension_pages']);
     }
   });
 
