@@ -5,7 +5,6 @@ import {
   clearHighlight,
   closeSweep,
   highlight,
-  loadEdits,
   locale,
   markSwept,
   openSwept,
@@ -22,6 +21,7 @@ import {
 } from '../platform/index.ts';
 import type { Host } from './host.ts';
 import { keepHost } from './keep-host.ts';
+import { editsFor } from './kept-edits.ts';
 import { loadSettings, saveSettings, watchSettings } from './kept-settings.ts';
 import type { SweepHost } from './sweep/sweep-host.ts';
 
@@ -51,7 +51,7 @@ export const browserHost = (): Host => ({
     const tabId = await activeTabId();
     return tabId !== null && capturePaste(tabId, text);
   },
-  loadEdits,
+  loadEdits: editsFor,
   saveEdits,
   loadSettings,
   saveSettings,

@@ -24,7 +24,7 @@ export interface Host {
   /** Hands a pasted text over; it comes back through `watchCapture`. False when there is no room for it. */
   readonly paste: (text: string) => Promise<boolean>;
   /** What was said about an ad before, as stored and unchecked; null for nothing. */
-  readonly loadEdits: (ad: string) => Promise<unknown>;
+  readonly loadEdits: (ad: string, listing: PageListing) => Promise<unknown>;
   readonly saveEdits: (ad: string, edits: unknown) => Promise<void>;
   readonly loadSettings: () => Promise<Settings>;
   readonly saveSettings: (settings: Settings) => Promise<void>;

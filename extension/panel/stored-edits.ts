@@ -1,4 +1,4 @@
-/** A session's edits as they are stored while the browser runs, and back. Settled doubts are stored by name and found again in the reading. */
+/** A session's edits as they are stored, while the browser runs and with a find, and back. Settled doubts are stored by name and found again in the reading. */
 import * as z from 'zod/mini';
 import { correctionSchema } from '../../src/listing/correction.ts';
 import type { Doubt } from '../../src/listing/reading.ts';

@@ -10,6 +10,8 @@ import { packEdits, unpackEdits } from './stored-edits.ts';
 export interface Sessions {
   readonly session: Session;
   readonly change: (step: (session: Session) => Session) => void;
+  /** The last change could not be stored: it holds while this page is open. */
+  readonly notKept: boolean;
 }
 
 const NOTHING = startSession('', listingFromText(''));
@@ -22,6 +24,7 @@ export function useSessions(
   host: Host,
   doubtsOf: ((session: Session) => readonly Doubt[]) | null,
 ): Sessions {
+  const [notKept, setNotKept] = useState(false);
   const [sessions, setSessions] = useState<ReadonlyMap<string, Session>>(new Map());
   const session = useMemo(() => {
     if (capture?.state !== 'ready') return NOTHING;
@@ -31,7 +34,7 @@ export function useSessions(
   const known = session === NOTHING || sessions.has(session.key);
   useEffect(() => {
     if (known || doubtsOf === null) return;
-    host.loadEdits(session.key).then((stored) => {
+    host.loadEdits(session.key, session.listing).then((stored) => {
       if (stored === null) return;
       const restored = unpackEdits(session, stored, doubtsOf(session));
       // Whatever the buyer has done in the meantime is newer.
@@ -41,7 +44,13 @@ export function useSessions(
   const change = (step: (session: Session) => Session) => {
     const next = step(sessions.get(session.key) ?? session);
     setSessions((all) => new Map(all).set(session.key, next));
-    host.saveEdits(session.key, packEdits(next)).catch(report);
+    host.saveEdits(session.key, packEdits(next)).then(
+      () => setNotKept(false),
+      (error: unknown) => {
+        report(error);
+        setNotKept(true);
+      },
+    );
   };
-  return { session, change };
+  return { session, change, notKept };
 }

@@ -1,4 +1,4 @@
-/** What the buyer said about an ad, kept on this machine: closing the panel or the browser loses nothing, and the ad is known when met again. */
+/** What the buyer said about an ad, kept while the browser runs: closing the panel or changing tabs loses nothing. With a find it is kept for good. */
 import { api } from './browser.ts';
 
 const KEY = 'edits';
@@ -12,7 +12,7 @@ interface Remembered {
 
 /** Latest last. Anything unreadable counts as nothing remembered. */
 async function remembered(): Promise<Remembered[]> {
-  const stored: unknown = (await api().storage.local.get(KEY))[KEY];
+  const stored: unknown = (await api().storage.session.get(KEY))[KEY];
   return Array.isArray(stored)
     ? stored.filter((one): one is Remembered => typeof one === 'object' && one !== null && typeof one.ad === 'string')
     : [];
@@ -29,7 +29,7 @@ let last: Promise<void> = Promise.resolve();
 export function saveEdits(ad: string, edits: unknown): Promise<void> {
   const save = async (): Promise<void> => {
     const others = (await remembered()).filter((one) => one.ad !== ad);
-    await api().storage.local.set({ [KEY]: [...others, { ad, edits }].slice(-MOST) });
+    await api().storage.session.set({ [KEY]: [...others, { ad, edits }].slice(-MOST) });
   };
   const saved = last.then(save);
   last = saved.catch(() => undefined);

@@ -16,7 +16,7 @@ export interface AdToKeep {
 /** Judges them one after the other, and lets the panel answer in between. Null in the place of one that can't be judged. */
 export async function toKeep(
   listings: readonly PageListing[],
-  loadEdits: (ad: string) => Promise<unknown>,
+  loadEdits: (ad: string, listing: PageListing) => Promise<unknown>,
   judge: Judge,
   settings: Settings,
 ): Promise<(AdToKeep | null)[]> {
@@ -24,7 +24,7 @@ export async function toKeep(
   for (const listing of listings) {
     try {
       const key = adKey(listing);
-      const stored = await loadEdits(key);
+      const stored = await loadEdits(key, listing);
       const fresh = startSession(key, listing);
       const doubts = stored === null ? [] : judge(listing, { ...settings, distance: null }, []).reading.doubts;
       const session = stored === null ? fresh : unpackEdits(fresh, stored, doubts);

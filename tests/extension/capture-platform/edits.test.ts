@@ -32,7 +32,7 @@ describe('what was said about an ad', () => {
   });
 
   it('counts as nothing when storage holds something else', async () => {
-    await fake.storage.local.set({ edits: 'spoilt' });
+    await fake.storage.session.set({ edits: 'spoilt' });
     expect(await loadEdits('a')).toBeNull();
     await saveEdits('a', 1);
     expect(await loadEdits('a')).toBe(1);
