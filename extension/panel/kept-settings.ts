@@ -1,6 +1,7 @@
 /** The buyer's settings from the store; where the browser opens none, from its plain storage. */
 import type { Settings } from '../../src/listing/settings.ts';
 import * as plain from '../platform/settings.ts';
+import { StoreFailure } from '../store/failure.ts';
 
 const opened = async () => (await import('../store/page-store.ts')).pageStore();
 
@@ -15,7 +16,7 @@ export async function loadSettings(): Promise<Settings> {
   return settings;
 }
 
-/** Rejects when they could not be kept. */
+/** Rejects when they could not be kept, as a rule with the store's own failure. */
 export async function saveSettings(settings: Settings): Promise<void> {
   const changed = Object.fromEntries(
     Object.entries(settings).filter(([name, value]) => known[name as keyof Settings] !== value),
@@ -23,7 +24,7 @@ export async function saveSettings(settings: Settings): Promise<void> {
   const store = await opened();
   if (!store.ok) return plain.saveSettings(settings);
   const saved = await store.value.settings.change(() => changed, Date.now());
-  if (!saved.ok) throw new Error(`settings: ${saved.code}`);
+  if (!saved.ok) throw new StoreFailure(saved.code);
   known = settings;
 }
 

@@ -18,6 +18,7 @@ import { Another } from './another.tsx';
 import { Answer } from './answer.tsx';
 import { Editing } from './edits.ts';
 import type { Capture, Host } from './host.ts';
+import { NotKept } from './not-kept.tsx';
 import { Notice, Unread } from './notice.tsx';
 import { Reading } from './reading.tsx';
 import { Back } from './sweep/back.tsx';
@@ -52,9 +53,9 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
   useEffect(() => host.watchCapture(setCapture), [host]);
   useOpenForPrint();
   useKeptFocus();
-  const { settings, keep } = useSettings(host);
+  const { settings, keep, failed } = useSettings(host);
   useEffect(() => applyTheme(settings.theme), [settings.theme]);
-  const { edits, evaluation, settings: judgedBy, distance, setDistance } = useEditing(capture, settings, host, judge);
+  const { edits, evaluation, settings: judgedBy, distance, setDistance, notKept } = useEditing(capture, settings, host, judge);
   const { swept, rows, shown } = useSweep(host.sweep, judge, settings, words, capture, evaluation);
   const list = useList(host.sweep, swept, capture);
   const shift = useMemo(() => (capture?.state === 'ready' ? composeText(capture.listing).shift : 0), [capture]);
@@ -86,6 +87,7 @@ export function Panel({ host, judge, turnsOf = null }: PanelProps) {
       <Marking.Provider value={mark}>
         <Editing.Provider value={edits}>
           <main class="panel" data-state={whole ? state : 'answering'}>
+            <NotKept settings={failed} edits={notKept} />
             {state === 'list' && swept && (
               <LaterSweepList key={swept.run} host={host.sweep} swept={swept} rows={rows} onKeep={keepMany} {...list} />
             )}

@@ -18,11 +18,13 @@ export interface EditingState {
   readonly settings: Settings;
   readonly distance: TypedDistance | null;
   readonly setDistance: (distance: TypedDistance | null) => void;
+  /** What was said last could not be stored. */
+  readonly notKept: boolean;
 }
 
 export function useEditing(capture: Capture | null, settings: Settings, host: Host, judge: Judge | null): EditingState {
   const doubtsOf = judge && (({ listing }: Session) => attempt(() => judge(listing, settings, []))?.reading.doubts ?? []);
-  const { session, change } = useSessions(capture, host, doubtsOf);
+  const { session, change, notKept } = useSessions(capture, host, doubtsOf);
   const taken = capture?.state === 'ready';
   const [supposed, suppose] = useState<{ readonly key: string; readonly place: Place | null } | null>(null);
   const here = supposed?.key === session.key ? supposed.place : null;
@@ -42,6 +44,7 @@ export function useEditing(capture: Capture | null, settings: Settings, host: Ho
     settings: own,
     distance: session.distance,
     setDistance: (typed) => change((one) => setDistance(one, typed)),
+    notKept,
   };
 }
 

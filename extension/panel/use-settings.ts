@@ -1,6 +1,8 @@
 /** The buyer's settings, followed live; until they are there, and where nothing is stored, the defaults. */
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { DEFAULT_SETTINGS, type Settings } from '../../src/listing/settings.ts';
+import type { Message } from '../../src/words/message.ts';
+import { codeOf, failureMessage } from '../store/failure.ts';
 import type { Host } from './host.ts';
 
 const report = (error: unknown) => console.error('Ironsift:', error);
@@ -9,8 +11,16 @@ const report = (error: unknown) => console.error('Ironsift:', error);
 const changesIn = (before: Settings, after: Settings): Partial<Settings> =>
   Object.fromEntries(Object.entries(after).filter(([name, value]) => before[name as keyof Settings] !== value));
 
-export function useSettings(host: Host): { readonly settings: Settings; readonly keep: (settings: Settings) => void } {
+export interface KeptSettings {
+  readonly settings: Settings;
+  readonly keep: (settings: Settings) => void;
+  /** Why the last change could not be kept; it holds here all the same. */
+  readonly failed: Message | null;
+}
+
+export function useSettings(host: Host): KeptSettings {
   const [settings, setSettings] = useState<Settings>(DEFAULT_SETTINGS);
+  const [failed, setFailed] = useState<Message | null>(null);
   const now = useRef(settings);
   /** Changes made before the stored settings were there: they join them then, and overwrite nothing else. */
   const early = useRef<Partial<Settings> | null>({});
@@ -29,7 +39,13 @@ export function useSettings(host: Host): { readonly settings: Settings; readonly
   };
   const save = async (changed: Settings) => {
     writing.current += 1;
-    await host.saveSettings(changed).catch(report);
+    await host.saveSettings(changed).then(
+      () => setFailed(null),
+      (error: unknown) => {
+        report(error);
+        setFailed(failureMessage(codeOf(error)));
+      },
+    );
     writing.current -= 1;
     const seen = seenMeanwhile.current;
     if (writing.current > 0 || seen === null) return;
@@ -68,5 +84,5 @@ export function useSettings(host: Host): { readonly settings: Settings; readonly
     },
     [host],
   );
-  return { settings, keep };
+  return { settings, keep, failed };
 }

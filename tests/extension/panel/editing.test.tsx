@@ -161,6 +161,17 @@ describe('editing the reading', () => {
 });
 
 describe('a panel that opens anew', () => {
+  test('says of what could not be stored that it will not find it, until the next change is', async () => {
+    vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    const { host } = mount(ready());
+    host.saveEdits.mockRejectedValueOnce(new Error('QUOTA_BYTES quota exceeded'));
+    await type('[data-path="plate-1.count"]', '6');
+    await vi.waitFor(() => expect(text('[role=alert] [data-not-kept=edits]')).toContain('while this panel is open'));
+    expect(text('[data-line="plate-1"] .line-total')).toBe('= 270 lb');
+    await type('[data-path="plate-1.count"]', '8');
+    await vi.waitFor(() => expect(document.querySelector('[data-not-kept]')).toBeNull());
+  });
+
   test('finds what was said about the ad: values, settled doubts, the distance', async () => {
     const stored = new Map<string, unknown>();
     mount(ready(), judge, stored);

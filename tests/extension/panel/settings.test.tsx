@@ -1,9 +1,10 @@
 /** The buyer's settings in an open panel: followed when the Workshop changes them, and never undone by what is being written here. */
 import { act } from 'preact/test-utils';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
+import { StoreFailure } from '../../../extension/store/failure.ts';
 import { evaluate } from '../../../src/evaluate.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../../src/listing/settings.ts';
-import { mount, ready, type } from './fixtures/mount.tsx';
+import { mount, ready, text, type } from './fixtures/mount.tsx';
 
 const AD = { title: '', text: 'Olympic plates:\n4 x 45 lb\n2 x 25 lb\n$180 for everything' };
 const settle = () => act(() => new Promise((resolve) => setTimeout(resolve, 0)));
@@ -45,4 +46,18 @@ test('what is stored while a change is being written does not undo it', async ()
   expect(panel.host.saveSettings).toHaveBeenCalled();
   await panel.stored(structuredClone(DEFAULT_SETTINGS));
   expect(panel.last()?.perMile).toBe(0.5);
+});
+
+test('what could not be kept is said, until the next change is', async () => {
+  const panel = await open();
+  vi.spyOn(console, 'error').mockImplementation(() => undefined);
+  panel.host.saveSettings.mockRejectedValueOnce(new StoreFailure('full'));
+  await type('[data-path="settings.perMile"]', '0.5');
+  await settle();
+  expect(text('[role=alert] [data-not-kept=settings]')).toMatch(/^There is no room left to keep this\./);
+  // It holds here all the same.
+  expect(panel.last()?.perMile).toBe(0.5);
+  await type('[data-path="settings.perMile"]', '0.6');
+  await settle();
+  expect(document.querySelector('[data-not-kept]')).toBeNull();
 });
