@@ -135,6 +135,8 @@ export interface Finds {
   watchRemovals(most: number, seen: Seen<RemovalPage>): Stop;
   /** Deletes for good what was removed before a time; gives how many. */
   purge(before: number): Promise<Outcome<number>>;
+  /** The same for one removal, whenever it was; 0 where it is gone already, or back. */
+  purgeOne(token: string): Promise<Outcome<number>>;
   get(id: string): Promise<Outcome<KeptAd>>;
   list(query: ListQuery): Promise<Outcome<FindPage>>;
   /** Ids of all that match, whatever stretch is asked for, in no order. */

@@ -9,7 +9,7 @@ import { type Damage, soundAd, soundFind, taken } from './checked.ts';
 import { type Context, present, writing } from './context.ts';
 import type { Database } from './database.ts';
 import { StoreFailure } from './failure.ts';
-import { type Ad, adSchema } from './records.ts';
+import { type Ad, adSchema, type Removed } from './records.ts';
 import { nextRevision } from './row-cache.ts';
 import { markRowOf, rowOf } from './rows.ts';
 
@@ -45,8 +45,17 @@ function fromAd({ listing, evaluation }: AdToKeep): Pick<Find, 'title' | 'addres
 /** A clock that was set back must not make a change look older than what it changes. */
 export const later = (find: Find, now: number): number => Math.max(now, find.changedAt + 1);
 
-export function findWrites(context: Context): Pick<Finds, 'keep' | 'refresh' | 'putOffers' | 'purge'> {
+export function findWrites(context: Context): Pick<Finds, 'keep' | 'refresh' | 'putOffers' | 'purge' | 'purgeOne'> {
   const { db } = context;
+
+  const purging = (doomed: () => PromiseLike<readonly Removed[]>) =>
+    writing(context, ['removed', 'tombs'], async () => {
+      const gone = await doomed();
+      if (gone.length === 0) return 0;
+      await db.tombs.bulkPut(gone.map(({ id, removedAt }) => ({ id: `finds/${id}`, at: removedAt })));
+      await db.removed.bulkDelete(gone.map(({ id }) => id));
+      return gone.length;
+    });
 
   return {
     keep: (ad, now) =>
@@ -79,13 +88,7 @@ export function findWrites(context: Context): Pick<Finds, 'keep' | 'refresh' | '
         return null;
       }),
 
-    purge: (before) =>
-      writing(context, ['removed', 'tombs'], async () => {
-        const gone = await db.removed.where('removedAt').below(before).toArray();
-        if (gone.length === 0) return 0;
-        await db.tombs.bulkPut(gone.map(({ id, removedAt }) => ({ id: `finds/${id}`, at: removedAt })));
-        await db.removed.bulkDelete(gone.map(({ id }) => id));
-        return gone.length;
-      }),
+    purge: (before) => purging(() => db.removed.where('removedAt').below(before).toArray()),
+    purgeOne: (token) => purging(() => db.removed.where('token').equals(token).toArray()),
   };
 }

@@ -87,6 +87,8 @@ const WITHOUT_ONE: Record<string, string> = {
   drive_refuse_of_ten: 'three and more',
   drive_refuse_one_in: 'three and more',
   finds_chosen: 'no noun follows',
+  finds_purge_all: 'two and more',
+  finds_purge_all_sure: 'two and more',
   kit_lacking: 'no noun follows',
   rates_use_all: 'two and more',
   step_driving_times: 'two and more',

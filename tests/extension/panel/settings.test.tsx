@@ -54,7 +54,7 @@ test('what could not be kept is said, until the next change is', async () => {
   panel.host.saveSettings.mockRejectedValueOnce(new StoreFailure('full'));
   await type('[data-path="settings.perMile"]', '0.5');
   await settle();
-  expect(text('[role=alert] [data-not-kept=settings]')).toMatch(/^There is no room left to keep this\./);
+  expect(text('[role=alert] [data-not-kept=settings]')).toMatch(/^There is no room left for this on this machine/);
   // It holds here all the same.
   expect(panel.last()?.perMile).toBe(0.5);
   await type('[data-path="settings.perMile"]', '0.6');

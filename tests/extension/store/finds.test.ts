@@ -105,6 +105,18 @@ describe('a removed find', () => {
     expect(await store.finds.undo(tokens[0] ?? '')).toEqual(failed('not-found'));
     expect((await store.finds.undo(tokens[1] ?? '')).ok).toBe(true);
   });
+
+  it('is gone for good at once when it alone is purged, and no file from before brings it back', async () => {
+    const [one, other] = [await keep(PLATES, 1000), await keep(PLATES, 1000)];
+    const file = value(await store.exportAll(1500));
+    const { token } = value(await store.finds.remove(one.id, 2000));
+    const { token: others } = value(await store.finds.remove(other.id, 2000));
+    expect(value(await store.finds.purgeOne(token))).toBe(1);
+    expect(value(await store.finds.purgeOne(token))).toBe(0);
+    value(await store.importAll(file));
+    expect(await store.finds.get(one.id)).toEqual(failed('not-found'));
+    expect(value(await store.finds.removals()).map((left) => left.token)).toEqual([others]);
+  });
 });
 
 describe('the list', () => {

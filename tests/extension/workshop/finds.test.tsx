@@ -228,6 +228,37 @@ describe('what was removed', () => {
     await shown('main p', says('Nothing is removed'));
   });
 
+  it('is deleted for good when the buyer says so, one or all, and only once he is sure', async () => {
+    const { store, finds, host } = await openWorkshop([DEAR, CHEAP, BAR]);
+    const [dear = '', cheap = '', bar = ''] = finds.map(({ id }) => id);
+    for (const [at, id] of [dear, cheap].entries()) value(await store.finds.remove(id, host.now() + at));
+    await go('#finds/removed');
+    const purge = await shown(`[data-removal="${dear}"] [data-purge]`);
+    purge.focus();
+    await clickOn(purge);
+    expect((await shown('.sure')).textContent).toContain('Dear plates: the ad, what you said of it and your notes are deleted');
+    await clickOn(await shown('[data-not-sure]'));
+    expect(document.activeElement).toBe(purge);
+    expect(value(await store.finds.removals())).toHaveLength(2);
+    await clickOn(purge);
+    await clickOn(await shown('[data-sure]'));
+    await shown('main [role=status]', says('1 find is deleted for good.'));
+    expect(document.activeElement?.tagName).toBe('H2');
+    expect(value(await store.finds.removals()).map(({ find }) => find.id)).toEqual([cheap]);
+    // Of a single one it would be the same button twice.
+    expect(document.querySelector('[data-purge-all]')).toBeNull();
+
+    value(await store.finds.remove(bar, host.now() + 2));
+    await clickOn(await shown<HTMLElement>('[data-purge-all]', says('Delete all 2 for good')));
+    const { token } = value(await store.finds.remove(value(await store.finds.keep(BAR, host.now())).id, host.now() + 9));
+    await shown('[data-purge-all]', says('Delete all 3 for good'));
+    expect((await shown('.sure')).textContent).toContain('2 ads, what you said');
+    await clickOn(await shown('[data-sure]'));
+    await shown('main [role=status]', says('2 finds are deleted for good.'));
+    // Another window removed it after the question.
+    expect(value(await store.finds.removals()).map((left) => left.token)).toEqual([token]);
+  });
+
   it('goes for good when a screen is opened later', async () => {
     const made = await openWorkshop([DEAR]);
     await row('Dear plates');
