@@ -216,8 +216,8 @@ export interface Store {
   importAll(file: string): Promise<Outcome<Imported> | BadFile>;
   /** What `importAll` would do; nothing is written. */
   previewImport(file: string): Promise<Outcome<Preview> | BadFile>;
-  /** The finds as CSV for a spreadsheet. `heading` gives the words for a key of the strings. */
-  exportCsv(heading: (key: string) => string): Promise<Outcome<string>>;
+  /** The finds as CSV for a spreadsheet. `words` gives those for a key of the strings: of headings, and of what stands in the cells. */
+  exportCsv(words: (key: string) => string): Promise<Outcome<string>>;
   /** Damaged records that were set aside, as they were. */
   readonly setAside: {
     all(): Promise<Outcome<readonly SetAside[]>>;

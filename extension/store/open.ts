@@ -55,12 +55,12 @@ function storeOf(context: Context, oldSettings: OldSettings | null, restored: bo
     rates: { cells: shelf(context, 'rates', rateRowSchema), captured: shelf(context, 'captured', capturedPriceSchema) },
     settings: settingsOf(context, oldSettings),
     ...transferLater(context),
-    exportCsv: (heading) =>
+    exportCsv: (words) =>
       reading(context, async (damage) => {
         const rows = await db.finds.orderBy('kept').toArray();
         return findsCsv(
           rows.flatMap((row) => soundFind(row, damage) ?? []),
-          heading,
+          words,
         );
       }),
     setAside: {

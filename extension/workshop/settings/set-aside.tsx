@@ -8,6 +8,9 @@ import { Sure } from '../sure.tsx';
 import { useLive } from '../use-live.ts';
 import { useComplaint, useStore } from '../use-store.tsx';
 
+/** Tables whose name stands in the strings; a file may tell of others. */
+const TABLES: readonly string[] = ['finds', 'removed', 'owned', 'needs', 'rates', 'captured', 'settings'];
+
 /** JSON of what may hold anything that a database can. */
 function written(value: unknown): string {
   try {
@@ -63,9 +66,8 @@ export function SetAside({ host }: { readonly host: WorkshopHost }) {
           {records.map((record) => (
             <li key={record.id} data-aside={record.id}>
               {t('settings_aside_one', {
-                table: record.table,
+                part: t(`settings_aside_in_${TABLES.includes(record.table) ? record.table : 'other'}`),
                 key: record.key,
-                why: record.why,
                 day: say.day(record.at),
               })}{' '}
               <button type="button" class="bare" data-save onClick={() => download('set-aside', record)}>

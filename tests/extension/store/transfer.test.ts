@@ -8,6 +8,7 @@ import { harmless } from '../../../extension/store/csv.ts';
 import { badFileMessage, type Store } from '../../../extension/store/index.ts';
 import { DEFAULT_SETTINGS } from '../../../src/listing/settings.ts';
 import { speaker } from '../../../src/words/say.ts';
+import { stringsOf } from '../panel/fixtures/strings.ts';
 import { ad, freshStore, type Loose, PLATES, value } from './making.ts';
 
 const words = Object.fromEntries(Object.entries(strings).map(([key, { message }]) => [key, message]));
@@ -193,6 +194,24 @@ describe('CSV', () => {
       'Kept on': '2026-05-02',
       Address: 'https://ads.invalid/item/1234567',
     });
+  });
+
+  it('says its codes in the reader’s words, and days of his own zone', async () => {
+    vi.stubEnv('TZ', 'America/New_York');
+    const text = 'Trap bar $60, bench $40, 4 x 45 lb olympic plates $80';
+    // An hour past midnight at Greenwich, the evening before in New York.
+    value(await store.finds.keep(ad(text), Date.UTC(2026, 4, 2, 1)));
+    const german = stringsOf('de');
+    const csv = value(await store.exportCsv((key) => german[key] ?? key));
+    const [row] = parse<Record<string, string>>(csv.replace('\ufeff', ''), { header: true }).data;
+    expect(row).toMatchObject({
+      Stand: 'neu',
+      Urteil: 'Die Fahrt lohnt sich',
+      Arten: 'Hex-Bar, Bank, Scheiben',
+      'Behalten am': '2026-05-01',
+      'Zuletzt gesehen am': '2026-05-01',
+    });
+    vi.unstubAllEnvs();
   });
 
   // OWASP, "CSV Injection": the signs with which a formula may begin.

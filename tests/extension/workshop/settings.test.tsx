@@ -247,13 +247,30 @@ describe('data', () => {
     await clickOn(await shown('[data-check]'));
     await shown('[role=status]', says('Nothing is damaged'));
     const file = await fileWith((one) => {
-      one.setAside = [{ id: 'x', table: 'finds', key: HOSTILE, value: { a: 1 }, why: HOSTILE, at: NOW }];
+      const record = { table: 'finds', value: { a: 1 }, why: 'pieces: Invalid input', at: NOW };
+      one.setAside = [
+        { ...record, id: 'x', key: HOSTILE },
+        { ...record, id: 'y', key: 'k', table: 'constructor' },
+        ...['removed', 'owned', 'needs', 'rates', 'captured', 'settings'].map((table) => ({
+          ...record,
+          id: table,
+          key: table,
+          table,
+        })),
+      ];
     });
     value(await store.importAll(file));
-    await shown('[data-aside]', says(HOSTILE));
+    await shown('[data-aside="x"]', says(`, find: ${HOSTILE}.`));
+    await shown('[data-aside="y"]', says(', something else: k.'));
+    expect(document.querySelector('.aside')?.textContent).not.toMatch(/something else: (?!k\.)|\[settings_/);
+    // A library's words, for whoever repairs files: they stand in the saved one.
+    expect(document.querySelector('.aside')?.textContent).not.toContain('Invalid input');
     expect(document.querySelector('main img')).toBeNull();
     await clickOn(await shown('[data-aside] [data-save]'));
     expect(vi.mocked(host.download).mock.calls[0]?.[2]).toContain('"a": 1');
+    expect(vi.mocked(host.download).mock.calls[0]?.[2]).toContain('Invalid input');
+    for (const { id } of value(await store.setAside.all())) if (id !== 'x') value(await store.setAside.drop(id));
+    await shown('.aside', (list) => list.children.length === 1);
     // There is no way back, so it is asked first; "no" leaves it.
     (await shown('[data-aside] [data-drop]')).focus();
     await clickOn(await shown('[data-aside] [data-drop]'));
