@@ -89,8 +89,10 @@ describe('a tab that is closed with the field still being edited', () => {
   });
 });
 
-it('two windows edit one find: each shows what the other says, and nothing is lost', async () => {
-  const find = await keep('2 x 35 lb olympic plates, iron, $70');
+it('two windows edit one find: each shows what the other says, and nothing is lost, nor when the ad is met again', async () => {
+  // Long enough to be known by its words.
+  const ad = '2 x 35 lb olympic plates, iron, that stood dry in a garage for ten years without a spot of rust, $70';
+  const find = await keep(ad);
   const path = `workshop.html#finds/${find}`;
   const [one, other] = [await open(path), await open(path)];
   await typeInto(one, '[data-path="plate-1.count"]', '4');
@@ -109,6 +111,9 @@ it('two windows edit one find: each shows what the other says, and nothing is lo
   );
   expect(left).toEqual(['4', '65', 'has a trailer, and a friend']);
   await again.close();
+  const panel = await judge(ad);
+  await expect.poll(() => shownIn(panel, '[data-path="plate-1.count"]')).toBe('4');
+  await panel.close();
 });
 
 describe('the solver dies', () => {
