@@ -36,12 +36,14 @@ const sources = readdirSync('extension', { recursive: true, encoding: 'utf8' })
 /** Names and beginnings of keys stand as constants at the top of the file that writes them. */
 const constants = (code: string): string[] => [...code.matchAll(/^const [A-Z_]+ = '([^']+)';$/gm)].map(([, text = '']) => text);
 
-/** "session edits": an area of the extension's storage, or the page's own, and a key. */
-const keys = sources.flatMap(({ code }) =>
-  [
-    ...new Set([...code.matchAll(/\b(?:storage\.(\w+)\.set|(sessionStorage)\.setItem)\(/g)].map(([, own, page]) => own ?? page)),
-  ].flatMap((area) => constants(code).map((key) => `${area} ${key}`)),
-);
+const areas = (code: string): ReadonlySet<string | undefined> =>
+  new Set([...code.matchAll(/\b(?:storage\.(\w+)\.set|(sessionStorage)\.setItem)\(/g)].map(([, own, page]) => own ?? page));
+
+/** "session edits": an area of the extension's storage, or the page's own, and a key; of a file that names no key its own name. */
+const keys = sources.flatMap(({ file, code }) => {
+  const named = constants(code);
+  return [...areas(code)].flatMap((area) => (named.length > 0 ? named : [file]).map((key) => `${area} ${key}`));
+});
 
 const tables = [
   ...(/\.stores\(\{([\s\S]+?)\}\)/.exec(readFileSync('extension/store/database.ts', 'utf8'))?.[1] ?? '').matchAll(
