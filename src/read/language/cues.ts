@@ -75,6 +75,8 @@ export type CueName =
   /** "Current bid $40". */
   | 'bid'
   | 'costs'
+  /** What is said of a sum that only fills the field of the price. */
+  | 'stand-in'
   /** A price that may be what it cost new. */
   | 'perhaps-former'
   | 'shipped'

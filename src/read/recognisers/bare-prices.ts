@@ -43,7 +43,9 @@ export function unitPrices(scan: Scan): number[] {
   const likely: number[] = [];
   for (const { index: at } of letters.matchAll(UNIT_BEHIND)) {
     const value = valueAt(scan, at) ?? 0;
-    const from = lineStart(scan, at);
+    const start = lineStart(scan, at);
+    // "6 x 45 lb plates" and "60 each" below it.
+    const from = start === at && at > 1 ? lineStart(scan, at - 2) : start;
     const before = letters.slice(from, at);
     const pair = /^[ra/]{1,2}p/.test(letters.slice(at + 1, at + 4));
     if (value < 2 || 'x$N'.includes(scan.plain[at - 1] ?? '_')) continue;

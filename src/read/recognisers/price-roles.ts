@@ -74,6 +74,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (weight !== null) return weight === 'kg' ? 'per-kilogram' : 'per-pound';
   // "Curl bar, 15, have 2".
   if (price.rule === 'price-per-piece' && /^,?%n/.test(behind)) return 'each';
+  if (/^r(?:[.;,!l)]|$)/.test(behind)) return perWhat(scan, price);
   for (const [pattern, role] of AFTER) {
     const match = pattern.exec(behind);
     if (!match) continue;
@@ -103,6 +104,9 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (scan.tokens[price.from - 1 - Number(/[:=-]$/.test(before))]?.term?.sense === 'per' && /p[:=-]?$/.test(before))
     return 'pair';
   if (/(?:^|[^ndj])j[:=-]?$/.test(before)) return 'each';
+  // "Six plates @ $20".
+  if (/@[a]?$/.test(before) && /n[uhqs]|xn|nx|[nd][mC]{0,3}k|v/.test(before)) return 'each';
+  if (/^@(?:[.;,!l)]|$)/.test(behind)) return 'each';
   // "each plate is $30".
   if (/e[mC]{0,3}k[zA:=-]{0,2}$/.test(before) && !/[nd]e[mC]{0,3}k[zA:=-]{0,2}$/.test(before)) return 'each';
   if (/e[:=-]{0,2}$/.test(before) && !/[nd]e[:=-]{0,2}$/.test(before)) return 'each';
@@ -166,6 +170,12 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   const noun = /^[ra/][mC]{0,3}k/.exec(behind);
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
+}
+
+/** "10s $10 per", "300 lb, 95 cents per": of the piece, or where it is too little of the unit of weight. */
+function perWhat(scan: Scan, { from, amount }: Price): PriceRole {
+  const unit = scan.tokens.slice(Math.max(0, from - 12), from).findLast(({ term }) => term?.unit)?.term?.unit;
+  return amount >= 5 || unit === undefined ? 'each' : unit === 'kg' ? 'per-kilogram' : 'per-pound';
 }
 
 /** "Take both sets for $220", "all three pieces $350", "all 45s for $160": where the words that take goods together begin, which the price stands right behind. */

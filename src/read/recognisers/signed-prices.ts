@@ -13,7 +13,7 @@ const BEHIND = /([nid])¤?(?:([-zc])(n))?\.?-?¤?(\$)/dg;
 const NO_CENTS = /([ni])¤/dg;
 const CENTS = /([ni])(¢)/dg;
 /** "a buck twenty five a pound". */
-const BUCK_AND_CENTS = /a?(\$)(i)(?=[ra/]u)/dg;
+const BUCK_AND_CENTS = /a?(\$)-?(i)(?=[ra/]u)/dg;
 
 export function readSignedPrices(scan: Scan, found: Price[]): void {
   if (scan.plain.includes('i'))

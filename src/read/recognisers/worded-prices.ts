@@ -6,8 +6,8 @@ import { putAmount, putNumber, putPrice } from './found-price.ts';
 
 /** "500 now". */
 const NOW = /([ni])(?=A(?:[.,;!l)]|$))/dg;
-/** "asking three fifty". */
-const SPOKEN = /A[a:]{0,2}(d)(i)/dg;
+/** "Asking three fifty", "a fiver", "one fifty a pound". */
+const SPOKEN = /i/dg;
 const FOR_ALL = /([ni])(?=L|wap)/dg;
 /** "für hundertfünfzig", "for one seventy five": a number in words at the end of the clause. */
 const IN_WORDS = /w(a?)(i)(?=[.,;!l)]|$)/dg;
@@ -201,20 +201,7 @@ export function readWordedPrices(scan: Scan, found: Price[]): void {
   findAll(scan, NOW, ({ from }) =>
     says(scan, from + 1, 'now') && (valueAt(scan, from) ?? 0) >= 15 ? putNumber(scan, found, 'price-now', from) : false,
   );
-  if (scan.plain.includes('i'))
-    findAll(scan, SPOKEN, ({ from, to, group }) => {
-      const first = group(1)?.[0] ?? from;
-      const [hundreds, rest] = [valueAt(scan, first) ?? 0, valueAt(scan, to) ?? 0];
-      if (hundreds > 9 || rest < 10 || rest > 99) return false;
-      return putAmount(scan, found, {
-        rule: 'price-spoken',
-        from: first,
-        to,
-        amount: hundreds * 100 + rest,
-        currency: null,
-        sure: true,
-      });
-    });
+  if (scan.senses.has('spoken')) readSpoken(scan, found);
   if (scan.plain.includes('i')) readGoodsInWords(scan, found);
   findAll(scan, RANGE_BEFORE_TERMS, ({ from, to }) => {
     const [low, high] = [valueAt(scan, from) ?? 0, valueAt(scan, to) ?? 0];
@@ -228,25 +215,31 @@ export function readWordedPrices(scan: Scan, found: Price[]): void {
       );
 }
 
-/** "Half rack two fifty, flat bench forty": goods and prices in words. */
-const GOODS_IN_WORDS = /k[:=-]?(d?)(i)(?=[.,;!l)c]|$)/dg;
+/** "Asking three fifty", "a fiver each", "one fifty a pound", but not "benched two twenty". */
+function readSpoken(scan: Scan, found: Price[]): void {
+  findAll(scan, SPOKEN, ({ from }) => {
+    const { sense, currency = null } = scan.tokens[from]?.term ?? {};
+    if (sense !== 'spoken' || /[PKXN][a-z]{0,2}$/.test(scan.plain.slice(Math.max(0, from - 3), from))) return false;
+    const rate = currency === null && /^[ra/]{1,2}[uh]/.test(scan.plain.slice(from + 1, from + 4));
+    const amount = (valueAt(scan, from) ?? 0) / (rate ? 100 : 1);
+    return putAmount(scan, found, { rule: 'price-spoken', from, to: from, amount, currency, sure: true });
+  });
+}
+
+/** "Half rack eighty, flat bench forty": goods and prices in words. */
+const GOODS_IN_WORDS = /k[:=-]?(i)(?=[.,;!l)c]|$)/dg;
 const BAR_WEIGHTS = [20, 25, 35, 44, 45];
 
 /** At least two such in a row. */
 function readGoodsInWords(scan: Scan, found: Price[]): void {
-  const told: { from: number; to: number; amount: number }[] = [];
-  findAll(scan, GOODS_IN_WORDS, ({ to, group }) => {
-    const hundreds = group(1)?.[0];
-    const first = hundreds === undefined || group(1)?.[1] === hundreds - 1 ? to : hundreds;
-    const [many, rest] = [first === to ? 0 : (valueAt(scan, first) ?? 0), valueAt(scan, to) ?? 0];
-    if (many > 9 || (many > 0 && (rest < 10 || rest > 99)) || rest < 15 || (many === 0 && BAR_WEIGHTS.includes(rest)))
-      return false;
-    told.push({ from: first, to, amount: many * 100 + rest });
+  const told: number[] = [];
+  findAll(scan, GOODS_IN_WORDS, ({ to }) => {
+    const amount = valueAt(scan, to) ?? 0;
+    if (amount >= 15 && !BAR_WEIGHTS.includes(amount)) told.push(to);
     return false;
   });
-  if (told.length >= 2)
-    for (const { from, to, amount } of told)
-      putAmount(scan, found, { rule: 'price-in-words', from, to, amount, currency: null, sure: true });
+  const spoken = found.filter(({ rule }) => rule === 'price-spoken').length;
+  if (told.length + spoken >= 2) for (const at of told) putNumber(scan, found, 'price-in-words', at);
 }
 
 /** "All: 450", read last: beside two other prices. */

@@ -13,6 +13,7 @@ import { type Cover, coverPrices } from './own-prices.ts';
 import { goodsOfPart, isConcession, isForPart, isForPartBehind, isForThoseOnly, isFree, isUpdated } from './price-words.ts';
 import { rateForAll } from './rate-tiers.ts';
 import { scopesOfAll } from './scope-of-all.ts';
+import { standIns } from './stand-ins.ts';
 import { settleTitlePrice } from './title-price.ts';
 
 const UNIT_ROLES = ['per-pound', 'per-kilogram', 'each', 'pair'] as const;
@@ -24,11 +25,13 @@ const isPlaceholder = (amount: number): boolean =>
 export function settleAsking(scan: Scan, prices: readonly Price[], drafts: readonly Draft[], totals: readonly Total[]): Asked {
   const live = drafts.filter((item) => !item.sold);
   const usable = prices.filter((price) => ['asking', 'all', ...UNIT_ROLES].includes(price.role) && price.amount >= 0);
+  const told = standIns(scan, prices);
   const placeholders = usable.filter(
     (price) =>
-      price.role === 'asking' &&
-      isPlaceholder(price.amount) &&
-      !usable.some((other) => other !== price && other.amount === price.amount && other.role !== 'asking'),
+      told.has(price) ||
+      (price.role === 'asking' &&
+        isPlaceholder(price.amount) &&
+        !usable.some((other) => other !== price && other.amount === price.amount && other.role !== 'asking')),
   );
   const priced = usable.filter((price) => !placeholders.includes(price));
   // "I'd sell just the plates for $900" is a choice beside the price of all.
@@ -54,10 +57,10 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   const title = settleTitlePrice(scan, sure, drafts);
   const asks = title.asks.length > 0 ? title.asks : weak.slice(0, 1).map((price): Price => ({ ...price, role: 'asking' }));
   const byDefault = prices.some(({ role }) => role === 'default');
-  if (asks.length === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
+  if (asks.length === 0 && told.size === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
   if (asks.length === 0 && !byDefault) return { ...NOTHING, placeholder: placeholders.length > 0 };
-  const told = coverRest(scan, [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)], live);
-  const { covers, parts, perhaps } = scopesOfAll(scan, told, live);
+  const own = coverRest(scan, [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)], live);
+  const { covers, parts, perhaps } = scopesOfAll(scan, own, live);
   const distinct = asks.filter(
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,
   );

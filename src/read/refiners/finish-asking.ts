@@ -67,7 +67,8 @@ function isOfItsLine(scan: Scan, at: number): boolean {
     return false;
   if (!/^[.!)]?(?:l|$)/.test(scan.plain.slice(at + 1, at + 3))) return false;
   const above = letters.slice(Math.max(0, from - 40), Math.max(0, from - 1)).join('');
-  return above.slice(above.lastIndexOf('l') + 1).includes('M');
+  const priced = new Set(scan.tokens.flatMap(({ line: on }, i) => (letters[i] === 'M' ? on : [])));
+  return priced.size > 1 && above.slice(above.lastIndexOf('l') + 1).includes('M');
 }
 
 /** "A firm flick": of something else than the price. */

@@ -41,13 +41,16 @@ export function coverPrices(scan: Scan, prices: readonly Price[], drafts: readon
   // The page's own price stands nowhere in the text and covers no goods in particular.
   const covers: Cover[] = prices.filter((price) => price.from < 0).map((price) => ({ price, drafts: [] }));
   for (const [price, goods] of told) covers.push({ price, drafts: goods });
-  let above: { line: number; drafts: Draft[] } | null = null;
+  let above = null as { readonly line: number; readonly drafts: readonly Draft[] } | null;
   for (const [line, events] of [...lines.entries()].sort((a, b) => a[0] - b[0])) {
     events.sort((a, b) => a.at - b.at);
     const priced = events.filter((event) => event.price);
     const goods = events.flatMap((event) => (event.item ? [event.item] : []));
     if (priced.length === 0) {
-      above = { line, drafts: goods };
+      // "1 hex bar", "1 olympic bar", "$150 each": the only price is for the pieces of all lines above it.
+      const [only] = prices;
+      const each = prices.length === 1 && (only?.role === 'each' || only?.role === 'pair');
+      above = { line, drafts: each ? [...(above?.drafts ?? []), ...goods] : goods };
       continue;
     }
     if (goods.length === 0) {

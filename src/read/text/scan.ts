@@ -7,6 +7,7 @@ import { joinConversions } from './conversions.ts';
 import { fold } from './fold.ts';
 import { joinHundreds } from './hundreds.ts';
 import { settlePounds } from './pounds-sterling.ts';
+import { joinSpoken } from './spoken.ts';
 import { joinTerms, joinUnknown } from './terms.ts';
 import { spanOf, type Token, tokenise } from './tokens.ts';
 
@@ -80,7 +81,9 @@ function sensesOf(tokens: readonly Token[]): ReadonlySet<string> {
 export function scanText(text: string, language: Language, second: Language | null = null): Scan {
   const known = joinTerms(tokenise(fold(text), language), language.dictionary);
   const terms = second === null ? known : joinUnknown(known, second.dictionary);
-  const tokens = settlePounds(joinConversions(joinHundreds(terms))).map((token) => heedCapitals(token, text));
+  const tokens = settlePounds(joinConversions(joinSpoken(joinHundreds(terms), language))).map((token) =>
+    heedCapitals(token, text),
+  );
   const plain = classify(tokens);
   return {
     text,

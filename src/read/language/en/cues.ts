@@ -57,6 +57,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   now: 'now',
   bid: 'bid|* bid',
   costs: 'cost|costs',
+  'stand-in':
+    "placeholder*|place holder|filler|dummy price|fake price|bogus price|made up number|made up price|not a real price|not the real price|not the actual price|not actual price|not the price|isn't the price|isnt the price|price isn't real|price isnt real|price is not real|price not real|price isn't a|price isnt a|price isn't really|price isnt really|isn't really a dollar|isnt really a dollar|not really a dollar|ignore the price|ignore price|ignore the dollar|disregard the price|price * is wrong|price above is wrong|price shown is|amount shown is|number shown is|price listed is not|price listed isn't|to post it|so it posts|so it will post|so i can list|so i can post|just to post|just to list|had to put something|had to put a|had to put in a|had to put zero|had to enter|have to enter|has to have a price|put something in|makes me put|makes me enter|made me put|made me enter|makes you put|won't let me leave|wont let me leave|won't let me post|wants a number|wants a price|needs a number in|listing rules|price box means|price means nothing|number means nothing|just for the listing|only for the listing|price glitch|site glitch|just a number|to get seen|just for attention",
   'perhaps-former': 'new price|cost|costs|value',
   shipped: 'shipped|delivered',
   take: 'take|takes',

@@ -74,6 +74,7 @@ function* spelledNumbers(): Generator<readonly [string, number]> {
     ['a thousand', 1000],
     ['one thousand', 1000],
     ['a grand', 1000],
+    ['half a grand', 500],
   ] as const;
 }
 
@@ -109,6 +110,9 @@ export const COUNTS: readonly Entry[] = [
   ...numberWords,
   ...weightWords,
   ...bigNumbers,
+  ['fiver', { code: 'i', value: 5, sense: 'spoken', currency: 'GBP' }],
+  ['tenner', { code: 'i', value: 10, sense: 'spoken', currency: 'GBP' }],
+  ['hundo|hunnid|hundy|c note', { code: 'i', value: 100, sense: 'spoken' }],
   ['half dozen|half a dozen|a half dozen', { code: 'd', value: 6 }],
   ['dozen|a dozen', { code: 'd', value: 12 }],
   ['couple|a couple|a couple of|couple of', { code: 'd', value: 2 }],
