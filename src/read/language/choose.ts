@@ -7,7 +7,7 @@ const LOOKED_AT = 3000;
 
 /** Words that every English sentence has, and that stand in a German ad only where it turns to English. */
 const ENGLISH_SENTENCES =
-  'the a of to is and are for with you your i my it this that these those have has from or at be will can not no all on by each both but as only they them was were set everything together there alone without would could should because if when then any more than';
+  'the a of to is and are for with you your i my it this that these those have has from or at be will can not no all on by each both but as only they them was were set everything together there alone without would could should because if when then any more than but me just got like make';
 /** Words that both kinds of sentences use of goods and prices: they tell the language of an ad, and not that two are mixed. */
 const ENGLISH_TRADE =
   'new used good condition asking obo firm price sale selling sell sold pick pickup cash great works pair weight weights plate plates pounds inch inches bench barbell iron cast rust holes bars needs each take trade shipping local interested call text message please need want looking wanted per piece pieces standard size sized black located';

@@ -82,6 +82,7 @@ export type CueName =
   | 'shipped'
   /** Room to haggle: "would take 40". */
   | 'take'
+  | 'lets-go'
   | 'would'
   | 'would-take'
   | 'would-perhaps'

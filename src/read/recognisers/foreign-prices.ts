@@ -20,9 +20,13 @@ function wordsFrom(scan: Scan, price: Price): number {
 const isSaidOf = (scan: Scan, price: Price, cue: CueName): boolean =>
   price.from >= 0 && saysWithin(scan, wordsFrom(scan, price), price.from, cue);
 
+/** "Won't come off I'm asking two fifty", with no stop between. */
+const isAskedByMe = (scan: Scan, { from }: Price): boolean =>
+  scan.tokens[from - 1]?.term?.sense === 'told' && /^(?:i'm|im|i am|am|we're|we are|are|i)$/.test(scan.tokens[from - 2]?.text ?? '');
+
 /** "Please stop asking if I'd take $100", "don't come at me with 10 bucks", "offers under $50 are ignored", but not "won't take less than $200". */
 export function isOthersOffer(scan: Scan, price: Price): boolean {
-  if (!isSaidOf(scan, price, 'others-offer')) return false;
+  if (isAskedByMe(scan, price) || !isSaidOf(scan, price, 'others-offer')) return false;
   const words = scan.plain.slice(wordsFrom(scan, price), price.from);
   const least = [price.from - 1, price.from - 2].some(
     (at) => scan.tokens[at]?.term?.sense === 'bound' || says(scan, at, 'under'),

@@ -113,7 +113,7 @@ function isPriced(scan: Scan, at: number): boolean {
 /** "I'd take 40" behind an asking price is room to haggle, not the price; "take both for $180" is an offer. */
 export function isConcession(scan: Scan, price: Price): boolean {
   for (let i = Math.max(0, price.from - 5); i < price.from; i += 1)
-    if (says(scan, i, 'would-take') || (says(scan, i, 'take') && says(scan, i - 1, 'would'))) return true;
+    if (says(scan, i, 'would-take') || (says(scan, i, 'lets-go') && says(scan, i - 1, 'would'))) return true;
   return false;
 }
 

@@ -59,6 +59,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'perhaps-former': '',
   shipped: '',
   take: 'nehme',
+  'lets-go': 'nehme',
   would: 'würde',
   'would-perhaps': 'würde',
   'would-take': 'nehme|würde nehmen',

@@ -62,8 +62,9 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'perhaps-former': 'new price|cost|costs|value',
   shipped: 'shipped|delivered',
   take: 'take|takes',
+  'lets-go': 'take|takes|do|go|let|let them go|accept|consider',
   would: "would|i'd|id|could|might|may|i'll|ill|will|we'd",
-  'would-perhaps': "might|may|would take|i'd take|id take|i would take|i'd|id|would|could take",
+  'would-perhaps': "might|may|would take|i'd take|id take|i would take|i'd|id|would|could",
   'would-take': "accept|would take|i'd take|id take|i would take|will take",
   contact: 'contact|message|email|text|call|bother',
   'adds-up':
