@@ -88,6 +88,10 @@ export type CueName =
   | 'would-perhaps'
   /** What nobody is to do: "do not contact me with offers". */
   | 'contact'
+  /** "Spend over $400". */
+  | 'spends'
+  /** What becomes of offers that nobody is to make: "lowball offers will be ignored". */
+  | 'ignored'
   /** "Those add up to 245". */
   | 'adds-up'
   /** "The deep dish ones", "one's a good bar". */

@@ -22,7 +22,8 @@ const isSaidOf = (scan: Scan, price: Price, cue: CueName): boolean =>
 
 /** "Won't come off I'm asking two fifty", with no stop between. */
 const isAskedByMe = (scan: Scan, { from }: Price): boolean =>
-  scan.tokens[from - 1]?.term?.sense === 'told' && /^(?:i'm|im|i am|am|we're|we are|are|i)$/.test(scan.tokens[from - 2]?.text ?? '');
+  scan.tokens[from - 1]?.term?.sense === 'told' &&
+  /^(?:i'm|im|i am|am|we're|we are|are|i)$/.test(scan.tokens[from - 2]?.text ?? '');
 
 /** "Please stop asking if I'd take $100", "don't come at me with 10 bucks", "offers under $50 are ignored", but not "won't take less than $200". */
 export function isOthersOffer(scan: Scan, price: Price): boolean {

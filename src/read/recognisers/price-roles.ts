@@ -35,6 +35,8 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   }
   if (isStruck(scan, price)) return 'former';
   if (isPerDistance(scan, price.to)) return 'delivery';
+  // "The gym charges $65 a month", "spend over $400 and I'll throw in the clips".
+  if (/^[ra/]{1,2}J/.test(behind) || isOnSpending(scan, price)) return 'other';
   if (isPaid(scan, price) || isOthersOffer(scan, price) || isSeenElsewhere(scan, price)) return 'other';
   if (/b[:aU]?$/.test(before)) return 'former';
   // "Everything is $5 unless marked", and not the "unless" of the sentence behind.
@@ -54,8 +56,8 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   // "EDIT: new price for what's left is $200": what he asks now.
   const newly = lead === 'F' && says(scan, led, 'new-price') && isNewAsking(scan, led, price.from);
   if (lead === 'F' && !placed && !newly && !(label && says(scan, price.from - 2, 'costs'))) return 'former';
-  // "New: $400", "new plates run $2 a pound".
-  if (/C[:=-]{1,2}$|m[:=-]{1,2}$|[mC][mk]{1,2}z$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
+  // "New: $400", "new plates run $2 a pound", but "bumpers, new in box - $240".
+  if (/(?:^|[,;(])[mC][:=-]{1,2}$|[mC][mk]{1,2}z$/.test(before) && conditionBefore(scan, price.from) === 'new') return 'former';
   if (isOfNewOnes(scan, price.from)) return 'former';
   if (lead === 'V') return 'saving';
   // "inkl. Versand 45 €" holds the delivery; "Versand möglich, 7 €" is its price.
@@ -188,6 +190,12 @@ function countedBefore(scan: Scan, before: number): number | null {
     return at < last && (opens || says(scan, at - 1, 'or')) ? at : null;
   }
   return null;
+}
+
+/** "Spend over $400", "orders above $200", "if your total is more than $300": what must be spent, not what is asked. */
+function isOnSpending(scan: Scan, { from }: Price): boolean {
+  if (scan.tokens[from - 1]?.term?.sense !== 'bound' && scan.tokens[from - 1]?.text !== 'above') return false;
+  return saysWithin(scan, from - 6, from, 'spends');
 }
 
 /** "I pay 40 cents a pound for old weights": what the seller gives, and nothing that he asks. */

@@ -6,7 +6,7 @@ import { askedByGoods, askedByWeight } from './asked-by-weight.ts';
 import { askedForAll } from './asked-for-all.ts';
 import { askedSingly } from './asked-singly.ts';
 import type { Draft } from './draft.ts';
-import { coverRest } from './extras.ts';
+import { areForOtherTrades, coverRest } from './extras.ts';
 import { itemised } from './itemised.ts';
 import { looseMoney } from './loose-money.ts';
 import { type Cover, coverPrices } from './own-prices.ts';
@@ -60,6 +60,7 @@ export function settleAsking(scan: Scan, prices: readonly Price[], drafts: reado
   if (asks.length === 0 && told.size === 0 && isFree(scan)) return { ...NOTHING, amount: 0, basis: 'lot' };
   if (asks.length === 0 && !byDefault) return { ...NOTHING, placeholder: placeholders.length > 0 };
   const own = coverRest(scan, [...coverPrices(scan, asks, drafts), ...defaults(prices, asks, drafts, scan)], live);
+  if (own.every(({ drafts: goods }) => goods.length === 0) && areForOtherTrades(scan, asks)) return NOTHING;
   const { covers, parts, perhaps } = scopesOfAll(scan, own, live);
   const distinct = asks.filter(
     (price, index) => asks.findIndex((other) => other.amount === price.amount && other.role === price.role) === index,

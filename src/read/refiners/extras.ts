@@ -40,3 +40,30 @@ export function isForOtherGoods(scan: Scan, price: Price): boolean {
   }
   return prices > 1;
 }
+
+const OTHER_TOPICS = ['household', 'foreign', 'very-foreign'];
+
+/** "Baby clothes $1 each" in a sale of all sorts: a thing of another trade stands in the price's own part of the sentence, and no goods. */
+export function isForOtherTrade(scan: Scan, price: Price): boolean {
+  if (price.from < 1) return false;
+  let from = price.from;
+  while (from > 0 && price.from - from < 9 && scan.letters[from - 1] !== 'M' && !',.;!l•('.includes(scan.plain[from - 1] ?? 'l'))
+    from -= 1;
+  if (/[kvAFLORW]/.test(scan.plain.slice(from, price.from))) return false;
+  const [start, end] = [scan.tokens[from]?.start ?? 0, scan.tokens[price.from]?.start ?? 0];
+  let at = Math.min(price.from, scan.words.length - 1);
+  while (at > 0 && (scan.words[at]?.start ?? 0) >= end) at -= 1;
+  for (; at >= 0 && (scan.words[at]?.start ?? -1) >= start; at -= 1)
+    if (OTHER_TOPICS.includes(scan.words[at]?.term?.sense ?? '')) return true;
+  return false;
+}
+
+/** Prices that are all for such things, or stand beside one that is: "$1 each or fill a bag for $10". */
+export const areForOtherTrades = (scan: Scan, prices: readonly Price[]): boolean =>
+  prices.every(
+    (price, index) =>
+      isForOtherTrade(scan, price) ||
+      (index > 0 &&
+        scan.clause[prices[index - 1]?.to ?? -1] === scan.clause[price.from] &&
+        !/[kvAL]/.test(scan.plain.slice(prices[index - 1]?.to ?? 0, price.from))),
+  );

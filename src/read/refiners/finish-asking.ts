@@ -2,7 +2,7 @@
 import type { Asking, Fact } from '../../listing/reading.ts';
 import { type Money, money } from '../../units/money.ts';
 import type { Price } from '../mention.ts';
-import { says, saysWithin } from '../text/says.ts';
+import { begins, says, saysWithin } from '../text/says.ts';
 import { type Scan, span } from '../text/scan.ts';
 import type { Asked } from './asked.ts';
 
@@ -79,19 +79,47 @@ const isOfThing = (scan: Scan, at: number): boolean =>
 const isOfSleeves = (scan: Scan, at: number): boolean =>
   [at - 1, at - 2].some((i) => scan.plain[i] === 'T' || says(scan, i, 'turning'));
 
+/** "We offer delivery", "make offer on the mower": a verb, or an offer for goods that we know nothing of. */
+function isOfOthers(scan: Scan, at: number): boolean {
+  const verb = scan.tokens[at]?.text === 'offer' && /^(?:we|i|they|you|also|can)$/.test(scan.tokens[at - 1]?.text ?? '');
+  const thing = scan.tokens[at + 3];
+  const on =
+    /^make|^offers?$/.test(scan.tokens[at]?.text ?? '') &&
+    /^[zw]az/.test(scan.plain.slice(at + 1, at + 4)) &&
+    says(scan, at + 1, 'concerning');
+  return verb || (on && thing?.type === 'word' && (thing.term === null || thing.term.sense?.startsWith('thing') === true));
+}
+
+/** "Offers below will be ignored", "no 'lowest price?' messages": what nobody is to offer or ask, where what forbids it begins. */
+function isForbidding(scan: Scan, at: number): boolean {
+  for (let i = at + 1; i <= at + 7 && scan.clause[i] === scan.clause[at]; i += 1)
+    if (begins(scan, i, 'ignored')) return !'NU'.includes(scan.plain[at - 1] ?? '_');
+  return false;
+}
+
+const isQuoted = (scan: Scan, at: number): boolean => '"\''.includes(scan.plain[at - 1] ?? '_');
+
+/** "No 'what's your lowest' messages". */
+const isDeniedAsking = (scan: Scan, at: number): boolean =>
+  /N[a-z]{0,4}["']?[a-z]{0,3}$/.test(scan.plain.slice(Math.max(0, at - 8), at)) ||
+  /^["'?]{0,2}[a-z]{1,5}N/.test(scan.plain.slice(at + 1, at + 9)) ||
+  isForbidding(scan, at);
+
 /** First letter of a class in the text that no "not" stands before. */
 function term(scan: Scan, letter: string, various: boolean): Fact<boolean> | null {
   for (let at = scan.plain.indexOf(letter); at !== -1; at = scan.plain.indexOf(letter, at + 1)) {
     if (/N[a-z£]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at))) continue;
     if (various && isOfSome(scan, at)) continue;
+    if (letter === 'O' && isForbidding(scan, at)) continue;
+    // "Please no 'lowest price?' messages" speaks of others.
+    if (isQuoted(scan, at)) continue;
     // "Do NOT contact me with services or offers" speaks of the site.
     if (letter === 'O' && (isForbidden(scan, at) || isOfTrade(scan, at) || isForPartOnly(scan, at))) continue;
     // "If you offer half I'll block you."
     if (letter === 'O' && saysWithin(scan, at - 3, at, 'if-you') && scan.clause[at - 1] === scan.clause[at]) continue;
     if (letter === 'R' && (isOfPad(scan, at) || isOfThing(scan, at) || isOfSleeves(scan, at))) continue;
+    if (letter === 'O' && isOfOthers(scan, at)) continue;
     if (letter === 'O' && (isOfOffering(scan, at) || (various && isOfItsLine(scan, at)))) continue;
-    // "Please no 'lowest price?' messages" speaks of others.
-    if ('"\''.includes(scan.plain[at - 1] ?? '_')) continue;
     return { value: true, basis: 'stated', rule: letter === 'R' ? 'firm' : 'open-to-offers', evidence: [span(scan, at, at)] };
   }
   return null;
@@ -102,6 +130,16 @@ const termBeside = (shown: Scan | null, letter: string): Fact<boolean> | null =>
   const fact = shown && term(shown, letter, false);
   return fact && { ...fact, evidence: [] };
 };
+
+/** "Offers below will be ignored", and where none are asked for: "no 'lowest price?' messages". */
+function forbidden(scan: Scan, open: boolean): Fact<boolean> | null {
+  const at = scan.tokens.findIndex(({ term: said }, i) =>
+    said?.code === 'O'
+      ? isForbidding(scan, i)
+      : !open && (said?.sense === 'lowest' || (said?.code === 'R' && isQuoted(scan, i))) && isDeniedAsking(scan, i),
+  );
+  return at < 0 ? null : { value: true, basis: 'stated', rule: 'firm', evidence: [span(scan, at, at)] };
+}
 
 /** "No, I won't do 10": an offer that is turned down beforehand. */
 function refused(scan: Scan): Fact<boolean> | null {
@@ -146,6 +184,7 @@ export function finishAsking(
   });
   const stated = prices.find((price) => price.currency !== null && price.from >= 0);
   const delivery = prices.find((price) => price.role === 'delivery');
+  const open = term(scan, 'O', various) ?? conceded(scan, asked, prices) ?? termBeside(shown, 'O');
   return {
     amount: asked.amount === null ? null : moneyOf(asked.amount, asked.price ?? asked.unitPrice, asked.worked),
     basis: asked.basis,
@@ -160,8 +199,8 @@ export function finishAsking(
             rule: 'currency',
             evidence: stated ? [span(scan, stated.from, stated.to)] : [],
           },
-    firm: term(scan, 'R', various) ?? refused(scan) ?? termBeside(shown, 'R'),
-    openToOffers: term(scan, 'O', various) ?? conceded(scan, asked, prices) ?? termBeside(shown, 'O'),
+    firm: term(scan, 'R', various) ?? forbidden(scan, open !== null) ?? refused(scan) ?? termBeside(shown, 'R'),
+    openToOffers: open,
     former: prices.filter((price) => price.role === 'former').map((price) => moneyOf(price.amount, price)),
     delivery: delivery ? moneyOf(delivery.amount, delivery) : null,
     placeholder: asked.placeholder,

@@ -4,6 +4,7 @@ import type { Price } from '../mention.ts';
 import { isStock } from '../recognisers/notation.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
+import { isForOtherTrade } from './extras.ts';
 import { type Cover, groupAmount } from './own-prices.ts';
 import { isUnknownBeside, isUnknownGoods } from './price-words.ts';
 
@@ -48,7 +49,8 @@ function isOfWords(scan: Scan, price: Price): boolean {
   return /^[•-]?z[z()]{0,6}[-:]?$/.test(scan.plain.slice(from, price.from)) && /^[,;.l]/.test(scan.plain.slice(price.to + 1));
 }
 
-const isUnknown = (scan: Scan, price: Price): boolean => isUnknownGoods(scan, price) || isUnknownBeside(scan, price);
+const isUnknown = (scan: Scan, price: Price): boolean =>
+  isUnknownGoods(scan, price) || isUnknownBeside(scan, price) || isForOtherTrade(scan, price);
 
 export interface Itemised {
   readonly covers: Cover[];
@@ -81,10 +83,13 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
       ((scan.tokens[one.price.from]?.line ?? 0) <= 1 &&
         scan.tokens[one.price.from]?.line !== scan.tokens[two.price.from]?.line) ||
       one.drafts[0]?.kind === two.drafts[0]?.kind);
+  // "Mower $60, olympic bar $75, patio set $100": in the row of our goods' prices.
+  const lines = new Set(own.map(({ price }) => scan.tokens[price.from]?.line));
+  const isInRow = (price: Price): boolean => isForOtherTrade(scan, price) && lines.has(scan.tokens[price.from]?.line);
   const ordered = [...covers].sort((a, b) => a.price.from - b.price.from);
   const beside = ordered.filter(
     ({ price, drafts }, index) =>
-      drafts.length === 0 && (ordered[index - 1]?.drafts.length ?? 0) > 0 && isUnknownBeside(scan, price),
+      drafts.length === 0 && (((ordered[index - 1]?.drafts.length ?? 0) > 0 && isUnknownBeside(scan, price)) || isInRow(price)),
   );
   if (own.length === 0 || own.length + beside.length < 2 || sameTwice) return null;
   const used = new Set(own.map(({ price }) => price.amount));

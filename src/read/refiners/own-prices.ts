@@ -4,6 +4,7 @@ import type { Price } from '../mention.ts';
 import { says } from '../text/says.ts';
 import { type Scan, valueAt } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
+import { isForOtherTrade } from './extras.ts';
 import { isUnknownBeside, isUnknownGoods } from './price-words.ts';
 
 export interface Cover {
@@ -248,7 +249,11 @@ function coverLine(scan: Scan, line: readonly Event[]): Cover[] {
   if (open) covers.push({ price: open, drafts: [...new Set(group)] });
   // A second price right behind the first ("$40 each, $150 for all") has no goods of its own: it speaks of the same.
   return covers.map((cover, index) =>
-    cover.drafts.length === 0 && index > 0 && !priceFirst && !isUnknownBeside(scan, cover.price)
+    cover.drafts.length === 0 &&
+    index > 0 &&
+    !priceFirst &&
+    !isUnknownBeside(scan, cover.price) &&
+    !isForOtherTrade(scan, cover.price)
       ? { ...cover, drafts: covers[index - 1]?.drafts ?? [] }
       : cover,
   );

@@ -54,6 +54,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   now: 'jetzt|nun',
   bid: '*gebot',
   costs: '',
+  spends: 'ab einem einkauf|bestellwert|einkauf|bestellung|bestellungen',
+  ignored: 'ignoriert|geblockt|blockiert|gelöscht|unbeantwortet|zwecklos|nicht beantwortet|keine antwort',
   'stand-in':
     'platzhalter*|symbolpreis|fantasiepreis|phantasiepreis|preis ist kein echter|preis nicht beachten|preis ignorieren|preis ist nicht der|preis stimmt nicht|etwas eingeben|was eingeben|einen preis eingeben|preis angeben musste',
   'perhaps-former': '',

@@ -53,8 +53,8 @@ export const PRICES: readonly Entry[] = spelt([
     { code: 'R', sense: 'told' },
   ],
   [
-    'was ist letzte preis|was letzte preis|was letzter preis|was ist letzter preis|was ist der letzte preis|letzter preis fragen|letzter preis anfragen|letzte preis fragen',
-    { code: 'z' },
+    'was ist letzte preis|was letzte preis|was letzter preis|was ist letzter preis|was ist der letzte preis|letzter preis fragen|letzter preis anfragen|letzte preis fragen|nach dem letzten preis|letzten preis',
+    { code: 'z', sense: 'lowest' },
   ],
   [
     'bar|nur bar|in bar|barzahlung|barzahler|bargeld|cash|bar bei abholung|barzahlung bei abholung|bar auf die hand|bar auf kralle|gegen bar',

@@ -66,6 +66,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   would: "would|i'd|id|could|might|may|i'll|ill|will|we'd",
   'would-perhaps': "might|may|would take|i'd take|id take|i would take|i'd|id|would|could",
   'would-take': "accept|would take|i'd take|id take|i would take|will take",
+  ignored: 'ignored|blocked|deleted|unanswered|rejected|no reply|no response|no answer|wasting',
+  spends: 'spend|spends|spending|order|orders|purchase|purchases|total|totals|buy|buying|get',
   contact: 'contact|message|email|text|call|bother',
   'adds-up':
     "that's|thats|that is|it's|its|it is|up to|adds up to|add up to|comes to|come to|comes out to|totals|totaling|totalling|works out to|makes|total|in all|altogether",
