@@ -88,6 +88,8 @@ export type CueName =
   | 'would-perhaps'
   /** What nobody is to do: "do not contact me with offers". */
   | 'contact'
+  /** What may stand between a "not" and the sum that it denies. */
+  | 'deniable'
   /** "Spend over $400". */
   | 'spends'
   /** What becomes of offers that nobody is to make: "lowball offers will be ignored". */
@@ -142,6 +144,8 @@ export type CueName =
   | 'gets'
   /** "Want: bumper plates" as a label. */
   | 'wants-label'
+  /** "I want 2 x 45 bumpers", in an ad that trades. */
+  | 'wishes'
   /** "If you offer half, I'll not answer". */
   | 'if-you'
   /** What has two sides that are told without a unit: "platform 8x8". */

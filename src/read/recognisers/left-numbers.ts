@@ -25,6 +25,11 @@ const MOST = 20_000;
 const CLEAR = 3;
 const LIKELY = 1;
 
+/** From this on a number that has no rival is assumed to be it. */
+const ASSUMED = 2;
+const LEAST_ASSUMED = 40;
+const isYear = (value: number): boolean => value >= 1950 && value <= 2050;
+
 export interface LeftNumbers {
   /** Those that are read as the price. */
   readonly clear: readonly Price[];
@@ -113,5 +118,11 @@ export function readLeftNumbers(scan: Scan, quantities: readonly Quantity[], tot
   const most = Math.max(0, ...found.map(({ score }) => score));
   const best = found.filter(({ score }) => score === most).map(({ price }) => price);
   if (most >= CLEAR) return { ...NONE_LEFT, clear: best };
+  // "Barbell set 175 come get it": the only number that is nothing else is assumed to be the price, with a doubt.
+  const [only] = found.length === 1 && !total ? best : [];
+  if (only && most >= ASSUMED && only.amount >= LEAST_ASSUMED && only.amount % 5 === 0 && !isYear(only.amount)) {
+    const assumed: Price = { ...only, rule: 'number-perhaps' };
+    return { ...NONE_LEFT, clear: [assumed], likely: [assumed] };
+  }
   return { ...NONE_LEFT, likely: [...(total?.likely ?? []), ...found.map(({ price }) => price)] };
 }

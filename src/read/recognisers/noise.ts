@@ -1,4 +1,5 @@
 /** Numbers that are neither weights nor prices: phone numbers, dates, times, years, room sizes, lifts and bodies, timber, addresses. They are used up first. */
+import { begins } from '../text/says.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 
 const PHONE = /\(?n\)?[-.]?(?:n[-.]?)?n/dg;
@@ -144,7 +145,8 @@ export function claimNoise(scan: Scan): void {
     return lengths > 0 || numbers === 3 || timber;
   });
   claimRepeated(scan);
-  findAll(scan, LIFTS, ({ from }) => scan.tokens[from]?.text !== 'weighs');
+  // "I'm thinking like 95" asks for it.
+  findAll(scan, LIFTS, ({ from }) => scan.tokens[from]?.text !== 'weighs' && !begins(scan, from + 1, 'before-price'));
   findAll(scan, LIFT_BEHIND, () => true);
   findAll(scan, BENCHED, ({ from, to }) => {
     const noun = scan.tokens[from]?.term;

@@ -46,8 +46,7 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (/%U?$/.test(before) && /^f?z/.test(behind)) return 'former';
   // "Plates from $15. 25 lb $25, 35 lb $35": where the prices begin.
   if (next && scan.tokens[price.from - 1]?.term?.sense === 'from') return 'other';
-  const denied = /N[a-z]{0,2}$/.test(before);
-  if (denied) return 'other';
+  if (isDenied(scan, price.from, before)) return 'other';
   const label = /(?:^|l|[•.;])F:$/.test(scan.plain.slice(Math.max(0, price.from - 3), price.from));
   if (lead === 'F' && says(scan, led, 'perhaps-former')) price.weak = true;
   // "If you want everything in the shop it's $600": where it is.
@@ -196,6 +195,15 @@ function countedBefore(scan: Scan, before: number): number | null {
 function isOnSpending(scan: Scan, { from }: Price): boolean {
   if (scan.tokens[from - 1]?.term?.sense !== 'bound' && scan.tokens[from - 1]?.text !== 'above') return false;
   return saysWithin(scan, from - 6, from, 'spends');
+}
+
+/** "Not $400", "won't even do $400", but "no trades, $400", "not separate $400". */
+function isDenied(scan: Scan, at: number, before: string): boolean {
+  const words = /N([a-z]{0,2})$/.exec(before)?.[1];
+  if (words === undefined) return false;
+  return [...words].every(
+    (letter, index) => letter !== 'm' && (letter !== 'z' || says(scan, at - words.length + index, 'deniable')),
+  );
 }
 
 /** "I pay 40 cents a pound for old weights": what the seller gives, and nothing that he asks. */

@@ -1,5 +1,5 @@
 /** Goods that the seller would take in trade are not on offer: "or trade for a 24 kg kettlebell", "would trade the stack toward bumpers (10, 15, 25)". */
-import { says } from '../text/says.ts';
+import { endsIn, says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 
 /** How far back of the goods the word of trading may stand, in tokens. */
@@ -7,7 +7,7 @@ const REACH = 40;
 const LINE = 30;
 
 export function isTradedFor(scan: Scan, at: number): boolean {
-  if (isWantedOrMoney(scan, at) || isUnderWants(scan, at)) return true;
+  if (isWantedOrMoney(scan, at) || isUnderWants(scan, at) || isWishedFor(scan, at)) return true;
   if (!scan.senses.has('trade') && !scan.senses.has('trade-for')) return false;
   let toward = false;
   for (let i = at - 1; i >= 0 && at - i < REACH && scan.clause[i] === scan.clause[at]; i -= 1) {
@@ -20,11 +20,30 @@ export function isTradedFor(scan: Scan, at: number): boolean {
   return false;
 }
 
-/** "Have: 50 lb dumbbells / Want: bumper plates": a line that begins by the word and a colon, in an ad that tells goods before it. */
-function isUnderWants(scan: Scan, at: number): boolean {
-  const line = scan.tokens[at]?.line;
+/** What the list of goods consists of that stands between them and the word of wishing. */
+const LISTED = 'nduhsqvimCkafxpo,/c';
+
+/** "Trade only … I want 2 x 45 bumpers", "what I'd really like is a straight bar": behind a word of wishing, where a trade is spoken of. */
+function isWishedFor(scan: Scan, at: number): boolean {
+  if (!scan.senses.has('trade')) return false;
   let first = at;
-  while (at - first < LINE && scan.tokens[first - 1]?.line === line && scan.plain[first - 1] !== 'l') first -= 1;
+  while (at - first < LINE && scan.clause[first - 1] === scan.clause[at] && !endsIn(scan, first, 'wishes')) {
+    if (!LISTED.includes(scan.plain[first - 1] ?? 'l')) return false;
+    first -= 1;
+  }
+  if (!endsIn(scan, first, 'wishes') || scan.letters[first] === 'M') return false;
+  // "I want these 45s gone."
+  const behind = scan.tokens.slice(at + 1, at + 6);
+  return !behind.some(
+    ({ term, text }, i) =>
+      scan.clause[at + 1 + i] === scan.clause[at] && (term?.sense === 'be-gone' || /^(?:gone|out|moved|sold)$/.test(text)),
+  );
+}
+
+/** "Have: 50 lb dumbbells / Want: bumper plates": what begins by the word and a colon, in an ad that tells goods before it. */
+function isUnderWants(scan: Scan, at: number): boolean {
+  let first = at;
+  while (at - first < LINE && scan.clause[first - 1] === scan.clause[at]) first -= 1;
   return scan.plain[first + 1] === ':' && says(scan, first, 'wants-label') && /[kuhs]/.test(scan.plain.slice(0, first));
 }
 

@@ -16,14 +16,17 @@ const costs = (amount: number, currency: string, path = 'asking.amount'): Choice
 /** "… 160, thanks": numbers that may be the price, where none is told. */
 export function perhapsPriced(scan: Scan, asked: Asked, likely: readonly Price[], currency: string): Doubt[] {
   const [first] = likely;
-  if (!first || asked.amount !== null || asked.basis !== 'none' || asked.placeholder) return [];
+  const assumed = asked.price?.rule === 'number-perhaps';
+  if (!first || (!assumed && (asked.amount !== null || asked.basis !== 'none' || asked.placeholder))) return [];
   const amounts = [...new Set(likely.map(({ amount }) => amount))].slice(0, MOST_CHOICES);
+  const none = { says: message('choice_no_price'), corrections: assumed ? [{ path: 'asking.amount', value: null }] : [] };
+  const told = amounts.map((amount) => (assumed ? { ...costs(amount, currency), corrections: [] } : costs(amount, currency)));
   return [
     {
       id: 'perhaps_price:asking.amount',
       about: 'asking.amount',
       why: message('doubt_perhaps_price'),
-      choices: [{ says: message('choice_no_price'), corrections: [] }, ...amounts.map((amount) => costs(amount, currency))],
+      choices: assumed ? [...told, none] : [none, ...told],
       evidence: [span(scan, first.from, first.to)],
     },
   ];

@@ -53,7 +53,8 @@ export function isWanted(scan: Scan, hasPrice: boolean, price: Price | null = nu
         /N[amCk]{0,3}$/.test(scan.plain.slice(Math.max(0, at - 4), at)) ||
         letters.startsWith('N') ||
         swapClause === clause ||
-        isSum(letters) ||
+        // "Paying up to $1 a pound for plates" buys.
+        (isSum(letters) && !/\bpay/.test(word.text)) ||
         /^[zaU:]{0,2}nw/.test(scan.plain.slice(next, next + 4))
       )
         continue;

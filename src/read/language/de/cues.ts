@@ -54,6 +54,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   now: 'jetzt|nun',
   bid: '*gebot',
   costs: '',
+  wishes: 'suche|gesucht|hätte gern|hätte lieber|brauche|möchte|wünsche mir|bräuchte',
+  deniable: '*',
   spends: 'ab einem einkauf|bestellwert|einkauf|bestellung|bestellungen',
   ignored: 'ignoriert|geblockt|blockiert|gelöscht|unbeantwortet|zwecklos|nicht beantwortet|keine antwort',
   'stand-in':

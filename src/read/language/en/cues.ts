@@ -68,6 +68,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'would-take': "accept|would take|i'd take|id take|i would take|will take",
   ignored: 'ignored|blocked|deleted|unanswered|rejected|no reply|no response|no answer|wasting',
   spends: 'spend|spends|spending|order|orders|purchase|purchases|total|totals|buy|buying|get',
+  deniable:
+    'really|even|just|actually|only|like|worth|be|going|gonna|at|do|doing|sell|selling|offer|offering|the|of|to|is|that|come|this|me|hit|insult',
   contact: 'contact|message|email|text|call|bother',
   'adds-up':
     "that's|thats|that is|it's|its|it is|up to|adds up to|add up to|comes to|come to|comes out to|totals|totaling|totalling|works out to|makes|total|in all|altogether",
@@ -117,6 +119,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   gets: 'get|receive|come with',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
   'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
+  wishes:
+    "i want|we want|want|i'd want|i need|need|would like|i'd like|id like|really like is|like is|i'm after|after|looking for|hoping for|prefer|i'd prefer|would prefer|wish i had|would love|i'd love",
   'has-sides':
     '*platform|*mat|*mats|mirror*|*flooring|rug|rugs|carpet|tile*|panel*|plywood|tubing|tube|tubes|upright*|lumber|beam*|post|posts|table|trailer|tarp|poster*|sign|window*|floor|footprint|profile',
   'is-marked': 'say|says|read|reads|it says|they say|each says|saying|stamped|marked|labeled|labelled',
@@ -131,7 +135,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   style: 'style|type',
   sets: 'set|sets|set *|sets *',
   'before-price':
-    "cash|or|so|at|im at|i'm at|looking for|thinking|hoping for|hoping to get|looking to get|would like|i'd like|id like|happy with|for|only|just|all|both|together|altogether|total|everything|will do|i'd do|i'll do|ill do|can do|let go|let it go|have it for|say|lets say|let's say|give me|need|first|settle for|accept|pair|bundle",
+    "cash|or|so|at|im at|i'm at|looking for|thinking|like|hoping for|hoping to get|looking to get|would like|i'd like|id like|happy with|for|only|just|all|both|together|altogether|total|everything|will do|i'd do|i'll do|ill do|can do|let go|let it go|have it for|say|lets say|let's say|give me|need|first|settle for|accept|pair|bundle",
   'behind-price':
     "total|all|together|even|flat|ish|pick|pickup|you|u pick|u haul|local pickup|porch pickup|come|must|no|or trade|or swap|or will|or a|or partial|transfer|bank transfer|* or cash|cash|seems|is fair|is more|sounds|is a fair|is a steal|is the price|is my price|is what i|is all i|would be|would do|will do|does it|do it|works for|gets|get it|takes|buys|and it*|and you*|and done|it's yours|yours|lot|for the|the lot|or offer|or near*|or close|as is|as a|to clear|to go|to a good|ono|ovno|tops|plus|if you|today|first come|but|text|call|on pickup|on collection|collect*|serious|won't|wont|will not|not s*",
   numbered:
