@@ -88,8 +88,6 @@ export type CueName =
   | 'would-perhaps'
   /** What nobody is to do: "do not contact me with offers". */
   | 'contact'
-  /** What may stand between a "not" and the sum that it denies. */
-  | 'deniable'
   /** "Spend over $400". */
   | 'spends'
   /** What becomes of offers that nobody is to make: "lowball offers will be ignored". */
@@ -186,7 +184,9 @@ export type Cues = Readonly<Record<CueName, Cue>>;
 /** Builds them; an empty list holds of nothing. */
 export function cues(phrases: Readonly<Record<CueName, string>>): Cues {
   const built = Object.entries(phrases).map(([name, list]): [string, Cue] => {
-    const all = list === '' ? [] : list.split('|').map(foldPhrase);
+    // "Won't" and "wont", but no "ones" for "one's".
+    const all =
+      list === '' ? [] : list.split('|').flatMap((phrase) => [foldPhrase(phrase), foldPhrase(phrase.replace(/'(?!s)/g, ''))]);
     const [plain, open] = [new Set(all.filter((phrase) => !phrase.includes('*'))), all.filter((phrase) => phrase.includes('*'))];
     const starred = open.length > 0 ? new RegExp(`^(?:${open.join('|').replaceAll('*', '.{0,40}')})$`) : null;
     return [

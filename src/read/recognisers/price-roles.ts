@@ -202,7 +202,7 @@ function isDenied(scan: Scan, at: number, before: string): boolean {
   const words = /N([a-z]{0,2})$/.exec(before)?.[1];
   if (words === undefined) return false;
   return [...words].every(
-    (letter, index) => letter !== 'm' && (letter !== 'z' || says(scan, at - words.length + index, 'deniable')),
+    (letter, i) => letter !== 'm' && !(letter === 'z' && scan.tokens[at - words.length + i]?.text.endsWith('s')),
   );
 }
 

@@ -1,77 +1,54 @@
-/** Money as it is spoken is one number: "two fifty" where no goods follow, "1.2k", "two grand", "half a grand". */
+/** Money as it is spoken is one number: "two fifty" where no goods follow, "1.2k", "two grand". */
 import type { Language } from '../language/language.ts';
 import type { Token } from './tokens.ts';
 
-/** Before these a number counts or weighs goods: "two fifty pounders", "one forty five is chipped". */
-const GOODS = 'kmuhqfsvxCBSTGnd';
-/** Behind and before these it is money. */
-const MONEY_BEHIND = 'AORLwepr£cDV';
-const MONEY_BEFORE = 'AwUORV';
-/** How far off another such pair makes a row of goods of it: "two fifty, two forty", in tokens. */
+/** Hundreds and the rest of them behind a word of money, or before one or the end of a part; what counts or weighs goods is none. */
+const HUNDREDS = /(?<=[AwUORV$])d-?i(?![kmuhqfsvxCBSTGnd"'])|(?<![ndx])d-?i(?=$|[l.,;:!?)(/AORLwepr£cDV]|a[upeh])/g;
+const THOUSANDS = /n(?=1)|[nd]2/g;
+/** Sizes in words beside it make a row of goods of it ("two fifty, two forty"), so far off in tokens. */
+const SIZES = /d-?i|v/;
 const ROW = 7;
 
-const codeOf = (token: Token | undefined): string => (token?.type === 'number' ? 'n' : (token?.term?.code ?? '_'));
-const sizeOf = (token: Token | undefined): number => token?.term?.value ?? 0;
-
-/** How many tokens from one on are hundreds and the rest of them: "two fifty", "two-fifty"; 0 where they are none. */
-function spokenAt(tokens: readonly Token[], at: number): number {
-  const [first, next, last] = [tokens[at], tokens[at + 1], tokens[at + 2]];
-  if (codeOf(first) !== 'd' || first?.term?.sense || sizeOf(first) > 9) return 0;
-  const rest = next?.text === '-' && next.glued && last?.glued ? last : next;
-  const tens = codeOf(rest) === 'i' && sizeOf(rest) >= 10 && sizeOf(rest) < 100;
-  return tens && rest?.line === first?.line ? (rest === next ? 2 : 3) : 0;
-}
-
-/** Whether the words around tell of money, and neither of goods nor of a row of their sizes. */
-function isMoney(tokens: readonly Token[], at: number, end: number, language: Language): boolean {
-  const [before, behind] = [tokens[at - 1], tokens[end]];
-  if (GOODS.includes(codeOf(behind)) || 'ndx'.includes(codeOf(before))) return false;
-  if (MONEY_BEFORE.includes(codeOf(before)) || before?.text === '$') return true;
-  for (let i = at - ROW; i < end + ROW; i += 1)
-    if (
-      (i < at - 1 || i >= end) &&
-      ((codeOf(tokens[i]) === 'd' && 'iv'.includes(codeOf(tokens[i + 1]))) || codeOf(tokens[i]) === 'v')
-    )
-      return false;
-  const ends = behind === undefined || behind.type === 'line' || (behind.type === 'mark' && !'-"\''.includes(behind.text));
-  const unit = codeOf(behind) === 'a' && 'upeh'.includes(codeOf(tokens[end + 1]));
-  return (
-    ends ||
-    unit ||
-    MONEY_BEHIND.includes(codeOf(behind)) ||
-    behind.term?.sense === 'or' ||
-    language.cues['behind-price'].is(behind.text)
-  );
-}
-
-/** "1.2k", "2k obo", but not "20k bumpers". */
-const isThousand = (last: Token | undefined, token: Token, next: Token | undefined): boolean =>
-  last?.type === 'number' &&
-  last.value !== null &&
-  last.value < 20 &&
-  token.text === 'k' &&
-  token.glued &&
-  (last.text.includes('.') || 'AORL£'.includes(codeOf(next)));
-
-export function joinSpoken(tokens: readonly Token[], language: Language): Token[] {
-  if (language.code !== 'en') return [...tokens];
-  const joined: Token[] = [];
-  for (let at = 0; at < tokens.length; at += 1) {
-    const [token, last] = [tokens[at], joined.at(-1)];
-    if (!token) break;
-    const many = spokenAt(tokens, at);
-    const rest = tokens[at + many - 1];
-    if (many > 0 && rest && isMoney(tokens, at, at + many, language)) {
-      const value = 100 * sizeOf(token) + sizeOf(rest);
-      joined.push({ ...token, end: rest.end, value, term: { code: 'i', value, sense: 'spoken' } });
-      at += many - 1;
-    } else if (last && (token.text === 'grand' || isThousand(last, token, tokens[at + 1])) && (last.value ?? last.term?.value)) {
-      const value = 1000 * (last.value ?? sizeOf(last));
-      joined[joined.length - 1] =
-        last.type === 'number'
-          ? { ...last, value, end: token.end }
-          : { ...last, end: token.end, value, term: { code: 'i', value, sense: 'spoken' } };
-    } else joined.push(token);
+/** A letter for each token, as in classes.ts: "1" and "2" for thousands. */
+function lettersOf(tokens: readonly Token[], language: Language): string {
+  let letters = '';
+  for (const { type, text, term, glued } of tokens) {
+    if (type !== 'word') letters += type === 'number' ? 'n' : type === 'line' ? 'l' : (text[0] ?? 'z');
+    else if (text === 'grand' || (text === 'k' && glued)) letters += text === 'k' ? '1' : '2';
+    else if (term?.sense === 'or' || (term?.code !== 'd' && language.cues['behind-price'].is(text))) letters += '£';
+    else letters += term?.code ?? 'z';
   }
-  return joined;
+  return letters;
+}
+
+export function joinSpoken(tokens: readonly Token[], language: Language): readonly Token[] {
+  if (language.code !== 'en') return tokens;
+  const letters = lettersOf(tokens, language);
+  const joins = new Map<number, readonly [last: number, value: number]>();
+  const size = (at: number): number => tokens[at]?.value ?? tokens[at]?.term?.value ?? 0;
+  for (const { index, 0: words } of letters.matchAll(HUNDREDS)) {
+    const last = index + words.length - 1;
+    const around = `${letters.slice(Math.max(0, index - ROW), index)} ${letters.slice(last + 1, last + ROW)}`;
+    const told = 'AwUORV$'.includes(letters[index - 1] ?? '_');
+    const [hundreds, rest] = [size(index), size(last)];
+    if (hundreds < 10 && rest >= 10 && rest < 100 && (told || !SIZES.test(around)))
+      joins.set(index, [last, 100 * hundreds + rest]);
+  }
+  // "1.2k", "2k obo", but not "20k bumpers".
+  for (const { index } of letters.matchAll(THOUSANDS))
+    if (
+      size(index) < 20 &&
+      (tokens[index]?.text.includes('.') || letters[index + 1] === '2' || /[AORL£]/.test(letters[index + 2] ?? '_'))
+    )
+      joins.set(index, [index + 1, 1000 * size(index)]);
+  if (joins.size === 0) return tokens;
+  return tokens.flatMap((token, at): Token[] => {
+    const join = joins.get(at);
+    if (!join) return [...joins].some(([from, [last]]) => at > from && at <= last) ? [] : [token];
+    const [last, value] = join;
+    const end = tokens[last]?.end ?? token.end;
+    return [
+      token.type === 'number' ? { ...token, value, end } : { ...token, value, end, term: { code: 'i', value, sense: 'spoken' } },
+    ];
+  });
 }

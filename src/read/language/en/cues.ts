@@ -3,7 +3,7 @@ import type { CueName } from '../cues.ts';
 
 export const CUES: Readonly<Record<CueName, string>> = {
   'not-so':
-    "don't|dont|do not|aren't|arent|are not|isn't|isnt|is not|doesn't|doesnt|does not|not|not so much|not|none|haven't|hasn't|have none|has none|don't have any|dont have any|do not have any|doesn't have any|doesnt have any|does not have any|don't have it|doesn't have it|not at all",
+    "don't|do not|aren't|are not|isn't|is not|doesn't|does not|not|not so much|not|none|haven't|hasn't|have none|has none|don't have any|do not have any|doesn't have any|does not have any|don't have it|doesn't have it|not at all",
   'is-fine': 'are fine|is fine|are ok|is ok|are okay|is okay|fine|are good|is good|look fine|looks fine|look good|looks good',
   'is-so':
     'do|does|are|is|have|has|have some|has some|have a little|has a little|have a bit|has a bit|have a few|has a few|sure do|sure does',
@@ -47,7 +47,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
     "is fine|is ok|is okay|is good|is fair|is plenty|is enough|will do|would do|will do it|does it|does the trick|works for me|is all i|is all we|and it's yours|and its yours|and you're done|and everything goes|and it goes|it's yours|its yours|is yours|would be *|would make",
   together: 'together|both together|taken together|combined',
   'others-offer':
-    "ask* if|ask me if|asking me if|ask* whether|com* at me|offer* me|insult me|lowball* me|low ball me|hit me with|won't take|wont take|will not take|wouldn't take|not taking|not accepting|won't accept|not going to take|not gonna take|turned down|said no to|* offered|if you offer|who offer*|people offer*|don't offer|dont offer|do not offer|offers under|offers below|offers of|offers like|messages saying|will you take|would you take|will u take",
+    "ask* if|ask me if|asking me if|ask* whether|com* at me|offer* me|insult me|lowball* me|low ball me|hit me with|won't take|will not take|wouldn't take|not taking|not accepting|won't accept|not going to take|not gonna take|turned down|said no to|* offered|if you offer|who offer*|people offer*|don't offer|do not offer|offers under|offers below|offers of|offers like|messages saying|will you take|would you take|will u take",
   'seen-elsewhere':
     'i saw|we saw|did see|i*ve seen|ive seen|have seen|seen the same|seen these|seen them|seen similar|saw the|saw these|saw them|saw similar|i see *|looked * up|googled|people ask*|people are asking|people want|people get|others ask*|others are *|others want|others sell*|every* wants|every* is asking|every* else|guys are|folks are|guy down the|next guy|other guy|another guy|some guy|some people|other people|most ask|similar ones|ones like *|elsewhere|big box|* are listed|got quoted|was quoted|quoted me|pawn shop|scrap yard|scrapyard|the store wants|stores want|they want',
   asks: '*ask*|*want*|*sell*|*price*',
@@ -58,25 +58,23 @@ export const CUES: Readonly<Record<CueName, string>> = {
   bid: 'bid|* bid',
   costs: 'cost|costs',
   'stand-in':
-    "placeholder*|place holder|filler|dummy price|fake price|bogus price|made up number|made up price|not a real price|not the real price|not the actual price|not actual price|not the price|isn't the price|isnt the price|price isn't real|price isnt real|price is not real|price not real|price isn't a|price isnt a|price isn't really|price isnt really|isn't really a dollar|isnt really a dollar|not really a dollar|ignore the price|ignore price|ignore the dollar|disregard the price|price * is wrong|price above is wrong|price shown is|amount shown is|number shown is|price listed is not|price listed isn't|to post it|so it posts|so it will post|so i can list|so i can post|just to post|just to list|had to put something|had to put a|had to put in a|had to put zero|had to enter|have to enter|has to have a price|put something in|makes me put|makes me enter|made me put|made me enter|makes you put|won't let me leave|wont let me leave|won't let me post|wants a number|wants a price|needs a number in|listing rules|price box means|price means nothing|number means nothing|just for the listing|only for the listing|price glitch|site glitch|just a number|to get seen|just for attention",
+    "placeholder*|place holder|filler|dummy price|fake price|made up number|not a real price|not the real price|not the actual price|not actual price|not the price|isn't the price|price isn't real|price is not real|price isn't really|isn't really a|not really a dollar|ignore the price|ignore price|price above is wrong|price shown is|amount shown is|price listed is not|price listed isn't|to post it|so it posts|so i can list|just to post|had to put zero|had to put something|had to enter|have to enter|has to have a price|makes me put|made me put|won't let me leave|wants a number|listing rules|box means nothing|price means nothing|just for the listing|site glitch|to get seen",
   'perhaps-former': 'new price|cost|costs|value',
   shipped: 'shipped|delivered',
   take: 'take|takes',
   'lets-go': 'take|takes|do|go|let|let them go|accept|consider',
-  would: "would|i'd|id|could|might|may|i'll|ill|will|we'd",
-  'would-perhaps': "might|may|would take|i'd take|id take|i would take|i'd|id|would|could",
-  'would-take': "accept|would take|i'd take|id take|i would take|will take",
-  ignored: 'ignored|blocked|deleted|unanswered|rejected|no reply|no response|no answer|wasting',
-  spends: 'spend|spends|spending|order|orders|purchase|purchases|total|totals|buy|buying|get',
-  deniable:
-    'really|even|just|actually|only|like|worth|be|going|gonna|at|do|doing|sell|selling|offer|offering|the|of|to|is|that|come|this|me|hit|insult',
+  would: "would|i'd|could|might|may|i'll|will|we'd",
+  'would-perhaps': "might|may|would take|i'd take|i would take|i'd|would|could",
+  'would-take': "accept|would take|i'd take|i would take|will take",
+  ignored: 'ignored|blocked|deleted|rejected|no reply|no response|no answer',
+  spends: 'spend|spending|order|orders|purchase|total|buy',
   contact: 'contact|message|email|text|call|bother',
   'adds-up':
     "that's|thats|that is|it's|its|it is|up to|adds up to|add up to|comes to|come to|comes out to|totals|totaling|totalling|works out to|makes|total|in all|altogether",
   ones: 'ones|one',
   another: 'another|a second',
   'one-is': "one's",
-  'no-promise': "can't promise|cant promise|cannot promise|no promises|no guarantee|no guarantees|can't guarantee|not guaranteed",
+  'no-promise': "can't promise|cannot promise|no promises|no guarantee|no guarantees|can't guarantee|not guaranteed",
   missing: 'missing|is missing|are missing',
   incomplete: 'minus|missing|short|less|lacks|lacking|not complete|incomplete',
   once: 'used to be|once|was|originally',
@@ -85,8 +83,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   left: 'left|remaining',
   'still-selling': 'selling|still|available|asking',
   sells:
-    "selling|only selling|just selling|am selling|i'm selling|im selling|i am selling|will sell|want to sell|letting go of|getting rid of|parting with|offering",
-  keeps: "keeping|i'm keeping|im keeping|keep|i keep|am keeping|holding on to|hanging on to",
+    "selling|only selling|just selling|am selling|i'm selling|i am selling|will sell|want to sell|letting go of|getting rid of|parting with|offering",
+  keeps: "keeping|i'm keeping|keep|i keep|am keeping|holding on to|hanging on to",
   'part-with':
     'sell|sell only|sell just|selling|split|split off|split up|splitting|separate|part with|part out|break|break up|let go|let go of|ask|ask for|ask about',
   coat: 'paint|coating|powder coat|powdercoat|enamel|paint job',
@@ -119,25 +117,23 @@ export const CUES: Readonly<Record<CueName, string>> = {
   gets: 'get|receive|come with',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
   'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
-  wishes:
-    "i want|we want|want|i'd want|i need|need|would like|i'd like|id like|really like is|like is|i'm after|after|looking for|hoping for|prefer|i'd prefer|would prefer|wish i had|would love|i'd love",
+  wishes: "i want|we want|want|i need|need|would like|i'd like|like is|i'm after|after|looking for|prefer|would love|i'd love",
   'has-sides':
     '*platform|*mat|*mats|mirror*|*flooring|rug|rugs|carpet|tile*|panel*|plywood|tubing|tube|tubes|upright*|lumber|beam*|post|posts|table|trailer|tarp|poster*|sign|window*|floor|footprint|profile',
   'is-marked': 'say|says|read|reads|it says|they say|each says|saying|stamped|marked|labeled|labelled',
   scale: '*scale|*scales',
   attached: 'attached|part|built|combined|combo|section|bit',
   weighs: 'is|being|weighs|was|it is|weighing|which is|that is|it says|says',
-  'if-you':
-    "if you|if u|if someone|if somebody|if anyone|anyone who|whoever|people who|please do not|please don't|do not|don't|dont",
+  'if-you': "if you|if u|if someone|if somebody|if anyone|anyone who|whoever|people who|please do not|please don't|do not|don't",
   has: 'has*|had*|is*|are*|have*',
   weights: 'weight|weights|free weight|free weights',
   the: 'the|this|* the|* this',
   style: 'style|type',
   sets: 'set|sets|set *|sets *',
   'before-price':
-    "cash|or|so|at|im at|i'm at|looking for|thinking|like|hoping for|hoping to get|looking to get|would like|i'd like|id like|happy with|for|only|just|all|both|together|altogether|total|everything|will do|i'd do|i'll do|ill do|can do|let go|let it go|have it for|say|lets say|let's say|give me|need|first|settle for|accept|pair|bundle",
+    "cash|or|so|at|i'm at|looking for|thinking|like|hoping for|hoping to get|looking to get|would like|i'd like|happy with|for|only|just|all|both|together|altogether|total|everything|will do|i'd do|i'll do|can do|let go|let it go|have it for|say|lets say|let's say|give me|need|first|settle for|accept|pair|bundle",
   'behind-price':
-    "total|all|together|even|flat|ish|pick|pickup|you|u pick|u haul|local pickup|porch pickup|come|must|no|or trade|or swap|or will|or a|or partial|transfer|bank transfer|* or cash|cash|seems|is fair|is more|sounds|is a fair|is a steal|is the price|is my price|is what i|is all i|would be|would do|will do|does it|do it|works for|gets|get it|takes|buys|and it*|and you*|and done|it's yours|yours|lot|for the|the lot|or offer|or near*|or close|as is|as a|to clear|to go|to a good|ono|ovno|tops|plus|if you|today|first come|but|text|call|on pickup|on collection|collect*|serious|won't|wont|will not|not s*",
+    "total|all|together|even|flat|ish|pick|pickup|you|u pick|u haul|local pickup|porch pickup|come|must|no|or trade|or swap|or will|or a|or partial|transfer|bank transfer|* or cash|cash|seems|is fair|is more|sounds|is a fair|is a steal|is the price|is my price|is what i|is all i|would be|would do|will do|does it|do it|works for|gets|get it|takes|buys|and it*|and you*|and done|it's yours|yours|lot|for the|the lot|or offer|or near*|or close|as is|as a|to clear|to go|to a good|ono|ovno|tops|plus|if you|today|first come|but|text|call|on pickup|on collection|collect*|serious|won't|will not|not s*",
   numbered:
     'model|series|version|item|sku|room|apt|unit|suite|box|hwy|highway|route|exit|zip|size|code|since|year|circa|level|number|no|page|psi|after|before|until|till|ext|past',
   numbers:

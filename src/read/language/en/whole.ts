@@ -48,13 +48,7 @@ const ROOM =
 
 /** Room to haggle, by words that no sum stands beside. */
 export const HAGGLING: readonly Entry[] = [
-  [
-    each(
-      "what's your|whats your|what is your|what's the|whats the|what is the|your",
-      'lowest|lowest price|bottom price|best price',
-    ),
-    { code: 'z', sense: 'lowest' },
-  ],
+  [each("what's your|what is your|what's the|your", 'lowest|lowest price|best price'), { code: 'z', sense: 'lowest' }],
   [
     [
       each(SOME, ROOM.replace('|room|', '|')),
@@ -65,9 +59,9 @@ export const HAGGLING: readonly Entry[] = [
       ),
       each(
         "might|may|could|can|would|will|i might|i can|i'd|i could|we might|we could",
-        'do a bit off|do a small bit off|do a little off|take a bit off|take a little off|take some off|do something on the price|do something on price|drop a bit|drop a little|do better|do a little better|do a bit better|come down a bit|come down a little|come down some|come down on price|go a little lower|go a bit lower|go lower|be negotiated|be haggled|haggle|negotiate|take a little less|move a bit|move a little|move on price|knock some off|knock a bit off|work with you|work something out|make a deal|cut a deal|do a deal',
+        'do a bit off|do a small bit off|do a little off|take a bit off|take a little off|take some off|do something on the price|do something on price|drop a bit|drop a little|do better|do a little better|do a bit better|come down a bit|come down a little|come down some|come down on price|go a little lower|go a bit lower|go lower|be negotiated|haggle|negotiate|take a little less|move a little|knock some off|knock a bit off|work with you|work something out|make a deal|cut a deal|do a deal',
       ),
-      "willing to deal|ready to deal|will deal|open to haggling|open to negotiation|open to negotiating|open to a deal|let's make a deal|let's deal|try me|shoot me a number|throw me a number|name your price|name a price|what would you give|price is open|price can move|haggling welcome|hagglers welcome|ovno|onvo|whatever you think is fair|whatever you think it's worth|open to being told|closest offer|try me on the price|not set on price|not set on the price|bartering",
+      "willing to deal|ready to deal|will deal|open to haggling|open to negotiation|open to negotiating|open to a deal|let's make a deal|let's deal|try me|shoot me a number|throw me a number|name your price|name a price|what would you give|price is open|price can move|haggling welcome|ovno|whatever you think is fair|open to being told|closest offer|not set on price|not set on the price|bartering",
     ].join('|'),
     { code: 'O' },
   ],
@@ -76,11 +70,11 @@ export const HAGGLING: readonly Entry[] = [
       each("no|not much|zero|without|there is no|there's no|ain't no", ROOM),
       each(
         "not|isn't|aren't",
-        'up for debate|up for discussion|up for negotiation|accepting less|going any lower|entertaining offers|coming off that|flexible|flexible on price|flexible on the price|haggling|going to haggle|gonna haggle|moving on price|moving on the price|budging on price|coming down',
+        'up for debate|up for discussion|accepting less|going any lower|entertaining offers|coming off that|flexible|flexible on price|flexible on the price|haggling|going to haggle|gonna haggle|moving on price|moving on the price|budging on price|coming down',
       ),
       each(
         "don't|dont|do not|please don't|won't|wont|will not",
-        'haggle|bother haggling|ask for less|try to haggle|budge|ask if i will take less|ask for my lowest price|bother with low offers|bother lowballing|come down on price|go any lower|be going lower|take less than that|take any less|take a penny less|take less|be taking less|accept less|go lower|come off that|respond to offers|answer offers|take offers|accept offers|bother with offers|entertain offers|ask me to go lower|negotiate|dicker',
+        'haggle|bother haggling|ask for less|try to haggle|budge|ask if i will take less|ask for my lowest price|bother with low offers|bother lowballing|come down on price|go any lower|be going lower|take less than that|take any less|take a penny less|take less|be taking less|accept less|go lower|come off that|respond to offers|bother with offers|entertain offers|ask me to go lower|negotiate',
       ),
       "non neg|no deals|no discounts|lowest i will go|lowballing|no lowballing|lowball offers|lowball offer|low offers|not interested in offers|not interested in low offers|not taking a penny less|price isn't moving|price is not moving|prices are the prices|price stands|price is set|price fixed|price is fixed|prices are fixed|prices are set|set on price|that's the price|take it or leave it|lowest i'll go|as low as i will go|as low as i go|hagglers not welcome|no hagglers|no negotiations|no bargaining|i won't do less|won't do less|not open to offers|not open to negotiation|not taking offers|not accepting offers|don't make offers",
     ].join('|'),
