@@ -9,9 +9,9 @@ import { lettersOf, type Scan, valueAt } from '../text/scan.ts';
 
 const UNIT_BEHIND = /([ni])(?=[ra/]{1,2}p(?![on])|a?e(?![oEn]))/g;
 /** A weight that is told: "45 lb", "45s", "tens". */
-const WEIGHT = /n[-.]?[uhqs]|v|nxn/;
+const WEIGHT = /[ndi][-.]?[uhqs]|v|nxn/;
 /** A count that is told: "14 available", "x 6", "4x", "4 45 lb", "45 lb, 4", "two benches". */
-const COUNT = /n&|xn|nx|[nd]n[uhqs]|[uhqsk)][-,:]?[(]?n(?![uhqsf])|[nd]j|j[:]?n|[nd][mC]{0,3}k/;
+const COUNT = /n&|xn|nx|[nd][ndi][uhqs]|[uhqsk)][-,:]?[(]?n(?![uhqsf])|[nd]j|j[:]?n|[nd][mC]{0,3}k/;
 /** Goods whose price and weight can't be mixed up. */
 const UNWEIGHED: readonly Kind[] = ['rack', 'stands', 'bench', 'storage', 'collars', 'other'];
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
@@ -58,7 +58,7 @@ export function unitPrices(scan: Scan): number[] {
     const counted = COUNT.test(before);
     // "4 bars, 80 each": no bar weighs so much.
     const bars = nouns.length > 0 && nouns.every((kind) => BARS.includes(kind)) && counted && value > HEAVIEST_BAR;
-    const told = WEIGHT.test(before) || unweighed || bars;
+    const told = WEIGHT.test(before) || unweighed || bars || (start === at && nouns.length > 0);
     if (told && (value >= SURE || (counted && value >= 5)) && value >= LEAST_PER_POUND * heaviest(scan, from, at)) found.push(at);
     else if (counted || /^e,?%n/.test(letters.slice(at + 1, at + 5))) likely.push(at);
   }

@@ -18,6 +18,8 @@ const FORMER_BEFORE = /F[azU:=-]{1,2}$/;
 const DELIVERY_BEFORE = /D[zwU:=]{0,2}$/;
 const TERMS = /^[,(]?[AOR£L]|^[,(c]?c?D[zwU:=]{0,2}[$n]|^[,(]?cnD/;
 
+/** No piece of a lot weighs more. */
+const HEAVIEST = 100;
 const LEAST_WORDED = 10;
 const LEAST = 25;
 const MOST = 20_000;
@@ -26,7 +28,7 @@ const CLEAR = 3;
 const LIKELY = 1;
 
 /** From this on a number that has no rival is assumed to be it. */
-const ASSUMED = 2;
+const ASSUMED = 1.5;
 const LEAST_ASSUMED = 40;
 const isYear = (value: number): boolean => value >= 1950 && value <= 2050;
 
@@ -59,18 +61,24 @@ function evidenceFor(scan: Scan, at: number): number | null {
   const thousands = scan.tokens[at + 1]?.glued === true && scan.tokens[at + 1]?.type === 'word';
   if (named || thousands || endsIn(scan, end, 'numbered') || begins(scan, at + 1, 'numbers')) return null;
   const wordBefore = endsIn(scan, end, 'before-price');
-  const wordBehind = begins(scan, at + 1, 'behind-price') || (behind.startsWith(',') && begins(scan, at + 2, 'behind-price'));
-  if (FORMER_BEFORE.test(before)) return null;
+  const gone = scan.tokens[at + 1]?.term?.sense === 'be-gone';
+  const wordBehind =
+    gone || begins(scan, at + 1, 'behind-price') || (behind.startsWith(',') && begins(scan, at + 2, 'behind-price'));
+  // "Two fifty, two forty": sizes of pairs.
+  if (scan.plain[at] === 'i' && before.endsWith('d')) return null;
+  if (FORMER_BEFORE.test(before) || /Y[a-z]{0,5}$/.test(before)) return null;
   if (DELIVERY_BEFORE.test(before) || behind.startsWith('D')) return null;
   if (!wordBehind && OTHER_BEHIND.test(behind)) return null;
-  if (!wordBefore && (OTHER_BEFORE.test(before) || LOAD_BEFORE.test(before))) return null;
+  // "Rack and plates 4x45 260", "rack, bench and bar 280": more than any goods before it weigh.
+  const behindGoods = value > HEAVIEST && /(?:k|nxn)$/.test(before) && !/^[nx]/.test(behind);
+  if (!wordBefore && !behindGoods && (OTHER_BEFORE.test(before) || LOAD_BEFORE.test(before))) return null;
   const opens = /(?:^|[l.;!?,:•(-])$/.test(before);
   const closes = /^[)]?(?:[l.;!?,•]|$)/.test(behind);
   const last =
     /^[.!)]{0,3}(?:l{0,3}$|$)/.test(scan.plain.slice(at + 1, at + 6)) || (scan.tokens[at]?.line === 0 && behind.startsWith('l'));
   // "45, 35, 10": one of a list.
   const listed = /n,$/.test(before) || (/n[uhqs],$/.test(before) && isPlateSize(value)) || /^,c?n/.test(behind);
-  let score = about - Number(listed) + Number(opens) + Number(closes) + Number(last && closes);
+  let score = about + Number(behindGoods) / 2 - Number(listed) + Number(opens) + Number(closes) + Number(last && closes);
   if (wordBefore) score += 2;
   if (wordBehind || TERMS.test(behind)) score += 2;
   if (/^L(?:[,.;!)l]|$)/.test(behind)) score += 1;

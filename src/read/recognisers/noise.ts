@@ -150,7 +150,9 @@ export function claimNoise(scan: Scan): void {
   findAll(scan, LIFT_BEHIND, () => true);
   findAll(scan, BENCHED, ({ from, to }) => {
     const noun = scan.tokens[from]?.term;
-    const lifts = scan.plain.slice(Math.max(0, from - 5), to + 6).includes('P');
+    // "Bench 80 and I'm not coming off that."
+    const said = scan.tokens.slice(Math.max(0, from - 5), to + 6);
+    const lifts = said.some(({ term, text }) => term?.code === 'P' && !/^i'?m$/.test(text));
     return noun?.kind === 'bench' && !noun.plural && lifts && (valueAt(scan, from + 1) ?? 0) >= 65;
   });
 }

@@ -37,6 +37,8 @@ const OFFERS_OVER = /OU([ni])(?![x-]?[uhxfnJqskm])/dg;
 const ENOUGH = /([ni])(?=[zcAP£])/dg;
 /** "... 85 apiece, one is torn so that one is 60". */
 const ONE_IS = /dz([ni])(?=[.,;!?l)R]|$)/dg;
+/** "$75, would do 65". */
+const WOULD_DO = /[zA]([ni])(?=[.,;!l)]|$)/dg;
 /** "Rack alone 350", "rack by itself 350": beside a price for all. */
 const ALONE = /kz[:=-]?([ni])(?=[.,;!?l)R]|$)/dg;
 /** "70-80 obo". */
@@ -176,6 +178,16 @@ const WORDINGS: readonly Wording[] = [
       !/[nxhfUFGKBSTPXNJ$%j-]$/.test(scan.plain.slice(Math.max(0, from - 1), from)),
   },
   { needs: 'O', pattern: OFFERS_OVER, rule: 'price-told', least: 20, is: (_scan, _from, _to, found) => found.length === 0 },
+  {
+    needs: '',
+    pattern: WOULD_DO,
+    rule: 'price-told',
+    least: 10,
+    is: (scan, from, to, found) =>
+      says(scan, from, 'lets-go') &&
+      says(scan, from - 1, 'would') &&
+      found.some(({ amount }) => amount > (valueAt(scan, to) ?? 0) && amount <= 2 * (valueAt(scan, to) ?? 0)),
+  },
   {
     needs: 'z',
     pattern: ALONE,

@@ -43,7 +43,7 @@ export function askedSingly({ scan, distinct, covers, live }: Sums): Asked {
     );
     const basis = unit.role === 'pair' ? 'pair' : 'each';
     const seen = new Set(priced);
-    const rest = live.filter((item) => item.kind !== 'other' && !isCovered(item, seen));
+    const rest = live.filter((item) => item.kind !== 'other' && item.kind !== 'collars' && !isCovered(item, seen));
     if (other && amount !== null && Math.abs(other.amount - amount) > 0.01) {
       setPricesOfEach(covers, unit);
       return { ...NOTHING, amount: other.amount, basis: 'lot', unitAmount: unit.amount, price: other, unitPrice: unit };

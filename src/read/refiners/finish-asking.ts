@@ -14,7 +14,7 @@ const isForbidden = (scan: Scan, at: number): boolean =>
 
 /** "Flexible on the stands", "Bench: make offer": said of some of the goods, where there are others. */
 function isOfSome(scan: Scan, at: number): boolean {
-  const behind = scan.plain.slice(at + 1, at + 8);
+  const behind = '_M'.includes(scan.letters[at - 1] ?? 'l') ? '' : scan.plain.slice(at + 1, at + 8);
   if (/^[zw]a?[mC]{0,2}k/.test(behind) && says(scan, at + 1, 'concerning')) return true;
   const before = scan.plain.slice(Math.max(0, at - 7), at);
   return /(?:^|[l.;•])[mC]{0,3}k[:-]$/.test(before) && (scan.tokens[at]?.line ?? 0) > 0;
@@ -92,7 +92,7 @@ function isOfOthers(scan: Scan, at: number): boolean {
 
 /** "Offers below will be ignored", "no 'lowest price?' messages": what nobody is to offer or ask, where what forbids it begins. */
 function isForbidding(scan: Scan, at: number): boolean {
-  for (let i = at + 1; i <= at + 7 && scan.clause[i] === scan.clause[at]; i += 1)
+  for (let i = at + 1; i <= at + 7 && scan.clause[i] === scan.clause[at] && scan.letters[i] !== 'M'; i += 1)
     if (begins(scan, i, 'ignored')) return !'NU'.includes(scan.plain[at - 1] ?? '_');
   return false;
 }

@@ -84,8 +84,8 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
         scan.tokens[one.price.from]?.line !== scan.tokens[two.price.from]?.line) ||
       one.drafts[0]?.kind === two.drafts[0]?.kind);
   // "Mower $60, olympic bar $75, patio set $100": in the row of our goods' prices.
-  const lines = new Set(own.map(({ price }) => scan.tokens[price.from]?.line));
-  const isInRow = (price: Price): boolean => isForOtherTrade(scan, price) && lines.has(scan.tokens[price.from]?.line);
+  const rows = new Set(own.map(({ price }) => scan.clause[price.from]));
+  const isInRow = (price: Price): boolean => isForOtherTrade(scan, price) && rows.has(scan.clause[price.from]);
   const ordered = [...covers].sort((a, b) => a.price.from - b.price.from);
   const beside = ordered.filter(
     ({ price, drafts }, index) =>

@@ -67,7 +67,11 @@ export function isWanted(scan: Scan, hasPrice: boolean, price: Price | null = nu
       // "I've got more than I need".
       if (sense === 'needs' && [at - 1, at - 2].some((i) => scan.tokens[i]?.term?.sense === 'bound')) continue;
       const beside =
-        firstGoods === null || (clause === scan.clause[firstGoods] && (scan.tokens[at]?.line ?? 0) === 0 && sense !== 'needs');
+        firstGoods === null ||
+        (clause === scan.clause[firstGoods] &&
+          (scan.tokens[at]?.line ?? 0) === 0 &&
+          sense !== 'needs' &&
+          !scan.letters.slice(firstGoods, at).includes('M'));
       // "Need it gone by the 30th" sells.
       if (sense === 'needs' && scan.tokens.slice(next, next + 3).some(({ term }) => term?.sense === 'be-gone')) continue;
       const goods = /^[^l.;!?]{0,6}[kuv]|^[^.;!?]{0,3}n/.test(scan.plain.slice(next, next + 8));

@@ -48,7 +48,9 @@ export function joinSpoken(tokens: readonly Token[], language: Language): readon
     const [last, value] = join;
     const end = tokens[last]?.end ?? token.end;
     return [
-      token.type === 'number' ? { ...token, value, end } : { ...token, value, end, term: { code: 'i', value, sense: 'spoken' } },
+      token.type === 'number' && letters[at + 1] === '1'
+        ? { ...token, value, end }
+        : { ...token, type: 'word', value, end, term: { code: 'i', value, sense: 'spoken' } },
     ];
   });
 }

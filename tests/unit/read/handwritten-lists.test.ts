@@ -63,5 +63,5 @@ it.each([
   // Collars of each bar.
   ['Straight bar and curl bar, each has its 2 spring clips. $25', '25 lot | 1 bar, 1 curl-bar, 4 collars'],
   ['Two olympic bars, each with a pair of collars. $200', '200 lot | 2 bar, 4 collars'],
-  ['Two olympic bars $50 each, with a pair of collars', '? each of 50 | 2 bar =100, 2 collars'],
+  ['Two olympic bars $50 each, with a pair of collars', '100 each of 50 | 2 bar, 2 collars'],
 ])('%s', (text, said) => expect(offer(text)).toBe(said));

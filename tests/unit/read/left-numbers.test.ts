@@ -103,10 +103,7 @@ describe('a number of another sort is no price and no doubt', () => {
 });
 
 describe('a number that may be the price raises a doubt', () => {
-  it.each([
-    ['Power rack with pull up bar 300', [300]],
-    ['Olympic weight set, 300 total', [300]],
-  ])('%s', (text, amounts) => {
+  it.each([['Olympic weight set, 300 total', [300]]])('%s', (text, amounts) => {
     expect(asked(text)).toBeNull();
     expect(perhaps(text)).toEqual(amounts);
   });

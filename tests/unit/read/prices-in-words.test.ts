@@ -111,7 +111,7 @@ it.each<[string, ...string[]]>([
   [
     'Selling piece by piece: half rack two fifty, flat bench forty, olympic bar eighty.',
     'lot 370 USD | worked-out | ',
-    'rack-1 250 USD | price-in-words | two fifty',
+    'rack-1 250 USD | price-spoken | two fifty',
     'bench-1 40 USD | price-in-words | forty',
     'bar-1 80 USD | price-in-words | eighty',
   ],

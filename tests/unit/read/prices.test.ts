@@ -19,11 +19,11 @@ const PRICES: readonly (readonly [string, ...string[]])[] = [
   ['120 €', 'lot 120 EUR | price-sign-behind | 120 €'],
   ['CHF 120', 'lot 120 CHF | price-sign-first | CHF 120'],
   ['three hundred dollars', 'lot 300 USD | price-sign-behind | three hundred dollars'],
-  ['asking three fifty', 'lot 350 USD | price-spoken | three fifty'],
+  ['asking three fifty', 'lot 350 USD | price-told | three fifty'],
   ['less than 300$', 'lot 300 USD | price-sign-behind | 300$'],
   [', fr $15', 'lot 15 USD | price-sign-first | $15'],
   ['take all for $100', 'lot 100 USD | price-sign-first | $100'],
-  ['$1.2k', 'lot 1200 USD | price-sign-first | $1.2'],
+  ['$1.2k', 'lot 1200 USD | price-sign-first | $1.2k'],
   ['free', 'lot 0 USD | worked-out | '],
 ];
 

@@ -9,6 +9,21 @@ it.each<[string, ...string[]]>([
   ['Rack $200, not interested in trades, I have no room thats the whole point.', 'lot 200 USD | price-sign-first | $200'],
   ['The district offers the following used items: half rack $200', 'lot 200 USD | price-sign-first | $200'],
   ['Rack $200, open to trades and offers', 'lot 200 USD | price-sign-first | $200', 'open to offers | open-to-offers | offers'],
+  ['Bench $100, offers below will be blocked', 'lot 100 USD | price-sign-first | $100', 'firm | firm | offers'],
+  ['Bench $100. I won’t be taking less', 'lot 100 USD | price-sign-first | $100', 'firm | firm | won’t be taking less'],
+  [
+    'Hantelbank 100 €. Keine "was letzte Preis" Anfragen',
+    'lot 100 EUR | price-sign-behind | 100 €',
+    'firm | firm | was letzte Preis',
+  ],
+  [
+    'Bench $100. Price can be negotiated',
+    'lot 100 USD | price-sign-first | $100',
+    'open to offers | open-to-offers | can be negotiated',
+  ],
+  ['Bench $100, haggling welcome', 'lot 100 USD | price-sign-first | $100', 'open to offers | open-to-offers | haggling welcome'],
+  ['Flat bench $100. We offer delivery', 'lot 100 USD | price-sign-first | $100'],
+  ['Flat bench $100. Make offer on the mower', 'lot 100 USD | price-sign-first | $100'],
   ['Rack $200 obo. No trades', 'lot 200 USD | price-sign-first | $200', 'open to offers | open-to-offers | obo'],
   [
     'Squat rack $150\nBench $60\nScoreboard buzzer, works. Make an offer\nBar $75',

@@ -58,7 +58,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   bid: 'bid|* bid',
   costs: 'cost|costs',
   'stand-in':
-    "placeholder*|place holder|filler|dummy price|fake price|made up number|not a real price|not the real price|not the actual price|not actual price|not the price|isn't the price|price isn't real|price is not real|price isn't really|isn't really a|not really a dollar|ignore the price|ignore price|price above is wrong|price shown is|amount shown is|price listed is not|price listed isn't|to post it|so it posts|so i can list|just to post|had to put zero|had to put something|had to enter|have to enter|has to have a price|makes me put|made me put|won't let me leave|wants a number|listing rules|box means nothing|price means nothing|just for the listing|site glitch|to get seen",
+    "placeholder*|place holder|filler|dummy price|fake price|made up number|not a real price|not the real price|not the actual price|not actual price|not the price|isn't the price|price isn't real|price is not real|price isn't really|isn't really a|not really a dollar|ignore the price|ignore price|price above is wrong|price shown is|amount shown is|price listed is not|price listed isn't|to post it|so it posts|so i can list|just to post|had to put zero|had to put something|had to enter|have to enter|has to have a price|makes * put|made * put|makes * enter|won't let me leave|wants a number|listing rules|box means nothing|price means nothing|just for the listing|site glitch|to get seen",
   'perhaps-former': 'new price|cost|costs|value',
   shipped: 'shipped|delivered',
   take: 'take|takes',

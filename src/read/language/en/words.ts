@@ -158,7 +158,7 @@ export const UNITS: readonly Entry[] = [
 
 export const MONEY: readonly Entry[] = [
   [
-    'dollar|dollars|bucks|buck|usd|us dollars|bones|clams|smackers|smackeroos|greenbacks|simoleons',
+    'dollar|dollars|bucks|buck|bux|usd|us dollars|bones|clams|smackers|smackeroos|greenbacks|simoleons',
     { code: '$', currency: 'USD' },
   ],
   ['cad|cdn|canadian|canadian dollars|cad dollars', { code: '$', currency: 'CAD' }],
