@@ -97,6 +97,20 @@ function eachOfBars(scan: Scan, from: number): number {
   return pieces > 0 && pieces <= 6 ? pieces : 1;
 }
 
+/** How far behind a bar it may say how it is shaped. */
+const SHAPE = 8;
+
+/** "A metal bar, zig zag in the middle": what kind of bar its shape makes it. */
+function shapedAs(scan: Scan, at: number): Kind | undefined {
+  if (!scan.senses.has('by-design')) return undefined;
+  for (let i = at - 2; i <= at + SHAPE; i += 1) {
+    if (i > at && scan.plain[i] === 'k') return undefined;
+    const term = scan.clause[i] === scan.clause[at] ? scan.tokens[i]?.term : undefined;
+    if (term?.sense === 'by-design' && term.part) return term.part;
+  }
+  return undefined;
+}
+
 export function readNouns(scan: Scan): Noun[] {
   const found: Noun[] = [];
   const kinds = new Set(scan.tokens.flatMap(({ term }) => (term?.code === 'k' && term.kind !== 'other' ? [term.kind] : [])));
@@ -119,7 +133,7 @@ export function readNouns(scan: Scan): Noun[] {
     if (kind === 'stands' && isAlsoRack(scan, at)) return;
     // "The curl bar": its first words are one term.
     const part = kind === 'bar' ? scan.tokens[at - 1]?.term?.part : undefined;
-    const named = part?.endsWith('-bar') ? part : kind;
+    const named = part?.endsWith('-bar') ? part : ((kind === 'bar' && shapedAs(scan, at)) || kind);
     const pulled = kind === 'bar' && isOfCable(scan, at);
     const times = kind === 'collars' && !scan.nounCounts.has(at) ? eachOfBars(scan, from) : 1;
     found.push({

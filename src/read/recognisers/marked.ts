@@ -12,6 +12,8 @@ const UNCOUNTED = /([kz])o(n(?:(?:,c?|c|\/)n){0,5})(?![uhqsxf])/dg;
 const ON_THEM = /(k)c(n(?:(?:,c?|c|\/)n){0,5})(?=zz)/dg;
 /** "Four of the big ones, they say 45 on them", "two of them, stamped 25". */
 const SAYING = /([nd])o?[mC]{0,3}[zk],?[zc]?[zyo]U?(n)(?![uhqsxfJ$])/dg;
+/** "Two say 35 and three that say 10", "five of the big ones have 45 on them". */
+const TELLING = /([nd])(?:(?:&|o?[amCz]{0,3})%(n)(?=[zo])|z?[Uy](n)(?![uhqsxfJ$]))/dg;
 /** Words that stand for goods named before. */
 const STAND_INS = /^(?:ones|them|some|others)$/;
 
@@ -34,6 +36,17 @@ export function readMarked(scan: Scan): Quantity[] {
       const said = [to - 1, to - 2].some((at) => says(scan, at, 'is-marked'));
       if (!said || !isCount(count) || weight === null || !isPlateSize(weight)) return false;
       found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun: findLetter(scan, from, to, 'k') });
+      return true;
+    });
+  if (/[nd]z?[Uy]n|%n[zo]/.test(scan.plain))
+    findAll(scan, TELLING, ({ from, to, group }) => {
+      const count = valueAt(scan, from);
+      const weight = valueAt(scan, to);
+      const said = group(2)
+        ? scan.tokens[to + 1]?.text.startsWith('on ') || scan.tokens[to + 1]?.text === 'on' || isMark(scan, to + 1)
+        : scan.tokens[to - 1]?.term?.sense === 'marking';
+      if (!said || !isCount(count) || weight === null || !isPlateSize(weight)) return false;
+      found.push({ rule: 'count-marked-weight', from, to, count, weight, unit: null, noun: null });
       return true;
     });
   const uncounted = (noun: number | null, list: readonly [number, number] | null): boolean => {

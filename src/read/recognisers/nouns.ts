@@ -24,6 +24,7 @@ const ABOUT = [
   'beside',
   'behind',
   'off of',
+  'to hold',
   'where',
   'when',
   'if',
@@ -42,6 +43,8 @@ const ABOUT = [
   'rerack',
 ];
 const RESTS = /^(?:sits|rests|rides|path|height|is fixed|moves|is guided|catch|catches|rolls up|across|between)/;
+/** How far before a noun what makes it none of the goods may stand. */
+const REACH = 8;
 const HANDLED: readonly Kind[] = ['plate', 'bumper', 'dumbbell', 'kettlebell', 'micro'];
 const ASIDE_KINDS: readonly Kind[] = ['bar', 'rack', 'bench', 'collars', 'curl-bar'];
 
@@ -57,6 +60,15 @@ function tokenBefore(scan: Scan, at: number): Token | undefined {
   return scan.tokens[i];
 }
 
+/** "See our other listings for racks and flooring", "racks, benches and dumbbells in my other ads": of no price in this one. */
+function isElsewhere(scan: Scan, at: number): boolean {
+  if (!scan.senses.has('elsewhere')) return false;
+  for (let i = at - 12; i < at + 12; i += 1)
+    if (scan.tokens[i]?.term?.sense === 'elsewhere' && scan.clause[i] === scan.clause[at])
+      return !/[$M_]/.test(scan.letters.slice(Math.min(i, at), Math.max(i, at)).join(''));
+  return false;
+}
+
 /** Whether a price, or a number that could be one, stands behind in the clause. */
 function asksIn(scan: Scan, at: number): boolean {
   for (let i = at + 1; i < at + 30 && scan.clause[i] === scan.clause[at]; i += 1)
@@ -69,6 +81,9 @@ const isKindOf = (scan: Scan, at: number): boolean =>
   scan.senses.has('kind-of') &&
   [at, at + 1].some((i) => scan.tokens[i]?.term?.sense === 'kind-of') &&
   'zS'.includes(scan.plain[at] ?? '_');
+
+/** "Fits any regular bar". */
+const isOrdinary = (scan: Scan, at: number): boolean => scan.plain[at] === 'z' && says(scan, at, 'ordinary');
 
 const isThickness = (scan: Scan, at: number): boolean =>
   'f"'.includes(scan.plain[at] ?? '_') && scan.plain[at - 1] === 'n' && (valueAt(scan, at - 1) ?? 9) <= 3;
@@ -83,16 +98,16 @@ function isAbout(scan: Scan, at: number, fitted: boolean): boolean {
 
 /** `fitted`: whether "slides on a 2 inch bar" makes the bar one; it tells of the trade all the same. */
 export function isAside(scan: Scan, at: number, fitted = true): boolean {
-  const before = scan.plain.slice(Math.max(0, at - 6), at);
-  const clauseStart = Math.max(0, at - 6);
+  const before = scan.plain.slice(Math.max(0, at - REACH), at);
+  const clauseStart = Math.max(0, at - REACH);
   let start = at;
   while (start > clauseStart && scan.clause[start - 1] === scan.clause[at]) start -= 1;
   // "The thick kind of bar" is a bar.
   const said = before.slice(before.length - (at - start));
-  const near = scan.senses.has('kind-of')
-    ? [...said].map((letter, i) => (isKindOf(scan, start + i) ? 'm' : letter)).join('')
+  const near = /[zS]/.test(said)
+    ? [...said].map((letter, i) => (isKindOf(scan, start + i) || isOrdinary(scan, start + i) ? 'm' : letter)).join('')
     : said;
-  if (isTradedFor(scan, at) || isTurnedTo(scan, at)) return true;
+  if (isTradedFor(scan, at) || isTurnedTo(scan, at) || isElsewhere(scan, at)) return true;
   // What is kept is none of the goods, but tells of the trade all the same.
   if (fitted && (isInLeftOutList(scan, at) || isNotGot(scan, at))) return true;
   // "Missing the collars", "es fehlen die Verschlüsse".
@@ -111,7 +126,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   // "Keeping the bar, bench $50": what has a price is sold.
   const sold = /^[-:=]?[$]/.test(scan.plain.slice(at + 1, at + 3)) && near.includes(',');
   if (near.includes('Q') && !sold && /Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
-  if (/[XW]/.test(near) && /X(?:[amCXBndfGS/"'-]|(?<=X)z(?=n)){0,6}$|W[amCz]{0,3}$/.test(near)) return true;
+  if (/[XW]/.test(near) && /X(?:[amCXBndfGS/"'po-]|(?<=X)z(?=n)){0,6}$|X[amU]{0,2}[nd][pom]{0,3}kc[amnd]{0,3}$|W[amCz]{0,3}$/.test(near)) return true;
   // "takes Olympic plates", "takes 5 bars", "takes 2 inch plates", but "$50 takes the rack".
   const takes = near.includes('A') ? /(?<![$nM_])A(?:[mCndf"]|\/|(?<=m)z(?=m|$)){0,5}$/.exec(near) : null;
   if (takes && says(scan, start + takes.index, 'take')) return true;

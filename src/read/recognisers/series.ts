@@ -4,7 +4,7 @@ import { findAll, type Scan, unitBetween, valueAt } from '../text/scan.ts';
 import { findLetter, isCount, isSize, UNIT } from './notation.ts';
 
 const SERIES = new RegExp(
-  `(n)${UNIT}?([-z])(n)${UNIT}?m{0,2}(k?)t?(?:[zf]p|,?[da]?p[eE])?[,(]?c?([zxf,])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:[,(]?(?:[da]?t?o?p[eE]?|([nd])E)\\)?)?(?:\\(n[pk]{1,2}\\))?`,
+  `(n)${UNIT}?([-zK])(n)${UNIT}?m{0,2}(k?)t?(?:[zf]p|,?[da]?p[eE])?[,(]?c?(?:z{1,2}(?=[zxf]n))?([zxf,])((?:n(?:-?[uh])?s?|v)-?)(z?)\\)?(?:[,(]?(?:[da]?t?o?p[eE]?|([nd])E)\\)?)?(?:\\(n[pk]{1,2}\\))?`,
   'dg',
 );
 /** "Dumbbells 1 kg to 10 kg (ten pairs)": so many pieces whose weights are told by their range alone. */
@@ -17,7 +17,8 @@ const STEP_FIRST = new RegExp(`(n${UNIT}|v)z?,?(?:[da]?(p)[eE],?)?z?(n)${UNIT}?(
 const MOST_MEMBERS = 30;
 
 /** Whether the token between two numbers makes a range of them. */
-const isTo = (scan: Scan, at: number): boolean => scan.plain[at] === '-' || scan.tokens[at]?.term?.sense === 'to';
+const isTo = (scan: Scan, at: number): boolean =>
+  scan.plain[at] === '-' || scan.tokens[at]?.term?.sense === 'to' || scan.tokens[at]?.text === 'up to';
 
 export function readSeries(scan: Scan): Quantity[] {
   const found: Quantity[] = [];

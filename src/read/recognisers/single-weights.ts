@@ -57,12 +57,13 @@ export function readSingleWeights(scan: Scan): Quantity[] {
       scan.tokens[start - 1]?.term?.sense !== 'weighs'
     )
       return false;
-    const one = scan.tokens[from]?.term?.plural !== true;
+    const told = scan.nounCounts.get(from);
+    const one = told === undefined && scan.tokens[from]?.term?.plural !== true;
     found.push({
       rule: 'bar-weight',
       from,
       to,
-      count: one ? 1 : null,
+      count: told ?? (one ? 1 : null),
       countImplied: one,
       weight: weight.value,
       unit: weight.unit,

@@ -26,7 +26,16 @@ function kindAt(scan: Scan, at: number): Kind | undefined {
 function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
   if (kind !== 'plate') return kind;
   const weak = scan.tokens[at]?.term?.weak === true && !/plate|disc|disk|scheibe|platte/.test(scan.tokens[at]?.text ?? '');
-  return weak ? dominant : kind;
+  // "Some 25 lb weights, dumbbells and a bench": a list, whose next member is another thing.
+  const next = /^[,c]{1,2}[amC]{0,3}k/.exec(scan.plain.slice(at + 1, at + 7));
+  const listed = next !== null && dominant !== 'bumper' && kindAt(scan, at + next[0].length) === dominant;
+  return weak && !listed ? dominant : kind;
+}
+
+/** "45s .90/lb, bumpers 1.40/lb": a noun with a price of its own behind weights that have theirs. */
+function isOwnLine(scan: Scan, at: number): boolean {
+  if (!/^[-:@]?(?:M|n[/r]u)/.test(scan.letters.slice(at + 1, at + 5).join(''))) return false;
+  return /[suhv]-?(?:M_{0,6}|n[/r]u),c?$/.test(scan.letters.slice(Math.max(0, at - 12), at).join(''));
 }
 
 /** Heaviest bars, in lb and kg: those for squats. */
@@ -64,7 +73,7 @@ function dominantKind(scan: Scan): Kind {
   const seen = new Map<Kind, number>();
   for (let i = 0; i < scan.tokens.length; i += 1) {
     const kind = kindAt(scan, i);
-    if (kind && WEIGHED.includes(kind) && !isAside(scan, i))
+    if (kind && WEIGHED.includes(kind) && !isAside(scan, i) && !isOwnLine(scan, i))
       seen.set(kind, (seen.get(kind) ?? 0) + (scan.tokens[i]?.term?.weak && kind === 'plate' ? 0.5 : 1));
   }
   const plates = seen.get('plate') ?? 0;

@@ -52,7 +52,7 @@ function isKept(scan: Scan, quantity: Quantity): boolean {
 /** "Looking for two 35s and a 10 in trade": a list right behind the word of seeking, and no sum of money. */
 function isSought(scan: Scan, from: number): boolean {
   for (let i = from - 1; i >= 0 && from - i < 16 && scan.clause[i] === scan.clause[from]; i -= 1) {
-    if (scan.plain[i] === 'W') return scan.letters[i + 1] !== 'M';
+    if (scan.plain[i] === 'W' || (scan.senses.has('trade') && says(scan, i, 'wants-label'))) return scan.letters[i + 1] !== 'M';
     if (!'nduhsqvimCkafxpo,/c'.includes(scan.plain[i] ?? '_')) return false;
   }
   return false;

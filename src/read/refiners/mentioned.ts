@@ -112,6 +112,8 @@ function isSpokenOf(scan: Scan, from: number, noun: number, kind: Kind): boolean
 
 /** "Olympic plates slide right on", "so plates don't go on". */
 function isSlid(scan: Scan, noun: number): boolean {
+  // "The clips that go on the end" are told by what they are for.
+  if (scan.tokens[noun + 1]?.term?.sense === 'which') return false;
   for (let at = noun + 1; at < noun + 4 && scan.clause[at] === scan.clause[noun]; at += 1) {
     if (says(scan, at, 'slides')) return true;
     if (!'Nz'.includes(scan.plain[at] ?? '_')) return false;

@@ -115,6 +115,8 @@ function apart(scan: Scan, a: Draft, b: Draft, lots: readonly number[]): boolean
   if (a.ownPrice && b.ownPrice && a.ownPrice.amount !== b.ownPrice.amount) return true;
   const starts = (item: Draft): boolean => {
     const first = firstToken(item);
+    // "Rack is already off the wall": of the one that was told.
+    if (item === b && item.count?.implied && !item.ownPrice && scan.tokens[item.kindAt + 1]?.term?.sense === 'is') return false;
     const line = scan.tokens[first]?.line ?? 0;
     let begin = first;
     while (begin > Math.max(0, first - 30) && scan.tokens[begin - 1]?.line === line) begin -= 1;

@@ -8,7 +8,7 @@ const NAMED: readonly Kind[] = ['curl-bar', 'hex-bar'];
 export function settleBareBars(scan: Scan, drafts: readonly Draft[]): void {
   const bare = drafts.filter((item) => item.kind === 'bar' && scan.tokens[item.kindAt]?.text === 'bar');
   const straight = drafts.some((item) => item.kind === 'bar' && !bare.includes(item));
-  const named = drafts.filter((item) => NAMED.includes(item.kind));
+  const named = drafts.filter((item) => NAMED.includes(item.kind) && scan.tokens[item.kindAt]?.text !== 'bar');
   const kinds = new Set(named.map(({ kind }) => kind));
   const [only] = kinds;
   if (straight || bare.length === 0 || kinds.size !== 1 || !only) return;

@@ -31,6 +31,8 @@ export const AROUND: readonly Entry[] = [
     "made that way|made this way|made like that|built that way|built like that|how it is made|how it's made|how they are made|how they're made|on purpose|by design|designed that way|designed like that|supposed to be like that|supposed to be that way|supposed to be bent|meant to be bent|meant to be like that|meant to be that way|bent kind|bent type|bent style|bent shape|bent on purpose|bent by design|comes that way|comes like that|its shape|that's the shape|that is the shape|is the shape",
     { code: 'z', sense: 'by-design' },
   ],
+  ['zig zag|zigzag|zig zags|zig zaggy|squiggly|squiggle|w shaped|z shaped', { code: 'z', sense: 'by-design', part: 'curl-bar' }],
+  ['hexagon|hexagon shaped|hexagonal', { code: 'z', sense: 'by-design', part: 'hex-bar' }],
 ];
 
 /** Things that materials are said of beside the goods ("rubber mats", "steel ring"). */
@@ -52,8 +54,8 @@ export const THINGS: readonly Entry[] = [
 
 /** Parts that tell which goods are spoken of ("rust on the knurl"). */
 export const PARTS: readonly Entry[] = [
-  ['the curl|curly one|the curly|wavy one|zig zag one|curl one|curl is|the ez|ez one|ez is', { code: 'z', part: 'curl-bar' }],
-  ['hex one|trap one|the hex one', { code: 'z', part: 'hex-bar' }],
+  ['the curl|curly one|the curly|wavy one|zig zag one|curl one|curl is|curl has|the ez|ez one|ez is|ez has', { code: 'z', part: 'curl-bar' }],
+  ['hex one|trap one|the hex one|hex is|the hex|hex has|the trap|trap is', { code: 'z', part: 'hex-bar' }],
   [
     'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends',
     { code: 'z', part: 'bar' },

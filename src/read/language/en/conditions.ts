@@ -86,12 +86,12 @@ export const CONDITIONS: readonly Entry[] = [
     'straight',
   ),
   condition(
-    "straight|strait|str|straight as a string|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|roll true|roll straight|still true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|bar straight|100 straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|rolled straight|never been bent|never bent",
+    "straight|strait|str|straight as a string|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|roll true|roll straight|still true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|100 straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|rolled straight|never been bent|never bent",
     'straight',
     'bent',
   ),
   [
-    'straight up|straight trade|straight swap|straight forward|straightforward|straight cash|straight to|straight away|straight across|straight after|straight into|straight sale|straight down|straight sleeves|straight edge|straight back',
+    'straight up|straight forward|straightforward|straight cash|straight to|straight away|straight across|straight after|straight into|straight sale|straight down|straight sleeves|straight edge|straight back',
     { code: 'z' },
   ],
   [

@@ -105,7 +105,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
     'change|changing|load|loading|loads|unload|unloading|putting|drop|drops|dropping|lift|lifting|swap|swapping|slide|sliding|throw|throwing|lower|lowering|stack|stacking|lug|carry|carrying|slip|where',
   'beside-goods':
     'across|thru|over|along|beneath|underneath|between|next to|near|past|towards|toward|alongside|atop|on top of|used on|used with|used only with|only used with',
-  ordinary: 'normal|typical|usual|regular|ordinary|average|any|every|wrong|width|height|bigger|taller|certain',
+  ordinary: 'normal|typical|usual|regular|ordinary|most|average|any|every|wrong|width|height|bigger|taller|certain',
   wrong: 'wrong',
   zone: 'zone|zones|area|height|days|day|press numbers|work|workout|workouts|session|sessions|room|guy|guys',
   slides:
@@ -116,7 +116,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
     "there's|theres|here's|selling|sell|trade|n|in|is|it's|its|it|also|too|need|needs|left|offering|got|including|includes|add|throw|throwing|comes|original|has|as|found|left behind|behind|for sale|plus|and|or|then|only|just|if you want|you want|you get|you'll get|you can have|if you take|for free",
   gets: 'get|receive|come with',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
-  'wants-label': 'want|wants|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
+  'wants-label': 'want|wants|i want|we want|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
   wishes: "i want|we want|want|i need|need|would like|i'd like|like is|i'm after|after|looking for|prefer|would love|i'd love",
   'has-sides':
     '*platform|*mat|*mats|mirror*|*flooring|rug|rugs|carpet|tile*|panel*|plywood|tubing|tube|tubes|upright*|lumber|beam*|post|posts|table|trailer|tarp|poster*|sign|window*|floor|footprint|profile',

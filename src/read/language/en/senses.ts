@@ -116,10 +116,18 @@ export const RELATIONS: readonly Entry[] = [
     { code: 'Q', sense: 'left-out' },
   ],
   [
-    "aren't for sale|not up for sale|isn't included|aren't included|not part of|not selling|not include|not included in|excluding|minus|except|except for|other than|apart from|aside from|with the exception of|save for|keeping|kept the|kept my|i kept|held onto the|i'm keeping|sold separately|staying|stays|not with it|does not include|doesn't include|not including|does not come with|doesn't come with|no longer have|not pictured|don't have|do not have|not available|everything but|in my other ads|in my other ad|see my other ads|other listing|other listings|not in this ad|all except|all but|got lost|got lost in|my keeper|is my keeper|are my keepers|is mine|are mine|isn't mine|is not mine|aren't mine|are not mine|belongs to|belong to|stays where|decided to keep|decided to keep the|going to keep|going to keep the|gonna keep|gonna keep the|want to keep the|plan to keep|planning to keep|will keep the|i'll keep the|hanging on to|hanging onto|holding on to|holding onto|hang on to|hold on to|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
+    "aren't for sale|not up for sale|isn't included|aren't included|not part of|not selling|not include|not included in|excluding|minus|except|except for|other than|apart from|aside from|with the exception of|save for|keeping|kept the|kept my|i kept|held onto the|i'm keeping|sold separately|staying|stays|not with it|does not include|doesn't include|not including|does not come with|doesn't come with|no longer have|not pictured|don't have|do not have|not available|everything but|not in this ad|all except|all but|got lost|got lost in|my keeper|is my keeper|are my keepers|is mine|are mine|isn't mine|is not mine|aren't mine|are not mine|belongs to|belong to|stays where|decided to keep|decided to keep the|going to keep|going to keep the|gonna keep|gonna keep the|want to keep the|plan to keep|planning to keep|will keep the|i'll keep the|hanging on to|hanging onto|holding on to|holding onto|hang on to|hold on to|stay with me|stays with me|stay with us|staying with me|staying with us|borrowed|there was|there were|there used to be",
     { code: 'Q' },
   ],
+  [
+    'in my other ads|in my other ad|see my other ads|other listing|other listings|other ad|other ads|other post|other posts',
+    { code: 'Q', sense: 'elsewhere' },
+  ],
   ['trades for|swap for|swaps for', { code: 'Q', sense: 'trade-for' }],
+  [
+    'trades considered|trades considered for|trades accepted|consider trades|consider trades for|interested in trades|interested in trades for|open to trades|open to trades for|take trades|take trades for|trades i would take|trades wanted',
+    { code: 'z', sense: 'trade-for' },
+  ],
   [
     'sold|gone|got stolen|was stolen|were stolen|went missing|sold already|sold as well|sold too|sold also|also sold|already sold|are sold|is sold|have sold|has sold|been sold|spoken for|no longer available|are gone|is gone|already gone|went to the scrapper|went to the dump|went to scrap|was scrapped|got scrapped|threw it out|threw them out|sold out|been claimed|is claimed|are claimed|has been claimed|have been claimed|has been picked up|have been picked up|got claimed|got sold|got picked up|was claimed|were claimed|was sold|were sold|found a home|found a new home|someone took|somebody took|someone bought|somebody bought|someone grabbed|somebody grabbed',
     { code: 'Y' },
@@ -152,14 +160,14 @@ export const RELATIONS: readonly Entry[] = [
   // What the seller would rather have, in an ad that offers something.
   ["after a|after an|i'm after|i am after", { code: 'W', sense: 'rather' }],
   [
-    'fit|fits|fitting|suit|suits|suited to|suited for|suitable for|to suit|will suit|room for|compatible with|came with|came with the|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|bring your own|buy your own|holder for|store|stores|storing',
+    'fit|fits|fitting|suit|suits|suited to|suited for|suitable for|to suit|will suit|room for|compatible with|came with|came with the|works with|work with|used with|use with|designed for|made for|to fit|that fit|intended for|meant for|accepts|accept|holds|hold|for use with|goes on|go on|any|your|holding|use|using|need|needs|needing|require|requires|your own|bring your own|buy your own|fit on|fits on|fit on most|fits on most|fit most|fits most|holder for|store|stores|storing',
     { code: 'X' },
   ],
   [
     'for sale|for sell|for pickup|for pick up|for details|for info|for more info|for more|for now|for years|for free weights',
     { code: 'z' },
   ],
-  ['trade|trades|trading|swap|swaps|swapping|barter', { code: 'z', sense: 'trade' }],
+  ['trade|trades|trading|swap|swaps|swapping|barter|straight swap|straight trade', { code: 'z', sense: 'trade' }],
   ['lot', { code: 'z', sense: 'named-lot' }],
   [
     'was going to keep|was going to keep the|was gonna keep|was planning to keep|were going to keep|wanted to keep',
