@@ -32,10 +32,18 @@ function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
   return weak && !listed ? dominant : kind;
 }
 
+/** How far before a noun the goods before it with their price may stand. */
+const PRICED = 12;
+
 /** "45s .90/lb, bumpers 1.40/lb": a noun with a price of its own behind weights that have theirs. */
 function isOwnLine(scan: Scan, at: number): boolean {
-  if (!/^[-:@]?(?:M|n[/r]u)/.test(scan.letters.slice(at + 1, at + 5).join(''))) return false;
-  return /[suhv]-?(?:M_{0,6}|n[/r]u),c?$/.test(scan.letters.slice(Math.max(0, at - 12), at).join(''));
+  const read = (from: number, to: number): string =>
+    [...scan.plain.slice(Math.max(0, from), to)]
+      .map((letter, i) => (scan.letters[Math.max(0, from) + i] === 'M' ? 'M' : letter))
+      .join('');
+  return (
+    /^[-:@]?(?:M|n[/r]u)/.test(read(at + 1, at + 5)) && /[suhv]-?(?:M[^kl]{0,8}|n[/r]u),c?$/.test(read(at - PRICED, at))
+  );
 }
 
 /** Heaviest bars, in lb and kg: those for squats. */
@@ -101,6 +109,7 @@ function behind(scan: Scan, quantity: Quantity): number | null {
     const kind = kindAt(scan, i);
     if (kind) {
       // "iron 4 x 20, bumpers 2 x 10": the noun begins a list of its own.
+      if (joined && isOwnLine(scan, i)) return null;
       if (WEIGHED.includes(kind) && joined && /^[-:]?[nd]x?[nv]/.test(scan.plain.slice(i + 1, i + 5))) return null;
       if (WEIGHED.includes(kind)) return joined && i - quantity.to > 1 && 'ca'.includes(scan.plain[i - 1] ?? '_') ? null : i;
       // "2 2.5s clips" are plates, then clips; so is what stands before them.

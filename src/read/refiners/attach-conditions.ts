@@ -3,7 +3,7 @@ import { OF_ONE_PIECE } from '../../listing/reading.ts';
 import type { Finding } from '../mention.ts';
 import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
-import { BARS, isOfPiece, PIECES, STRONGER, vie } from './condition-scopes.ts';
+import { BARS, FRAMES, isOfPiece, PIECES, STRONGER, vie } from './condition-scopes.ts';
 import { type Subject, subjectOfCondition } from './condition-subject.ts';
 import type { Draft } from './draft.ts';
 
@@ -115,12 +115,20 @@ function isOfBar(scan: Scan, { from, to }: Finding): boolean {
   return fault || near.some(({ term }) => BARS.includes(term?.kind ?? 'other'));
 }
 
+/** "Frame is not bent", "uprights are straight"; a bench that "goes straight" is flat. */
+const isOfFrame = (scan: Scan, { from, to, rule }: Finding): boolean =>
+  rule === 'condition-denied' ||
+  scan.tokens
+    .slice(Math.max(0, from - PART), to + PART)
+    .some(({ text }, index) => scan.clause[Math.max(0, from - PART) + index] === scan.clause[from] && STEEL.test(text));
+
 /** "Handle bent from being dropped." */
 const isOfHandle = (scan: Scan, { from, to }: Finding): boolean =>
   scan.tokens.slice(Math.max(0, from - PART), to + PART).some(({ term }) => term?.sense === 'handle');
 
 function put(scan: Scan, item: Draft, finding: Finding): void {
   if (finding.condition === 'bent' && !BARS.includes(item.kind) && isOfBar(scan, finding)) return;
+  if (finding.condition === 'straight' && FRAMES.includes(item.kind) && !isOfFrame(scan, finding)) return;
   if (finding.condition === 'bent' && item.kind === 'dumbbell' && !isOfHandle(scan, finding)) return;
   const { from, to, hearsay } = finding;
   const several = (item.count?.value ?? 0) > 1;

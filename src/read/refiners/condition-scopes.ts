@@ -9,7 +9,7 @@ export interface Scope {
 export const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
 export const PLATES: readonly Kind[] = ['plate', 'bumper', 'micro'];
 export const PIECES: readonly Kind[] = [...PLATES, 'dumbbell', 'kettlebell'];
-const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
+export const FRAMES: readonly Kind[] = ['rack', 'stands', 'bench', 'storage'];
 const GOODS: readonly Kind[] = [...PIECES, ...BARS, ...FRAMES];
 /** Goods that are not scored take what is said of them, so that it is put on nothing else. */
 const ANY: readonly Kind[] = [...GOODS, 'other'];
@@ -18,7 +18,7 @@ const ANY: readonly Kind[] = [...GOODS, 'other'];
 export const isOfPiece = (condition: Condition, { kind }: { readonly kind: Kind }): boolean =>
   condition === 'cracked' || condition === 'split-hub' || (condition === 'bent' && BARS.includes(kind));
 
-const whole: Scope = { told: ANY, lot: GOODS };
+const whole: Scope = { told: [...ANY, 'collars'], lot: GOODS };
 const bars: Scope = { told: [...BARS, 'other'], lot: BARS };
 const frames: Scope = { told: [...FRAMES, 'other'], lot: ['rack', 'stands'] };
 
@@ -35,7 +35,7 @@ export const SCOPES: Readonly<Record<Condition, Scope>> = {
   chipped: { told: ANY, lot: PIECES },
   cracked: { told: [...ANY, 'collars'], lot: PIECES },
   bent: { ...bars, told: [...bars.told, ...FRAMES, 'dumbbell'] },
-  straight: bars,
+  straight: { ...bars, told: [...bars.told, ...FRAMES] },
   spins: bars,
   'seized-sleeves': bars,
   welded: { ...frames, told: [...frames.told, ...BARS] },

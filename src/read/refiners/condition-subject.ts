@@ -8,7 +8,7 @@ import { says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { isAttribute, isOfAbsent, isOfOthers, isOfThingsApart, isOtherLine } from './condition-apart.ts';
 import { BARS, PIECES, SCOPES } from './condition-scopes.ts';
-import type { Draft } from './draft.ts';
+import { type Draft, firstToken } from './draft.ts';
 import { excepted, isOver, isWhole, saysWholeBefore } from './left-out-goods.ts';
 import { clauseAround, holds, namedBy } from './subject.ts';
 import {
@@ -133,10 +133,12 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   if (whole) return { drafts: drafts.filter(({ kind }) => lot.includes(kind) || (small && kind === 'collars')), told: false };
   // Goods behind the word: under it as a heading, or with nothing between.
   const behind = start === from || /[:-]/.test(scan.plain.slice(speech.to + 1, stop + 1)) ? to : stop;
-  const after = inClause.filter((item) => item.places.some((place) => place.from >= from && place.from <= behind));
+  const after = inClause.filter(
+    (item) => item.kind !== 'collars' && item.places.some((place) => place.from >= from && place.from <= behind),
+  );
   if (after.length > 0) return of(after);
   for (let i = speech.to + 1; i <= behind; i += 1) {
-    const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)) : [];
+    const named = scan.plain[i] === 'k' ? apt(namedBy(scan, drafts, i)).filter(({ kind }) => kind !== 'collars') : [];
     if (named.length > 0) return of(named);
   }
   // Said of goods that cannot be so: of nothing else then.
@@ -154,7 +156,16 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   if (meant.length > 0) return of(meant);
   const listed = goodsOfLine(scan, drafts, from, goodsLines, apt);
   if (listed.length > 0) return of(listed);
-  return { drafts: lotOf(drafts, lot, apt), told: false };
+  const all = lotOf(drafts, lot, apt);
+  return { drafts: toldSoFar(scan, all, speech.from), told: false };
+}
+
+/** "Power rack. Four bolts missing.", and "Also a bench" in a later line: of the goods that its own line has told, where all others come later. */
+function toldSoFar(scan: Scan, all: readonly Draft[], at: number): readonly Draft[] {
+  const line = scan.tokens[at]?.line ?? 0;
+  const lineOf = (item: Draft): number => scan.tokens[firstToken(item)]?.line ?? 0;
+  const here = all.filter((item) => lineOf(item) === line && firstToken(item) < at);
+  return here.length > 0 && all.every((item) => here.includes(item) || lineOf(item) > line) ? here : all;
 }
 
 /** "Bar and plates have surface rust": the goods that "and" joins to a noun with a verb of several behind it. */
