@@ -1,4 +1,5 @@
 /** What a language's folder gives: how it writes numbers, and its dictionary. */
+import type { Condition } from '../../listing/reading.ts';
 import type { Dictionary } from '../text/terms.ts';
 import type { Cues } from './cues.ts';
 
@@ -11,6 +12,8 @@ export interface Language {
   readonly dictionary: Dictionary;
   /** Words that are asked for by name. */
   readonly cues: Cues;
+  /** Conditions that several words tell together, none of which tells one by itself. */
+  readonly ways: readonly { readonly condition: Condition; readonly says: RegExp }[];
   /** Currency of amounts that name none. */
   readonly currency: 'USD' | 'EUR';
   /** Sticky pattern of what stands for no cents behind an amount ("120,-"), where the language writes it; one mark, class ¤. */

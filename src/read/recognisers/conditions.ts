@@ -9,6 +9,7 @@ import type { Scan } from '../text/scan.ts';
 import type { Term } from '../text/terms.ts';
 import { isNewness } from './newness.ts';
 import { readPartedConditions } from './parted-conditions.ts';
+import { readWordedConditions } from './worded-conditions.ts';
 
 /** How many tokens before a word a denial still reaches it ("no sign of rust", "has never been left outside"). */
 const REACH = 5;
@@ -101,7 +102,8 @@ function gradeRust(scan: Scan, at: number): Condition {
   let faint = false;
   for (let i = at - 1; i >= Math.max(0, at - DEGREE_BEFORE) && scan.clause[i] === scan.clause[at]; i -= 1) {
     if (',;c(NC'.includes(scan.plain[i] ?? 'l')) break;
-    if (senseAt(scan, i) === 'badly') return 'rust-heavy';
+    // "Very light rust" is light.
+    if (senseAt(scan, i) === 'badly' && senseAt(scan, i + 1) !== 'faintly') return 'rust-heavy';
     if (senseAt(scan, i) === 'faintly') faint = true;
   }
   for (let i = at + 1; i <= at + DEGREE_BEHIND && scan.clause[i] === scan.clause[at]; i += 1) {
@@ -151,6 +153,23 @@ function isOfBody(scan: Scan, at: number): boolean {
   return false;
 }
 
+/** How far from rust it may say that it has been taken off. */
+const REMOVED = 4;
+
+/** "The rust has been removed", "treated for rust"; what "can be removed" is there. */
+function isRemoved(scan: Scan, at: number): boolean {
+  if (scan.tokens[at]?.term?.sense !== 'fault rust') return false;
+  for (let i = at - REMOVED; i <= at + REMOVED; i += 1)
+    if (
+      scan.clause[i] === scan.clause[at] &&
+      says(scan, i, 'removed') &&
+      !says(scan, i - 1, 'removable') &&
+      !/[,NC]/.test(scan.plain.slice(Math.min(i, at) + 1, Math.max(i, at)))
+    )
+      return true;
+  return false;
+}
+
 /** How far behind "bent" it may say that it was made so. */
 const DESIGN_REACH = 8;
 
@@ -170,6 +189,8 @@ const SAYS = 5;
 
 /** What the words behind goods, up to the next mark, say of them: that they are not so, that they are so after all, or that they are so too. */
 function likened(scan: Scan, at: number, clause: number | undefined): 'not-so' | 'is-so' | 'so-too' | null {
+  // "45s: light rust. 25s: none."
+  if (':-'.includes(scan.plain[at + 1] ?? 'l')) at += 1;
   let end = at + 1;
   while (end - at <= SAYS && !',.;:()!lcM'.includes(scan.plain[end] ?? 'l') && senseAt(scan, end) !== 'turn') end += 1;
   if (end === at + 1 || end - at > SAYS) return null;
@@ -222,7 +243,8 @@ function readEchoes(scan: Scan, found: readonly Finding[]): Finding[] {
       const condition =
         said === 'so-too' || (said === 'not-so') === denied ? last.condition : denied ? term.condition : term.denied;
       const rule = condition === last.condition ? last.rule : denied ? 'condition' : 'condition-denied';
-      if (condition) echoes.push({ rule, condition, from: at + 1, to: at + 1 });
+      const faint = condition === 'rust' && saysWithin(scan, at + 1, at + 1 + SAYS, 'a-little');
+      if (condition) echoes.push({ rule, condition: faint ? 'rust-light' : condition, from: at + 1, to: at + 1 });
     }
   }
   return echoes;
@@ -237,7 +259,7 @@ export function readConditions(scan: Scan): Finding[] {
     const kept = place ? keptBefore(scan, at) : null;
     if (place && kept === null) return;
     if (namesKind(scan, at, term.condition) || !isNewness(scan, at) || isByDesign(scan, at, term.condition)) return;
-    if (isOfBody(scan, at)) return;
+    if (isOfBody(scan, at) || isRemoved(scan, at)) return;
     const { denied, hearsay, unsure } = denialOf(scan, kept ?? at);
     if (unsure) return;
     const rust = term.sense?.endsWith('rust') === true;
@@ -250,5 +272,12 @@ export function readConditions(scan: Scan): Finding[] {
     const rule = denied ? 'condition-denied' : place ? 'kept-at' : 'condition';
     found.push({ rule, condition, from: at, to: at, ...(kept === null ? {} : { from: kept }), ...(hearsay ? { hearsay } : {}) });
   });
-  return [...found, ...readEchoes(scan, found), ...readPartedConditions(scan)];
+  const worded = readWordedConditions(scan).filter(({ from, to }) => {
+    const { denied, unsure } = denialOf(scan, from);
+    const within = scan.tokens
+      .slice(from, to + 1)
+      .some(({ term }, index) => (term?.code === 'N' && index > 0) || term?.sense === 'unknown');
+    return !denied && !unsure && !within;
+  });
+  return [...found, ...readEchoes(scan, found), ...readPartedConditions(scan), ...worded];
 }

@@ -133,7 +133,7 @@ export function readNouns(scan: Scan): Noun[] {
     if (kind === 'stands' && isAlsoRack(scan, at)) return;
     // "The curl bar": its first words are one term.
     const part = kind === 'bar' ? scan.tokens[at - 1]?.term?.part : undefined;
-    const named = part?.endsWith('-bar') ? part : ((kind === 'bar' && shapedAs(scan, at)) || kind);
+    const named = part?.endsWith('-bar') ? part : (kind === 'bar' && shapedAs(scan, at)) || kind;
     const pulled = kind === 'bar' && isOfCable(scan, at);
     const times = kind === 'collars' && !scan.nounCounts.has(at) ? eachOfBars(scan, from) : 1;
     found.push({

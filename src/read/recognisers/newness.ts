@@ -15,7 +15,9 @@ export function isNewness(scan: Scan, at: number): boolean {
   if (scan.tokens[at - 1]?.term?.sense === 'handle') return false;
   // "Brand new these are $600": what they cost new.
   if (/^[az]{1,4}U?(?:\$?n|i)/.test(behind) && says(scan, at + 1, 'them')) return false;
-  if (scan.plain[at + 1] === 'C' || /^[:=-]?\$?n?\$/.test(behind)) return false;
+  if (scan.plain[at + 1] === 'C') return false;
+  // "Never used $90" tells no former price.
+  if (/^[:=-]?\$?n?\$/.test(behind) && / ?n(?:ew|eu\w*)$/.test(scan.tokens[at]?.text ?? 'new')) return false;
   for (let i = at - 1; i >= Math.max(0, at - REACH) && scan.clause[i] === scan.clause[at]; i -= 1) {
     const letter = scan.plain[i] ?? 'l';
     if (letter === 'F' && term.condition === 'new' && scan.tokens[i]?.term?.sense !== 'stays') return false;

@@ -111,7 +111,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   // What is kept is none of the goods, but tells of the trade all the same.
   if (fitted && (isInLeftOutList(scan, at) || isNotGot(scan, at))) return true;
   // "Missing the collars", "es fehlen die Verschlüsse".
-  if (says(scan, scan.plain[at - 1] === 'a' ? at - 2 : at - 1, 'missing')) return true;
+  if (says(scan, 'ad'.includes(scan.plain[at - 1] ?? '_') ? at - 2 : at - 1, 'missing')) return true;
   // "One star nut is missing."
   if (scan.tokens[at + 1]?.term?.condition === 'missing-parts' && /[.;l)]/.test(scan.plain[at + 2] ?? 'l')) return true;
   // "Combo rack (bench + squat in one frame)", "squat/bench rack" name one frame.
@@ -126,7 +126,11 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   // "Keeping the bar, bench $50": what has a price is sold.
   const sold = /^[-:=]?[$]/.test(scan.plain.slice(at + 1, at + 3)) && near.includes(',');
   if (near.includes('Q') && !sold && /Q[amozCkc,]{0,4}$|Qa?n[su]?ca?m?$/.test(near)) return true;
-  if (/[XW]/.test(near) && /X(?:[amCXBndfGS/"'po-]|(?<=X)z(?=n)){0,6}$|X[amU]{0,2}[nd][pom]{0,3}kc[amnd]{0,3}$|W[amCz]{0,3}$/.test(near)) return true;
+  if (
+    /[XW]/.test(near) &&
+    /X(?:[amCXBndfGS/"'po-]|(?<=X)z(?=n)){0,6}$|X[amU]{0,2}[nd][pom]{0,3}kc[amnd]{0,3}$|W[amCz]{0,3}$/.test(near)
+  )
+    return true;
   // "takes Olympic plates", "takes 5 bars", "takes 2 inch plates", but "$50 takes the rack".
   const takes = near.includes('A') ? /(?<![$nM_])A(?:[mCndf"]|\/|(?<=m)z(?=m|$)){0,5}$/.exec(near) : null;
   if (takes && says(scan, start + takes.index, 'take')) return true;

@@ -6,7 +6,7 @@ import type { Condition } from '../../listing/reading.ts';
 import type { CueName } from '../language/cues.ts';
 import type { Language } from '../language/language.ts';
 import type { Finding } from '../mention.ts';
-import { says } from '../text/says.ts';
+import { begins, says } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 
 /** How far behind the part its state is told, in tokens. */
@@ -42,7 +42,7 @@ function endOfSaying(scan: Scan, at: number): number {
 
 /** The first token in a stretch that is one of the words, or null. */
 function first(scan: Scan, from: number, to: number, cue: CueName): number | null {
-  for (let at = from; at <= to; at += 1) if (says(scan, at, cue)) return at;
+  for (let at = from; at <= to; at += 1) if (begins(scan, at, cue)) return at;
   return null;
 }
 

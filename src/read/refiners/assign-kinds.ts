@@ -41,9 +41,7 @@ function isOwnLine(scan: Scan, at: number): boolean {
     [...scan.plain.slice(Math.max(0, from), to)]
       .map((letter, i) => (scan.letters[Math.max(0, from) + i] === 'M' ? 'M' : letter))
       .join('');
-  return (
-    /^[-:@]?(?:M|n[/r]u)/.test(read(at + 1, at + 5)) && /[suhv]-?(?:M[^kl]{0,8}|n[/r]u),c?$/.test(read(at - PRICED, at))
-  );
+  return /^[-:@]?(?:M|n[/r]u)/.test(read(at + 1, at + 5)) && /[suhv]-?(?:M[^kl]{0,8}|n[/r]u),c?$/.test(read(at - PRICED, at));
 }
 
 /** Heaviest bars, in lb and kg: those for squats. */

@@ -151,7 +151,7 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
     from,
     some((at) => sense(at) === 'it'),
     some((at) => sense(at) === 'they'),
-    apt,
+    (list) => apt(list).filter(({ kind }) => kind !== 'collars'),
   );
   if (meant.length > 0) return of(meant);
   const listed = goodsOfLine(scan, drafts, from, goodsLines, apt);
@@ -182,7 +182,8 @@ function joinedTo(
   for (let joints = 0; joints < 4; joints += 1) {
     let i = noun - 1;
     while (i > from && noun - i < 4 && 'amC'.includes(scan.plain[i] ?? '_')) i -= 1;
-    if (scan.plain[i] !== (joints === 0 ? 'c' : ',') || scan.plain[i - 1] !== 'k') break;
+    // "Neither bar nor plates have any rust."
+    if (!(joints === 0 ? 'cN' : ',').includes(scan.plain[i] ?? '_') || scan.plain[i - 1] !== 'k') break;
     noun = i - 1;
     joined.push(...apt(namedBy(scan, drafts, noun)));
   }

@@ -33,6 +33,28 @@ const RECALL = 80;
 /** A noun whose pieces may be told elsewhere. */
 export const isVague = (list: readonly Draft[]): boolean => list.every(({ weight }) => weight === null);
 
+/** "A crack in one 25": goods by a bare size. */
+const sizedAs = (scan: Scan, drafts: readonly Draft[], at: number): Draft[] =>
+  'sz,.;l)c'.includes(scan.plain[at + 1] ?? 'l') && scan.plain[at - 1] !== '$'
+    ? drafts.filter(({ weight }) => weight !== null && weight.value === scan.tokens[at]?.value)
+    : [];
+
+/** "Rust on the bar and the 25s": goods that "and" joins to those at a token, unless something else is said of them. */
+function joinedBehind(scan: Scan, drafts: readonly Draft[], at: number, stop: number, apt: Apt): Draft[] {
+  const joined: Draft[] = [];
+  let end = at;
+  for (let joints = 0; joints < 4; joints += 1) {
+    while (end < stop && 'su'.includes(scan.plain[end + 1] ?? '_')) end += 1;
+    const next = /^,?c?[am]{0,2}([kn])s?/.exec(scan.plain.slice(end + 1, stop + 1));
+    if (!next || next[0].length < 2 || !/^[,c]/.test(next[0])) break;
+    const goods = end + next[0].replace(/s$/, '').length;
+    if (says(scan, end + next[0].length + 1, 'has') || scan.tokens[end + next[0].length + 1]?.term?.sense === 'is') break;
+    joined.push(...apt(next[1] === 'k' ? namedBy(scan, drafts, goods) : sizedAs(scan, drafts, goods)));
+    end += next[0].length;
+  }
+  return joined;
+}
+
 /** "Rusty 45s", "bent bar", "surface rust on the 35s", "chips on the edges of the 25s". */
 export function goodsAhead(
   scan: Scan,
@@ -45,19 +67,24 @@ export function goodsAhead(
 ): Draft[] {
   const fault = !speech.joined;
   let joined = speech.joined;
+  let upon = false;
   const last = Math.min(fault ? stop : to, speech.to + (fault ? AHEAD : 4));
   for (let i = speech.to + 1; i <= last; i += 1) {
     const token = scan.tokens[i];
     const letter = scan.plain[i] ?? '_';
-    if (letter === 'o' || token?.term?.sense === 'upon') joined = true;
-    else if (joined) {
+    if (letter === 'o' || token?.term?.sense === 'upon') {
+      joined = true;
+      upon = true;
+    } else if (joined) {
       // "One bent one straight": a pronoun takes what is behind it.
       const holding = apt(
         said.filter((item) => item.places.some((place) => i >= place.from && i <= place.to && place.rule !== 'told-apart')),
       );
       const named = letter === 'k' ? apt(namedBy(scan, drafts, i)) : [];
-      if (named.length > 0 && isVague(holding)) return named;
-      if (holding.length > 0) return fault ? holding : sameList(drafts, holding, apt);
+      const sized = letter === 'n' ? apt(sizedAs(scan, drafts, i)) : [];
+      const found = (named.length > 0 && isVague(holding)) || holding.length === 0 ? [...named, ...sized] : holding;
+      if (found.length > 0 && upon) return [...new Set([...found, ...joinedBehind(scan, drafts, i, stop, apt)])];
+      if (found.length > 0) return fault || found !== holding ? found : sameList(drafts, holding, apt);
     }
     if (fault ? '.;cMk'.includes(letter) : !'mCnduhs-x(p'.includes(letter)) break;
   }

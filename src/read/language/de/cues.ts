@@ -85,6 +85,9 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'comes-off': 'blättert|blätternd|abgeblättert|platzt|abgeplatzt|löst|gelöst|abgesprungen',
   cover:
     'polster|polsterung|bezug|kunstleder|leder|sitz|sitzpolster|rückenpolster|rückenlehne|sitzfläche|liegefläche|schaumstoff',
+  removed: 'entfernt|behandelt|abgeschliffen|gestrahlt|weggemacht|beseitigt',
+  removable: 'leicht|einfach|lässt sich|kann',
+  'a-little': 'ein wenig|ein bisschen|etwas|ein paar',
   'comes-apart':
     'riss|risse|rissen|gerissen|eingerissen|aufgerissen|kaputt|durchgesessen|aufgeplatzt|geplatzt|loch|löcher|abgewetzt|zerfleddert|beschädigt|löst|geflickt|geklebt|abgeklebt|aufgescheuert|durchgescheuert',
   hub: 'innenring|stahlring|metallring|buchse|nabe|einsatz|stahlbuchse|metallbuchse|metalleinsatz|stahleinsatz',

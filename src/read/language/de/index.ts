@@ -1,6 +1,7 @@
 import { type Dictionary, dictionary } from '../../text/terms.ts';
 import { type Cues, cues } from '../cues.ts';
 import type { Language } from '../language.ts';
+import { WAYS } from './condition-ways.ts';
 import { CONDITIONS } from './conditions.ts';
 import { CUES } from './cues.ts';
 import { NOUNS } from './nouns.ts';
@@ -44,6 +45,7 @@ let asked: Cues | undefined;
 
 export const GERMAN: Language = {
   code: 'de',
+  ways: WAYS,
   currency: 'EUR',
   number: NUMBER,
   valueOf: amountOf,

@@ -43,18 +43,21 @@ export const THINGS: readonly Entry[] = [
   ],
   // Goods of their own: what is said of them is said of nothing else.
   [
-    'mat|mats|flooring|platform|platforms|table|raise stand|knee raise|knee raise stand|couch|freezer|fridge|saddle|trampoline|desk|mower|trailer|fan|truck|van|car|roof|window|windows|wheelbarrow|ladder|fence',
+    'door|doors|elevator|mat|mats|flooring|platform|platforms|table|raise stand|knee raise|knee raise stand|couch|freezer|fridge|saddle|trampoline|desk|mower|trailer|fan|truck|van|car|roof|window|windows|wheelbarrow|ladder|fence',
     { code: 'z', sense: 'thing apart' },
   ],
   [
-    'ring|rings|insert|inserts|core|wheel|wheels|door|pipe|pipes|cover|covers|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|toe|toed|toes|gloves|mallet|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
+    'ring|rings|insert|inserts|core|wheel|wheels|pipe|pipes|cover|covers|hook|hooks|pins|pegs|horn|horns|box|boxes|shell|bolts|cap|caps|wool|brush|tile|tiles|slab|bumper feet|stopper|stoppers|stuff|thing|things|top|tops|tread|treads|toe|toed|toes|gloves|mallet|screw things|crate|pallet|rod|rods|flakes|plating|lid|case|base|bases|finish',
     { code: 'z', sense: 'thing' },
   ],
 ];
 
 /** Parts that tell which goods are spoken of ("rust on the knurl"). */
 export const PARTS: readonly Entry[] = [
-  ['the curl|curly one|the curly|wavy one|zig zag one|curl one|curl is|curl has|the ez|ez one|ez is|ez has', { code: 'z', part: 'curl-bar' }],
+  [
+    'the curl|curly one|the curly|wavy one|zig zag one|curl one|curl is|curl has|the ez|ez one|ez is|ez has',
+    { code: 'z', part: 'curl-bar' },
+  ],
   ['hex one|trap one|the hex one|hex is|the hex|hex has|the trap|trap is', { code: 'z', part: 'hex-bar' }],
   [
     'knurl|knurling|center knurl|centre knurl|end cap|end caps|endcap|endcaps|bushings|bushing|bearings|bearing|the ends',

@@ -28,7 +28,7 @@ const COVERS =
   'foam|padding|vinyl|upholstery|leather|pleather|covering|cover|fabric|seat cover|pad cover|pad vinyl|seat vinyl|cushion|bench pad|seat';
 const WORN =
   'crumbling|is crumbling|peeling|is peeling|flaking|is flaking|worn through|is worn through|has worn through|coming apart|is coming apart|has a rip|has a hole|has holes|has a cut|has a split|is splitting|splitting|perished|is perished|disintegrating|is disintegrating|exposed|is exposed|sticking out|is sticking out|falling apart|is falling apart|worn out|is worn out|in shreds|shredded|is shredded|taped up|is taped|is taped up|held with tape|has tape on it|split|is split|has been patched|is patched|is ripped|needs reupholstering|needs recovering|needs replacing|cracked|is cracked|chewed|is chewed';
-const KINDS = 'brands|brand|makers|makes|rims|styles|manufacturers|types|stamps|castings|foundries|lettering';
+const KINDS = 'brands|brand|companies|makers|makes|rims|styles|manufacturers|types|stamps|castings|foundries|lettering';
 const UNLIKE = 'mixed|odd|different|various|assorted|random|several|mismatched|multiple|all different|all sorts of';
 
 export const CONDITIONS: readonly Entry[] = [
@@ -104,7 +104,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "seized|seized up|frozen|don't spin|doesn't spin|do not spin|does not spin|won't spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn|won't turn|don't spin well|doesn't spin well|hard to spin|locked up|don't move|frozen up|frozen solid|rusted shut|don't spin anymore|doesn't spin anymore|no longer spin|no longer spins|quit spinning|stopped spinning",
+    "seized|seized up|froze|froze up|frozen|don't spin|doesn't spin|do not spin|does not spin|won't spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn|won't turn|don't spin well|doesn't spin well|hard to spin|locked up|don't move|frozen up|frozen solid|rusted shut|don't spin anymore|doesn't spin anymore|no longer spin|no longer spins|quit spinning|stopped spinning",
     'seized-sleeves',
     'spins',
   ),
@@ -115,7 +115,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
 
   fault(
-    'crack|cracks|hairline crack|hairline cracks|splits|chunk missing|chunks missing|chunk out|a split|breaks|fractures|a chunk',
+    'chunk is missing|chunks are missing|piece is missing out|piece missing out|crack|cracks|hairline crack|hairline cracks|splits|chunk missing|chunks missing|chunk out|a split|breaks|fractures|a chunk',
     'cracked',
   ),
   condition(
@@ -165,7 +165,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   ['welded by a professional|welded by a pro|welded by a certified|welded by the factory|welded by the maker', { code: 'z' }],
   condition(
-    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|custom built|self made|made it myself|made them myself|shop made|home built|i poured myself|poured myself|i poured|poured by me|built out of|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|made by a|built by me|built by my|built by a|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|brother built|son built|he made|i made|i make self|i weld self|i make myself|i made this|made this|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
+    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|custom built|self made|made it myself|made them myself|shop made|home built|i poured myself|poured myself|i poured|poured by me|built out of|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|built by me|built by my|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|brother built|son built|he made|i made|i make self|i weld self|i make myself|i made this|made this|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
     'home-made',
   ),
   [
@@ -184,7 +184,7 @@ export const CONDITIONS: readonly Entry[] = [
     'stored-outdoors',
   ),
   place(
-    'inside|indoors|cellar|attic|loft|house|spare room|spare bedroom|the flat|my flat|our flat|apartment|cabinet|closet|storage unit|storage|warehouse|rumpus room|studio|rec room|living room|dining room|dry room|sunroom|mudroom|laundry room|lock up|condo|workshop|outbuilding|rafters|utility room|conservatory|barn|pole barn|machine shed|hay loft',
+    'inside|indoors|cellar|attic|loft|house|spare room|spare bedroom|the flat|my flat|our flat|apartment|cabinet|closet|storage unit|storage|warehouse|rumpus room|studio|rec room|living room|dining room|dry room|sunroom|mudroom|laundry room|lock up|condo|workshop|outbuilding|rafters|utility room|conservatory|barn|pole barn|machine shed|hay loft|shipping container|container|office|den|man cave|crawl space|crawlspace',
     'stored-indoors',
   ),
   place('room|garage|bedroom|basement|shed', 'stored-indoors', { sense: 'sizes' }),
@@ -194,14 +194,17 @@ export const CONDITIONS: readonly Entry[] = [
     { denied: 'stored-indoors' },
   ),
   ['straight from|straight out of|collecting dust|gathering dust|stashed|sitting around', { code: 'z', sense: 'stays' }],
-  ['stored|kept|sat|sitting|been|lived|lives|live|living|stayed|housed|lying|laying|remained', { code: 'z', sense: 'stays' }],
   [
-    'used outside|used outdoors|used inside|used indoors|i live|we live|i live in|we live in|live in|they live in|live near|live by|live on|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been in the family|been used|left in the|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
+    'stood|standing|sits|spent|wintered|parked|stored|kept|sat|sitting|been|lived|lives|live|living|stayed|housed|lying|laying|remained',
+    { code: 'z', sense: 'stays' },
+  ],
+  [
+    'i was in|we were in|as it sits|as she sits|where it sits|used outside|used outdoors|used inside|used indoors|i live|we live|i live in|we live in|live near|live by|live on|i lived|we lived|he lived|she lived|lived with|been a|been using|been lifting|been training|been working|been in the family|been used|left in the|left on the|left behind|left over|kept clean|kept oiled|kept busy|who lived|living in|living room|dining room|house is|garage sale|yard sale|estate sale|been sold',
     { code: 'z' },
   ],
 
   condition(
-    'wobbly|wobbles|shaky|unstable|a little wobbly|rickety|wobbles a bit|sways|a bit of sway|some sway|rocks a bit|rocks a little|rocks a tiny bit|it rocks|so it rocks|wiggles|a little shaky',
+    'wobbly|wobbles|shaky|unsteady|tippy|teeters|unstable|a little wobbly|rickety|wobbles a bit|sways|a bit of sway|some sway|rocks a bit|rocks a little|rocks a tiny bit|it rocks|so it rocks|wiggles|a little shaky',
     'wobbly',
   ),
   fault('wobble|sway', 'wobbly'),
@@ -232,7 +235,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   [
     `${each(UNLIKE, KINDS)}|no full sets|no two alike|no two the same|no two match|` +
-      "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed maker|different brand plates|mix of brands|mixture of brands|don't match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different|different sizes|mix and match|don't all look alike|nine different foundries|mixed lot of plates|hodgepodge|hodge podge|none match",
+      "none of it matches|none of them match|nothing matches|mismatched|mismatch|mis matched|unmatched|mixed maker|different brand plates|mix of brands|mixture of brands|not a matching|not a matched|don't match|do not match|doesn't match|don't all match|not all the same brand|not all matching|not matching|don't expect matching|all different|different sizes|mix and match|don't all look alike|nine different foundries|mixed lot of plates|hodgepodge|hodge podge|none match",
     { code: 'm', condition: 'mismatched' },
   ],
 ];

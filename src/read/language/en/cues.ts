@@ -90,9 +90,12 @@ export const CUES: Readonly<Record<CueName, string>> = {
   coat: 'paint|coating|powder coat|powdercoat|enamel|paint job',
   'comes-off': 'flaking|flakes|flaked|flake|peeling|peels|peeled|chipping|chips|chipped|coming|comes|came|nicked',
   cover:
-    'vinyl|upholstery|pad|pads|padding|seat|seats|cushion|cushions|foam|leather|pleather|backrest|back pad|bench pad|seat pad|cover|fabric',
+    'vinyl|upholstery|pad|pads|padding|seat|seats|cushion|cushions|foam|leather|pleather|backrest|back pad|bench pad|seat pad|bench upholstery|bench seat|cover|fabric',
+  removed: 'removed|treated|ground|sanded|blasted|sandblasted|neutralized|stripped',
+  removable: 'be|easily|can|just',
+  'a-little': 'a little|a bit|a few|a touch|a tad',
   'comes-apart':
-    'rip|rips|ripped|ripping|tear|tears|tore|torn|split|splits|splitting|crumbling|crumbles|peeling|peels|flaking|holes|hole|apart|shredded|shredding|disintegrating|perished|duct|patched|frayed|fraying|coming out',
+    'through|rip|rips|ripped|ripping|tear|tears|tore|torn|split|splits|splitting|crumbling|crumbles|peeling|peels|flaking|holes|hole|apart|shredded|shredding|disintegrating|perished|duct|patched|frayed|fraying|coming out',
   hub: 'hub|hubs|insert|inserts|center ring|centre ring|steel ring|metal ring|steel insert|bushing insert|inner ring|steel hub|metal hub',
   'comes-loose': 'loose|popped|pops|out|separated|separating|separates|detached|fell|falling|spinning',
   turning: 'sleeve|sleeves|bearings|bearing|bushings|bushing|the ends|ends|end|both ends|both sleeves|one sleeve|one end',

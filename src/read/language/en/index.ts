@@ -2,6 +2,7 @@ import { dictionary } from '../../text/terms.ts';
 import { cues } from '../cues.ts';
 import type { Language } from '../language.ts';
 import { AROUND, PARTS, THINGS } from './around-conditions.ts';
+import { WAYS } from './condition-ways.ts';
 import { CONDITIONS } from './conditions.ts';
 import { CUES } from './cues.ts';
 import { NOUNS } from './nouns.ts';
@@ -14,6 +15,7 @@ import { COUNTS, MODIFIERS, MONEY, UNITS } from './words.ts';
 /** English: "1,200.50"; a comma before one or two digits is a decimal sign only where a European unit follows ("2,5 kg", "10,50 €"). */
 export const ENGLISH: Language = {
   code: 'en',
+  ways: WAYS,
   cues: cues(CUES),
   currency: 'USD',
   number:
