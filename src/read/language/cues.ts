@@ -117,6 +117,7 @@ export type CueName =
   | 'comes-off'
   | 'cover'
   | 'comes-apart'
+  | 'small-part'
   | 'removed'
   | 'removable'
   | 'a-little'

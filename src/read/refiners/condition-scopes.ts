@@ -45,7 +45,7 @@ export const SCOPES: Readonly<Record<Condition, Scope>> = {
   // Found by the buyer; ads are read for it by the flag itself.
   'missing-catches': { told: [], lot: [] },
   'home-made': { told: ANY, lot: FRAMES },
-  torn: { told: ['bench', 'bumper', 'other'], lot: ['bench'] },
+  torn: { told: ['bench', 'bumper', 'dumbbell', 'kettlebell', 'other'], lot: ['bench'] },
   'split-hub': { told: PLATES, lot: [] },
   odd: { told: PIECES, lot: [] },
   mismatched: { told: PIECES, lot: PLATES },

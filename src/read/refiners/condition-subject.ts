@@ -147,6 +147,7 @@ export function subjectOfWord(scan: Scan, drafts: readonly Draft[], speech: Spee
   if (isOfThingsApart(scan, speech, said.length > 0 ? start : from) || isOtherLine(scan, drafts, speech.from, goodsLines))
     return of([]);
   const meant = recalled(
+    scan,
     drafts,
     from,
     some((at) => sense(at) === 'it'),
@@ -233,9 +234,12 @@ function ofSize(scan: Scan, drafts: readonly Draft[], from: number, to: number):
 /** "The deep dish ones have no rust": those that the same word of make stands beside elsewhere. */
 function calledOnes(scan: Scan, drafts: readonly Draft[], start: number, to: number): Draft[] {
   for (let i = start; i < to - 1; i += 1) {
-    if (scan.plain[i] !== 'm' || !says(scan, i + 1, 'ones') || !says(scan, i - 1, 'the') || i - 1 > start + 1) continue;
+    if (scan.plain[i] !== 'm' || !says(scan, i + 1, 'ones')) continue;
+    if (i > start && (!says(scan, i - 1, 'the') || i - 1 > start + 1)) continue;
     const { text } = scan.tokens[i] ?? {};
-    const clauses = new Set(scan.tokens.flatMap((token, at) => (token.text === text && at !== i ? [scan.clause[at]] : [])));
+    const clauses = new Set(
+      scan.tokens.flatMap((token, at) => (`${token.text} `.startsWith(`${text} `) && at !== i ? [scan.clause[at]] : [])),
+    );
     const beside = drafts.filter(({ places }) => places.some(({ from }) => clauses.has(scan.clause[from])));
     if (beside.length === drafts.length) return [];
     const weighed = beside.filter(({ weight }) => weight !== null);

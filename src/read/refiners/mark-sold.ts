@@ -23,6 +23,8 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
     // Used up where only some of the goods are sold (see left-over.ts).
     const pending = scan.tokens[at]?.term?.sense === 'pending';
     if ((scan.letters[at] !== 'Y' && !pending) || /N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
+    // "One nut gone": of a part.
+    if (says(scan, at - 1, 'small-part')) continue;
     // "was 4, sold one" leaves the rest.
     if (/^[nd][.,;!)l]/.test(scan.plain.slice(at + 1, at + 3))) continue;
     const clause = scan.clause[at];

@@ -23,6 +23,8 @@ export type Apt = (list: readonly Draft[]) => Draft[];
 const OWNERS: Partial<Record<Kind, readonly (readonly Kind[])[]>> = {
   bar: [BARS],
   rack: [['rack', 'stands'], ['bench']],
+  'curl-bar': [['curl-bar']],
+  'hex-bar': [['hex-bar']],
   bench: [['bench']],
   plate: [PLATES],
 };
@@ -182,13 +184,26 @@ function toldBefore(drafts: readonly Draft[], at: number): readonly Draft[] {
 }
 
 /** What "it" or "they" stands for: the goods told last before the clause. */
-export function recalled(drafts: readonly Draft[], from: number, it: boolean, they: boolean, apt: Apt): Draft[] {
+export function recalled(scan: Scan, drafts: readonly Draft[], from: number, it: boolean, they: boolean, apt: Apt): Draft[] {
   if (!it && !they) return [];
   const lately = toldSince(apt(drafts), from - RECALL);
   for (let i = from - 1; lately.length > 0 && i >= 0 && from - i < RECALL; i -= 1) {
     const holding = lately.filter((item) => holds(item, i));
     const [first] = holding;
     if (!first) continue;
+    // "Rack, pull up bar, two straps. It lived on the patio": of the frame that such things are fitted to.
+    if (it && holding.every(({ kind, kindAt }) => kind === 'other' && scan.tokens[kindAt]?.term?.weak)) {
+      const frames = lately.filter(
+        ({ kind, kindAt }) =>
+          (kind === 'rack' || kind === 'bench') && kindAt < i && scan.tokens[kindAt]?.line === scan.tokens[i]?.line,
+      );
+      if (frames.length === 1) return frames;
+    }
+    // "4x45, 2x25, bar and bench. It was in a barn.": all that the list names.
+    if (it && lately.length > 2) {
+      const listed = lately.filter(({ places }) => places.some((place) => scan.clause[place.from] === scan.clause[i]));
+      if (listed.length > 2) return listed;
+    }
     if (it) return holding;
     if (first.count?.value === 1 || first.kind === 'other') continue;
     return toldBefore(apt(drafts), from).filter((item) =>

@@ -1,5 +1,6 @@
 /** Whom a word speaks of: the goods of its clause, the noun of its clause, what "it" stands for, else the whole lot. */
 import { isPlate, type Kind } from '../../listing/reading.ts';
+import { OWN } from '../recognisers/noun-counts.ts';
 import type { Scan } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
@@ -50,7 +51,12 @@ export function namedBy(scan: Scan, drafts: readonly Draft[], at: number): Draft
     drafts.filter((item) => family(item.kind) === family(kind)),
     at,
   );
-  return own.length > 0 && (!term.plural || own.some((item) => item.weight !== null)) ? own : alike.length > 0 ? [...alike] : own;
+  return own.length > 0 &&
+    (!term.plural || own.some((item) => item.weight !== null || (item.count?.implied === false && OWN.includes(item.kind))))
+    ? own
+    : alike.length > 0
+      ? [...alike]
+      : own;
 }
 
 /** First and last token of the clause around a place. */

@@ -115,7 +115,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
 
   fault(
-    'chunk is missing|chunks are missing|piece is missing out|piece missing out|crack|cracks|hairline crack|hairline cracks|splits|chunk missing|chunks missing|chunk out|a split|breaks|fractures|a chunk',
+    'a chunk is missing|chunk is missing|chunks are missing|piece is missing out|piece missing out|crack|cracks|hairline crack|hairline cracks|splits|chunk missing|chunks missing|chunk out|a split|breaks|fractures|a chunk',
     'cracked',
   ),
   condition(

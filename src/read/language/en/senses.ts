@@ -173,7 +173,10 @@ export const RELATIONS: readonly Entry[] = [
     'was going to keep|was going to keep the|was gonna keep|was planning to keep|were going to keep|wanted to keep',
     { code: 'z' },
   ],
-  ['hundreds of|thousands of|weight room|weight rooms|weight training|weight class|weight belt|weight loss', { code: 'z' }],
+  [
+    'rain or shine|hundreds of|thousands of|weight room|weight rooms|weight training|weight class|weight belt|weight loss',
+    { code: 'z' },
+  ],
   [
     'asking if|ask if|asks if|ask about|asking about|asking whether|ask whether|asked if|wondering if|before asking|before you ask|ask me for|ask me about|ask me if|asked me for|asked me if|asking me for|asking me if',
     { code: 'z', sense: 'asks-whether' },

@@ -220,7 +220,7 @@ export const MODIFIERS: readonly Entry[] = [
     { code: 'z' },
   ],
   [
-    'like new|like brand new|pretty much new|pretty much brand new|more or less new|close to new|just about new|essentially new|virtually new|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|almost new|almost brand new|practically new|nearly new|basically new|hardly touched|hardly been used|barely been used|looks new|look new|hardly ever used|barely ever used|very lightly used|next to new|showroom condition',
+    `${each('like|pretty much|more or less|close to|just about|essentially|virtually|almost|practically|nearly|basically', 'new|brand new')}|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|hardly touched|hardly been used|barely been used|looks new|look new|hardly ever used|barely ever used|very lightly used|next to new|showroom condition`,
     { code: 'm', condition: 'like-new' },
   ],
   [
