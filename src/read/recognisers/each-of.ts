@@ -12,7 +12,7 @@ const BETWEEN = '(?:,?c|,|/)';
 const PLURALS = `(?:ns|v)(?:(?:${BETWEEN})?(?:ns|v)(?![xoejp]|-?[xn](?!s))){1,14}`;
 const LIST = `(?:(?:n${UNIT}?|v)(?:${BETWEEN}${MEMBER}){1,14}|${PLURALS}|n(?:l[•-]?n(?![uhqsxf])){2,14})`;
 const PAIRS_FIRST = new RegExp(
-  `(?:(${COUNT})-?x?(?:e?E|eo?|p(?:E|o)|o?E|k(?:E|eo))|(p)(?:E|e?o)?|\\((${COUNT})(?:e|E)?\\)(?:E|e)?|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
+  `(?:(${COUNT})-?x?(?:e?E|eo?|p(?:E|o|e)|o?E|k(?:E|eo))|(p)(?:E|e?o|e)?|\\((${COUNT})(?:e|E)?\\)(?:E|e)?|(${COUNT})oe|e(${COUNT})[jpx]?)[-:,(]?${MODIFIERS}(k?)[-:]?(${LIST})`,
   'dg',
 );
 const PAIRS_BEHIND = new RegExp(
@@ -30,7 +30,7 @@ const SPACED_BEHIND = new RegExp(
   'dg',
 );
 const SPACED_FIRST = new RegExp(
-  `(?:(${COUNT})(?:x?e?E|eo?|p[oE]?|x?oE)|(p)[oE]?)[-:,]?${MODIFIERS}(k?)[-:]?${SPACED}${MODIFIERS}(k?)(?![xsqfnp$'"/-])`,
+  `(?:(${COUNT})(?:x?e?E|eo?|p[oEe]?|x?oE)|(p)[oEe]?)[-:,]?${MODIFIERS}(k?)[-:]?${SPACED}${MODIFIERS}(k?)(?![xsqfnp$'"/-])`,
   'dg',
 );
 const SET_FIRST = new RegExp(`t[o:]{0,2}${MODIFIERS}(k)[-:(]{0,2}(${LIST})`, 'dg');

@@ -7,7 +7,7 @@ import { OWN } from './noun-counts.ts';
 import { countBefore, isAside } from './nouns.ts';
 
 const LATER =
-  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\(%?([nd])(p?)[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()|(?<=[z_],)a?(p)(?=[,.l]|$)|(?<=[_:,(])[yU]a?([nd])(?=[,.;l)]|$)|(?<=_,)(d)(?=,c?_)/dg;
+  /([nd])(p?)k?&|[%j]([nd])(p?)(?![uhqsnxmvik_Jf$-])|(?<=M_{0,3}e?)\([%U]?([nd])(p?)y?[,)]|([nd])(p)(?![oEn]|[mC]{0,4}k)|(?<=_[,:-]z?)([nd])(?=[.;l)]|,M|$)()|(?<=[z_],)a?(p)(?=[,.l]|$)|(?<=[_:,(])[yU]a?([nd])(?=[,.;l)]|$)|(?<=_,)(d)(?=,c?_)/dg;
 /** "25 lb $25, 35 lb $35, two of each": for all weights of the clause that have no count. */
 const OF_EACH =
   /([nd])(p?)(?:o?E|oe)(?![nvUuhx:-])|e([nd])(p?)[&jx](?=[.,;!)l]|$)|([nd])(p)e(?=[.,;!)l]|$)|(z)z?(p)(?=[.,;!)l$]|M|$)/dg;

@@ -5,7 +5,7 @@ import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, SURE_WEIGHT
 import { OWN } from './noun-counts.ts';
 
 const OF = new RegExp(
-  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E|e)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd]|-[nd](?:[,.;l]|$))${MODIFIERS}(k?)`,
+  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E|e|&)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd]|-[nd](?:[,.;l]|$))${MODIFIERS}(k?)`,
   'dg',
 );
 /** "pair of hex dumbbells 40s". */
@@ -18,8 +18,30 @@ const BEHIND = new RegExp(
 /** "45 lb pair, 35 lb pair 25 lb pair": each with its word behind it. */
 const RUN = /(?<!p[oE]?a?)(?:n-?[uhs]s?p[,/c]?){2,14}(?![onEx])/dg;
 
+/** "2 sets of 45 lb plates": two sets of two. */
+const SETS = /([nd])J(n-?[uh]s?)m{0,2}(k)/dg;
+
 export function readPairs(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
+  if (scan.plain.includes('J'))
+    findAll(scan, SETS, ({ from, to, group }) => {
+      const sets = valueAt(scan, from);
+      const [start, end] = group(2) ?? [to, to];
+      const weight = weightAt(scan, start, end);
+      if (!isCount(sets) || !weight || !isSize(weight.value, weight.unit) || !scan.tokens[to]?.term?.plural) return false;
+      if (!scan.tokens[from + 1]?.text.endsWith(' of')) return false;
+      found.push({
+        rule: 'set-of',
+        from,
+        to,
+        count: 2 * sets,
+        countImplied: true,
+        weight: weight.value,
+        unit: weight.unit,
+        noun: to,
+      });
+      return true;
+    });
   findAll(scan, RUN, ({ from, to }) => {
     const run: Quantity[] = [];
     for (let at = from; at <= to; at += 1) {
@@ -56,7 +78,7 @@ export function readPairs(scan: Scan): Quantity[] {
     const own = noun !== null && OWN.includes(scan.tokens[noun]?.term?.kind ?? 'plate');
     if (!isPair && scan.plain[word + 1] === ':' && (own || scan.plain[word - 1] === 'e')) return false;
     if (!marked && !isPair && within === null) return false;
-    const ended = isPlateSize(weight.value) && weight.value >= 5 && /[,.;lc)]/.test(scan.plain[end + 1] ?? 'l');
+    const ended = isPlateSize(weight.value) && weight.value >= 5 && /[,.;lc)$]/.test(scan.plain[end + 1] ?? 'l');
     const followed = /[uhxfnJ]/.test(scan.plain[end + 1] ?? '');
     if (!marked && ((scan.plain[word + 1] !== 'o' && !ended) || followed)) return false;
     if (!isPair && within === null && weight.value > 60 && weight.unit !== 'kg') return false;

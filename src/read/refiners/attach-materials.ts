@@ -61,7 +61,21 @@ export function attachMaterials(scan: Scan, drafts: readonly Draft[]): void {
   });
   for (const told of [true, false]) for (const one of said) if (one.subject.told === told) put(one);
   shareMakes(scan, drafts);
+  for (const one of said) spreadBack(scan, drafts, one, said);
   attachTimber(scan, drafts);
+}
+
+/** "2x20 kg, 2x15 kg, 2x10 kg black rubber.": the one make that ends a list is that of the whole list. */
+function spreadBack(scan: Scan, drafts: readonly Draft[], { term, at, subject }: Said, said: readonly Said[]): void {
+  const [last] = subject.drafts;
+  if (!last || !term.material || subject.drafts.length > 1 || last.weight === null || !/[.;!l]|^$/.test(scan.plain[at + 1] ?? ''))
+    return;
+  const clause = scan.clause[at];
+  const alone = !said.some((other) => other.at !== at && other.term.material && scan.clause[other.at] === clause);
+  if (!alone || !last.places.some(({ to }) => to < at && at - to <= 2 && scan.clause[to] === clause)) return;
+  for (const item of drafts)
+    if (item.kind === last.kind && item.weight && item.places.some(({ from }) => scan.clause[from] === clause))
+      item.material ??= { value: term.material, rule: 'make', from: at, to: at };
 }
 
 /** "2x 25 lb rubber coated plates, 2x 10, 2x 5": sizes without a noun of their own are of the noun before them, and of its make. */

@@ -75,7 +75,9 @@ function isPartOf(scan: Scan, item: Draft, drafts: readonly Draft[]): boolean {
 /** "2 chrome handles". */
 const handlesCounted = (scan: Scan): boolean =>
   scan.tokens.some(
-    (token, at) => token.term?.sense === 'handle' && /[nd][mz]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at)),
+    (token, at) =>
+      token.term?.sense === 'handle' &&
+      (scan.nounCounts.has(at) || /[nd][mz]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at))),
   );
 
 /** Whether a price, or what may be one, stands right behind. */

@@ -88,7 +88,7 @@ export function goodsAhead(
       if (found.length > 0 && upon) return [...new Set([...found, ...joinedBehind(scan, drafts, i, stop, apt)])];
       if (found.length > 0) return fault || found !== holding ? found : sameList(drafts, holding, apt);
     }
-    if (fault ? '.;cMk'.includes(letter) : !'mCnduhs-x(p'.includes(letter)) break;
+    if (fault ? '.;cMk'.includes(letter) : !"mCnduhs-x(pf'".includes(letter)) break;
   }
   return [];
 }

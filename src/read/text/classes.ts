@@ -41,7 +41,8 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
     if (code === 's') return token.glued ? 's' : 'z';
     if (code === 'x') return token.text === 'x' || (previous?.type === 'number' && next?.type === 'number') ? 'x' : 'z';
     // "4 no. 25 lb discs": no. is number there.
-    if (token.text === 'no' && previous?.type === 'number' && next?.text === '.') return 'j';
+    if (token.text === 'no' && previous?.type === 'number' && (next?.text === '.' || (token.glued && next?.type === 'number')))
+      return 'j';
     // "4 off 20 kg", of builders' lists.
     if (token.text === 'off' && (previous?.type === 'number' || previous?.term?.code === 'd') && next?.type === 'number')
       return 'j';

@@ -115,7 +115,10 @@ export const COUNTS: readonly Entry[] = [
   ['hundo|hunnid|hundy|c note', { code: 'i', value: 100, sense: 'spoken' }],
   ['half dozen|half a dozen|a half dozen', { code: 'd', value: 6 }],
   ['dozen|a dozen', { code: 'd', value: 12 }],
-  ['couple|a couple|a couple of|couple of', { code: 'd', value: 2 }],
+  [
+    'couple|a couple|a couple of|couple of|a couple of the little|couple of the little|a couple of little|couple of little|couple little|a couple of the small|couple of small',
+    { code: 'd', value: 2 },
+  ],
   ['both', { code: 'd', value: 2, sense: 'definite' }],
   ['single|just one|only one|1 single|one single', { code: 'd', value: 1, sense: 'single' }],
   ['pair|pr|matching pair|matched pair|pari', { code: 'p' }],
@@ -180,7 +183,10 @@ export const MODIFIERS: readonly Entry[] = [
   ['standard|standards|regular size|standard size|standard sized|std', { code: 'm', fits: '25mm', sense: 'standard' }],
   ['two inch', { code: 'm', fits: '50mm', value: 2, length: 'in' }],
   ['one inch', { code: 'm', fits: '25mm', value: 1, length: 'in' }],
-  ['non olympic|not olympic|nonolympic', { code: 'm', fits: '25mm' }],
+  [
+    `non olympic|not olympic|nonolympic|${each("won't fit|will not fit|don't fit|do not fit|doesn't fit|does not fit", 'olympic|olympic bars|olympic bar|an olympic bar|on olympic bars|on an olympic bar')}`,
+    { code: 'm', fits: '25mm' },
+  ],
   [
     'cast iron|castiron|cast|pig iron|grey iron|gray iron|ductile iron|common castings|plain iron|plain black iron|iron plain|all iron|iron ones|iron one',
     { code: 'm', material: 'iron' },
