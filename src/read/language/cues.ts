@@ -117,6 +117,7 @@ export type CueName =
   | 'comes-off'
   | 'cover'
   | 'comes-apart'
+  | 'other-one'
   | 'small-part'
   | 'removed'
   | 'removable'

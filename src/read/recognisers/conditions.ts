@@ -46,6 +46,9 @@ function listGoesOn(scan: Scan, at: number, separator: number): boolean {
 
 /** A denial behind a heading: "rust: none", "cracks? no". */
 function deniedBehind(scan: Scan, at: number): boolean {
+  // "Rost ist keiner dran."
+  if (says(scan, at + 1, 'is-now') && scan.tokens[at + 2]?.text.startsWith('kein') && 'z.,'.includes(scan.plain[at + 3] ?? '.'))
+    return true;
   return /^[:?=-]N/.test(scan.plain.slice(at + 1, at + 3)) && !/^[:?=-]N[amC]*C/.test(scan.plain.slice(at + 1, at + 6));
 }
 
@@ -120,6 +123,9 @@ function keptBefore(scan: Scan, at: number): number | null {
     if (senseAt(scan, i) === 'stays') return i;
     if (',;M('.includes(scan.plain[i] ?? 'l')) return null;
   }
+  if (scan.language.code === 'de')
+    for (let i = at + 1; i <= at + 3 && scan.clause[i] === scan.clause[at] && !',;M('.includes(scan.plain[i] ?? 'l'); i += 1)
+      if (senseAt(scan, i) === 'stays') return at;
   return null;
 }
 

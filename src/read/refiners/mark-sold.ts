@@ -25,6 +25,12 @@ export function markSold(scan: Scan, drafts: readonly Draft[], struck: readonly 
     if ((scan.letters[at] !== 'Y' && !pending) || /N[a-z]?$/.test(scan.plain.slice(Math.max(0, at - 2), at))) continue;
     // "One nut gone": of a part.
     if (says(scan, at - 1, 'small-part')) continue;
+    // "One 35, the other is gone": of none of those on offer.
+    if (
+      /(?:^|[^kns])[zm&%]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at)) &&
+      [1, 2, 3].some((n) => says(scan, at - n, 'other-one'))
+    )
+      continue;
     // "was 4, sold one" leaves the rest.
     if (/^[nd][.,;!)l]/.test(scan.plain.slice(at + 1, at + 3))) continue;
     const clause = scan.clause[at];

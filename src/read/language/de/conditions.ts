@@ -9,11 +9,29 @@ const condition = (words: string, value: Condition, denied?: Condition, sense?: 
   return [words, term];
 };
 
+/** Places, said with verbs of keeping ("stand in der Garage", "in der Garage gestanden"). */
+const place = (words: string, value: Condition, more: Partial<Term> = {}): Entry => [
+  words,
+  { code: 'z', condition: value, ...more },
+];
+
 const RUST = 'rost|flugrost|rostansatz|rostflecken|rostspuren|roststellen|oberflächenrost|rostflecke|rostpunkte';
 const RUSTY = adjectives('rostig|angerostet|verrostet|korrodiert');
 
 export const CONDITIONS: readonly Entry[] = spelt([
   ['polster|polsterung|sitzpolster|rückenpolster|sitzfläche|rückenlehne|kunstleder|bezug|sitz', { code: 'z', part: 'bench' }],
+  ['ständer|gestell|rahmen|streben', { code: 'z', part: 'rack' }],
+  [
+    'lag|lagen|lagerte|lagerten|gelagert|lagern|gelegen|stand|standen|gestanden|aufbewahrt|untergebracht|verstaut|geblieben',
+    { code: 'z', sense: 'stays' },
+  ],
+  place(
+    'keller|hobbykeller|kellerraum|garage|wohnung|haus|dachboden|speicher|abstellraum|abstellkammer|hobbyraum|waschküche|werkstatt|scheune|zimmer|gästezimmer|kinderzimmer|schrank|lagerraum|wintergarten',
+    'stored-indoors',
+  ),
+  place('garten|hof|balkon|terrasse|carport|vordach|regen', 'stored-outdoors', { denied: 'stored-indoors' }),
+  // What is new there are no goods.
+  [each('neue|neuen|neuer|neues', 'wohnung|haus|zuhause|job|platz|besitzer|bleibe|hobby|baby|auto|jahr'), { code: 'z' }],
   ['die lange|die längere|die lange stange', { code: 'z', part: 'bar' }],
   // Of the seller, and of no goods.
   [
@@ -131,7 +149,7 @@ export const CONDITIONS: readonly Entry[] = spelt([
   ),
   ['ohne risse|keine risse|keinerlei risse|keine risse im polster|ohne risse im polster|rissfrei|kein riss', { code: 'z' }],
   condition(
-    'einzelstück|ohne gegenstück|ohne partner|ohne pendant|nur eine davon|ungerade anzahl|einzelne scheibe|einzelscheibe|nur noch einzeln|kein paar|zweite fehlt|die zweite fehlt',
+    'einzelstück|ohne gegenstück|ohne partner|ohne pendant|nur eine davon|ungerade anzahl|einzelne scheibe|einzelscheibe|nur noch einzeln|kein paar|zweite ist weg|zweite fehlt|die zweite fehlt',
     'odd',
   ),
 ]);

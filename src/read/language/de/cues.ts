@@ -85,6 +85,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'comes-off': 'blättert|blätternd|abgeblättert|platzt|abgeplatzt|löst|gelöst|abgesprungen',
   cover:
     'polster|polsterung|bezug|kunstleder|leder|sitz|sitzpolster|rückenpolster|rückenlehne|sitzfläche|liegefläche|schaumstoff',
+  'other-one': 'zweite|andere|gegenstück|partner|die zweite|die andere',
   'small-part': 'schraube|schrauben|mutter|muttern|bolzen|kappe|kappen|feder|ring|fuß|füße|knauf|griff|lack|farbe',
   removed: 'entfernt|behandelt|abgeschliffen|gestrahlt|weggemacht|beseitigt',
   removable: 'leicht|einfach|lässt sich|kann',

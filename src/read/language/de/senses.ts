@@ -74,7 +74,7 @@ export const RELATIONS: readonly Entry[] = spelt([
   ['ich zahle|wir zahlen|zahle|kaufe an für|ankauf für|ankaufspreis', { code: 'z', sense: 'pays' }],
   ['oder mehr|und mehr|aufwärts', { code: 'z', sense: 'and-up' }],
   [
-    'kein|keine|keinen|keinem|keiner|keines|keinerlei|nicht|nich|nie|niemals|ohne|weder|nichts|null|ned|noch nie|absolut kein|gar nicht|gar kein|gar keine|überhaupt nicht|frei von',
+    'nirgends|nirgendwo|kein|keine|keinen|keinem|keiner|keines|keinerlei|nicht|nich|nie|niemals|ohne|weder|nichts|null|ned|noch nie|absolut kein|gar nicht|gar kein|gar keine|überhaupt nicht|frei von',
     { code: 'N' },
   ],
   [

@@ -1,5 +1,6 @@
 /** German words around the nouns: counts, units, money, makes. Numbers in words are in numbers.ts. */
 import type { Entry } from '../../text/terms.ts';
+import { each } from '../phrases.ts';
 import { COUNT_WORDS } from './numbers.ts';
 import { adjectives, spelt } from './spelling.ts';
 
@@ -52,7 +53,7 @@ export const COUNTS: readonly Entry[] = spelt([
     { code: 'g' },
   ],
   ['x|mal', { code: 'x' }],
-  ['er|ers', { code: 's', length: 'mm' }],
+  ['er|ers|ern', { code: 's', length: 'mm' }],
 ]);
 
 export const UNITS: readonly Entry[] = spelt([
@@ -111,11 +112,11 @@ export const MODIFIERS: readonly Entry[] = spelt([
     { condition: 'new' },
   ),
   made(
-    `wie neu|fast neu|annähernd neu|nahezu neu|beinahe neu|so gut wie neu|quasi neu|praktisch neu|${adjectives('neuwertig|neuwertigst')}|kaum benutzt|kaum gebraucht|kaum genutzt|kaum verwendet|wenig benutzt|wenig genutzt|wenig gebraucht|selten benutzt|selten genutzt|nur wenig benutzt|sehr guter zustand|sehr gutem zustand|sehr guten zustand|sehr gut erhalten|sehr gut|top zustand|topzustand|tip top|tiptop|tipp topp|bester zustand|bestem zustand|besten zustand|einwandfrei|einwandfreier zustand|einwandfreiem zustand|tadellos|tadellosem zustand|tadelloser zustand|makellos|makellosem zustand|1 a zustand|neuwertiger zustand|neuwertigem zustand|zustand sehr gut|zustand neuwertig|zustand wie neu|zustand top|perfekter zustand|perfektem zustand|ausgezeichneter zustand|ausgezeichnetem zustand|hervorragendem zustand|hervorragender zustand|einmal benutzt|zweimal benutzt|nur einmal benutzt|super zustand|mint`,
+    `wie neu|fast neu|annähernd neu|nahezu neu|beinahe neu|so gut wie neu|quasi neu|praktisch neu|${adjectives('neuwertig|neuwertigst')}|kaum benutzt|kaum gebraucht|kaum genutzt|kaum verwendet|wenig benutzt|wenig genutzt|wenig gebraucht|selten benutzt|selten genutzt|nur wenig benutzt|sehr guter zustand|sehr gutem zustand|sehr guten zustand|sehr gut erhalten|sehr gut|top zustand|topzustand|tip top|tiptop|tipp topp|bester zustand|bestem zustand|besten zustand|einwandfrei|einwandfreier zustand|einwandfreiem zustand|tadellos|tadellosem zustand|tadelloser zustand|makellos|makellosem zustand|1 a zustand|neuwertiger zustand|neuwertigem zustand|zustand sehr gut|zustand neuwertig|zustand wie neu|zustand top|perfekter zustand|perfektem zustand|ausgezeichneter zustand|ausgezeichnetem zustand|hervorragendem zustand|hervorragender zustand|${each('einmal|zweimal|dreimal|nur einmal|nur zweimal|nur dreimal|paar mal', 'benutzt|genutzt|gebraucht|verwendet')}|super zustand|mint`,
     { condition: 'like-new' },
   ),
   made(
-    `${adjectives('zusammengewürfelt|gemischt')}|bunt gemischt|verschiedene hersteller|verschiedener hersteller|unterschiedliche hersteller|unterschiedlicher hersteller|verschiedene marken|verschiedener marken`,
+    `${adjectives('zusammengewürfelt|gemischt')}|bunt gemischt|${each('verschiedene|verschiedener|verschiedenen|unterschiedliche|unterschiedlicher|unterschiedlichen', 'hersteller|herstellern|marken')}|passen nicht zusammen|passen optisch nicht|nicht zusammenpassend`,
     {
       condition: 'mismatched',
     },

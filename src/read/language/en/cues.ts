@@ -91,6 +91,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'comes-off': 'flaking|flakes|flaked|flake|peeling|peels|peeled|chipping|chips|chipped|coming|comes|came|nicked',
   cover:
     'vinyl|upholstery|pad|pads|padding|seat|seats|cushion|cushions|foam|leather|pleather|backrest|back pad|bench pad|seat pad|bench upholstery|bench seat|cover|fabric',
+  'other-one': 'other|other one|the other|the other one|its mate|its twin|its pair|its partner|the second one',
   'small-part':
     'bolt|bolts|nut|nuts|threaded nut|lock nut|screw|screws|pin|pins|knob|knobs|cap|caps|end cap|end caps|spring|ring|foot|feet|washer|washers|pad|decal|sticker|chrome|paint|label|handle',
   removed: 'removed|treated|ground|sanded|blasted|sandblasted|neutralized|stripped',
