@@ -285,5 +285,5 @@ export function readConditions(scan: Scan): Finding[] {
       .some(({ term }, index) => (term?.code === 'N' && index > 0) || term?.sense === 'unknown');
     return !denied && !unsure && !within;
   });
-  return [...found, ...readEchoes(scan, found), ...readPartedConditions(scan), ...worded].sort((a, b) => a.from - b.from);
+  return [...found, ...readEchoes(scan, found), ...readPartedConditions(scan), ...worded].sort((a, b) => a.to - b.to);
 }

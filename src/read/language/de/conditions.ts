@@ -26,10 +26,10 @@ export const CONDITIONS: readonly Entry[] = spelt([
     { code: 'z', sense: 'stays' },
   ],
   place(
-    'keller|hobbykeller|kellerraum|garage|wohnung|haus|dachboden|speicher|abstellraum|abstellkammer|hobbyraum|waschküche|werkstatt|scheune|zimmer|gästezimmer|kinderzimmer|schrank|lagerraum|wintergarten',
+    'keller|hobbykeller|kellerraum|garage|wohnung|haus|dachboden|speicher|abstellraum|abstellkammer|hobbyraum|waschküche|werkstatt|scheune|gästezimmer|kinderzimmer|lagerraum|wintergarten',
     'stored-indoors',
   ),
-  place('garten|hof|balkon|terrasse|carport|vordach|regen', 'stored-outdoors', { denied: 'stored-indoors' }),
+  place('garten|hof|balkon|terrasse|vordach|regen', 'stored-outdoors', { denied: 'stored-indoors' }),
   // What is new there are no goods.
   [each('neue|neuen|neuer|neues', 'wohnung|haus|zuhause|job|platz|besitzer|bleibe|hobby|baby|auto|jahr'), { code: 'z' }],
   ['die lange|die längere|die lange stange', { code: 'z', part: 'bar' }],

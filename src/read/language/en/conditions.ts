@@ -55,7 +55,7 @@ export const CONDITIONS: readonly Entry[] = [
   ['nice patina|great patina|good patina|beautiful patina|lovely patina', { code: 'z' }],
   fault('patina|flash rust', 'rust-light', 'no-rust'),
   condition(
-    'pitted|deeply pitted|badly pitted|rusted through|rusted out|rust everywhere|nothing but rust|rust bucket|rusted solid|caked in rust|covered in rust|covered with rust',
+    'pitted|badly pitted|rusted through|rusted out|rust everywhere|nothing but rust|rust bucket|rusted solid|caked in rust|covered in rust|covered with rust',
     'rust-heavy',
     'no-rust',
   ),
@@ -86,7 +86,7 @@ export const CONDITIONS: readonly Entry[] = [
     'straight',
   ),
   condition(
-    "straight|strait|str|straight as a string|perfectly straight|still straight|nice and straight|dead straight|arrow straight|spins true|rolls true|runs true|roll true|roll straight|still true|straight as an arrow|rolls straight|is straight|completely straight|totally straight|100 straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|rolled straight|never been bent|never bent",
+    "straight|strait|str|straight as a string|nice and straight|spins true|rolls true|runs true|roll true|still true|straight as an arrow|is straight|completely straight|totally straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|never been bent|never bent",
     'straight',
     'bent',
   ),
@@ -109,7 +109,7 @@ export const CONDITIONS: readonly Entry[] = [
     'spins',
   ),
   condition(
-    'spins|spin|spins freely|spin freely|spins free|spin free|spins well|spins great|spin great|spin fine|spins fine|spins smooth|spin smooth|spins smoothly|spin smoothly|spin well|spin good|spins good|spins ok|spin ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|spin nice|great spin|good spin|smooth spin|nice spin|sleeves spin|spins like new|spin like new|spins like a top|spin like they should|still spin like new|sleeves turn|sleeves move|sleeves turn freely|ends turn|ends spin|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|ends go round|both turn|they turn|both spin|both still turn|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
+    'spins|spin|spins freely|spins free|spins well|spins great|spins fine|spins smooth|spins smoothly|spins good|spins ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|sleeves spin|spins like new|spin like new|spins like a top|sleeves turn|sleeves move|sleeves turn freely|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|both turn|they turn|both spin|both still turn|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
     'spins',
     'seized-sleeves',
   ),
@@ -119,7 +119,7 @@ export const CONDITIONS: readonly Entry[] = [
     'cracked',
   ),
   condition(
-    'cracked|weld broke|welds broke|weld failed|weld has failed|welds failed|weld let go|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking|sand leaking|leaks a bit of sand|leaking some sand',
+    'cracked|weld broke|welds broke|weld failed|weld has failed|welds failed|weld let go|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking|leaks a bit of sand|leaking some sand',
     'cracked',
   ),
   [
@@ -127,7 +127,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    'split hub|split hubs|hubs split|hubs have split|hubs are split|cracked hubs|hubs cracked|hubs are cracked|loose hubs|loose steel hub|loose steel hubs|loose steel insert|loose steel inserts|loose metal insert|loose metal inserts|steel ring came out|ring came out|hub came out|hub fell out|insert fell out|a split hub|a split at the hub|a split in the hub|split at the hub|split in the hub|cracked hub|hub is cracked|loose hub|hub is loose|hub has split|hub has split loose|hub split|hub is split|hub came loose|hub is coming out|hub popped out|loose inserts|insert loose|insert is loose|insert popped|insert popped out|insert came out|insert is coming out|insert spins|ring loose|ring is loose|ring popped out|loose insert|loose ring|loose center ring|center ring loose|hubs are loose|inserts are loose|steel ring is loose|hub coming loose|hub separating|hub separated',
+    'split hub|a split hub|a split at the hub|a split in the hub|split in the hub|cracked hub|hub is cracked|hub has split|hub has split loose|hub split|hub is split|insert spins|ring loose|ring is loose|ring popped out|loose ring|loose center ring',
     'split-hub',
   ),
   // Of a dumbbell: what holds it on the handle has given way.
@@ -136,16 +136,16 @@ export const CONDITIONS: readonly Entry[] = [
     'wobbly',
   ),
   fault(
-    'chip|chips|paint chips|chipped paint|paint chipping|chipping|paint flaking|flaking paint|paint peeling|peeling paint|paint loss',
+    'chip|chips|chipped paint|chipping|paint flaking|flaking paint|paint loss',
     'chipped',
   ),
   condition(
-    'paint is peeling|paint is coming off|paint coming off|paint has come off|paint comes off|chipped|chipped up|paint is chipped|paint is chipping|paint is flaking',
+    'paint is coming off|paint coming off|paint has come off|chipped|chipped up|paint is flaking',
     'chipped',
   ),
 
   condition(
-    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|lost the bolts|lost the pins|lost the hardware|lost a bolt|lost a pin|one bolt short|a bolt short|short a bolt|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties|without a pad|without the pad|without its pad|without a seat|without the seat",
+    "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|one bolt short|a bolt short|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties|without a pad|without the pad|without its pad|without a seat|without the seat",
     'missing-parts',
   ),
   [
@@ -154,18 +154,18 @@ export const CONDITIONS: readonly Entry[] = [
   ],
 
   condition(
-    'brushed and painted|cleaned up and painted|cleaned and repainted|painted with rustoleum|painted with black|painted with spray|painted with a|painted with silver|repainted|re painted|spray painted|spraypainted|fresh paint|freshly painted|newly painted|refinished|restored|painted over|painted over once|fresh coat of paint|new coat of paint|new paint|rattle canned|rattle can|refurbished|powder coated myself|paint job|painted them|painted it|painted by me|powder coated by me|powder coated by my|i powder coated|i had these powder coated|painted these|painted by us|been painted|i painted|we painted|painted by my|hand painted|painted gray by me|painted black by me|painted more than once|painted myself|have been painted|were painted by|had them powder coated|stripped and painted|sanded and painted|cleaned and painted|someone painted|somebody painted|previous owner painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
+    'cleaned and repainted|painted with rustoleum|painted with black|painted with spray|painted with a|painted with silver|repainted|re painted|spray painted|spraypainted|freshly painted|newly painted|refinished|restored|painted over|painted over once|rattle canned|rattle can|refurbished|paint job|painted them|painted it|i had these powder coated|painted these|been painted|hand painted|painted more than once|were painted by|stripped and painted|sanded and painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
     'repainted',
   ),
   condition(
-    'welded myself|welded it up|welded up by|welded by my|welded by me|welded by a|welded by the|welded by his|welded by our|husband welded|dad welded|brother welded|buddy welded|friend welded|i welded|we welded|he welded',
+    'welded myself|welded it up|welded up by|welded by my|welded by me|welded by a|welded by the|welded by his|welded by our|i welded|he welded',
     'home-made',
     undefined,
     'welded-too',
   ),
   ['welded by a professional|welded by a pro|welded by a certified|welded by the factory|welded by the maker', { code: 'z' }],
   condition(
-    'homemade|home made|hand made|handmade|diy|built myself|built it myself|i built|we built|custom built|self made|made it myself|made them myself|shop made|home built|i poured myself|poured myself|i poured|poured by me|built out of|cobbled together|homebuilt|hand built|handbuilt|made by my|made by me|built by me|built by my|both built by me|built by us|made by hand|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|brother built|son built|he made|i made|i make self|i weld self|i make myself|i made this|made this|shop class|made in shop class|shop project|home brewed|self built|selfmade|made from scratch|made in the shop|garage built|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|farm made|farm built|homemade style',
+    'homemade|home made|hand made|handmade|diy|built it myself|i built|we built|custom built|self made|made it myself|made them myself|i poured myself|built out of|cobbled together|homebuilt|handbuilt|both built by me|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|brother built|son built|he made|i made|i make self|i weld self|i make myself|i made this|made this|shop class|made in shop class|shop project|home brewed|self built|selfmade|made in the shop|garage built|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|homemade style',
     'home-made',
   ),
   [
@@ -174,12 +174,12 @@ export const CONDITIONS: readonly Entry[] = [
   ],
 
   condition(
-    'were used outside|was used outside|was used outdoors|were used outdoors|used it outside|used them outside|from the carport|from being outside|from sitting outside|from the weather|from the rain|from being left out|stored outside|stored outdoors|left outside|kept outside|kept outdoors|sat outside|left in the rain|been rained on|rained on|rain on it|weathered|out in the weather|out in the rain|sitting in the yard|outdoor gym|lived outside|out in the elements|left out in|sat out in|been outside|left it out|left them out|outside under|outside behind|out back under|been left out',
+    'were used outside|was used outside|was used outdoors|were used outdoors|used it outside|used them outside|from the carport|from being outside|from the weather|from the rain|from being left out|left outside|left in the rain|rained on|rain on it|weathered|out in the weather|out in the rain|outdoor gym|out in the elements|left out in|sat out in|left it out|left them out|outside under|outside behind|out back under|been left out',
     'stored-outdoors',
     'stored-indoors',
   ),
   condition(
-    'stored in the shop|stored in my shop|stored in our shop|kept in the shop|kept in my shop|used it indoors|used them indoors|only used indoors|used only indoors|used it inside|stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|climate controlled storage|heated garage|heated basement|temperature controlled',
+    'stored in the shop|stored in my shop|stored in our shop|kept in the shop|kept in my shop|used it indoors|used them indoors|only used indoors|used only indoors|used it inside|stored inside|indoors only|kept inside|kept indoors|stored indoors|always inside|always indoors|climate controlled|basement kept|basement stored|garage kept|garage stored|loft stored|attic stored|house kept|kept dry|stored dry|dry stored|dry storage|stayed dry|kept in garage|stored in garage|in a dry garage|dry basement|inside only|indoor use only|never outside|never outdoors|never been outside|never stored outside|never left outside|never seen weather|never seen rain|never seen the rain|never seen the weather|never seen the outdoors|never seen sunlight|never saw rain|never been rained on|never been in the rain|never been in the weather|out of the weather|out of the rain|out of the elements|heated garage|heated basement|temperature controlled',
     'stored-indoors',
     'stored-outdoors',
   ),
@@ -204,17 +204,17 @@ export const CONDITIONS: readonly Entry[] = [
   ],
 
   condition(
-    'wobbly|wobbles|shaky|unsteady|tippy|teeters|unstable|a little wobbly|rickety|wobbles a bit|sways|a bit of sway|some sway|rocks a bit|rocks a little|rocks a tiny bit|it rocks|so it rocks|wiggles|a little shaky',
+    'wobbly|wobbles|shaky|unsteady|tippy|teeters|unstable|a little wobbly|rickety|wobbles a bit|sways|a bit of sway|some sway|rocks a bit|rocks a little|rocks a tiny bit|it rocks|wiggles|a little shaky',
     'wobbly',
   ),
   fault('wobble|sway', 'wobbly'),
   condition(
-    'welded by a previous|welded by the previous|welded by an old|welded|rewelded|re welded|fully welded|all welded|welded together|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welds are solid|welded up|welded frame',
+    'welded by a previous|welded by the previous|welded by an old|welded|rewelded|welded together|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welds are solid|welded up|welded frame',
     'welded',
   ),
   ['welded on|welded back|welding|welder|welds|weld', { code: 'z' }],
   condition(
-    'bolted|bolted together|bolt together|bolts together|bolt together design|unbolts|unbolted|to be unbolted|bolts apart|nuts and bolts|bolt up|bolted construction|bolted to itself|put together with bolts|put together with metric bolts|held together with bolts|bolted up',
+    'bolted|bolted together|bolt together|bolts together|bolt together design|unbolts|unbolted|bolts apart|nuts and bolts|bolt up|bolted construction|bolted to itself|put together with bolts|put together with metric bolts|held together with bolts|bolted up',
     'bolted',
   ),
   [
@@ -222,7 +222,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|vinyl is torn|tape on the pad|worn pad|upholstery shot|upholstery is shot|upholstery torn|pad is torn|pad torn|seat torn|padding is torn|hole in the cushion|hole in the pad|hole in the seat|nick in the pad|a nick in the pad|cut in the seat|slit in the pad|slit in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|upholstery ripped|padding ripped|pad ripped|seat ripped|seat's ripped|cut in the vinyl|stuffing coming out|foam showing|foam coming out|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|got eat by mice|mice ate|chewed up|seam is split|split seam|upholstery is torn|pad is ripped|seat is torn",
+    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|tape on the pad|worn pad|upholstery shot|upholstery is shot|hole in the cushion|hole in the pad|hole in the seat|nick in the pad|a nick in the pad|cut in the seat|slit in the pad|slit in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|cut in the vinyl|stuffing coming out|foam showing|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|mice ate|chewed up|seam is split|split seam",
     'torn',
   ),
   [

@@ -183,10 +183,7 @@ export const MODIFIERS: readonly Entry[] = [
   ['standard|standards|regular size|standard size|standard sized|std', { code: 'm', fits: '25mm', sense: 'standard' }],
   ['two inch', { code: 'm', fits: '50mm', value: 2, length: 'in' }],
   ['one inch', { code: 'm', fits: '25mm', value: 1, length: 'in' }],
-  [
-    `non olympic|not olympic|nonolympic|${each("won't fit|will not fit|don't fit|do not fit|doesn't fit|does not fit", 'olympic|olympic bars|olympic bar|an olympic bar|on olympic bars|on an olympic bar')}`,
-    { code: 'm', fits: '25mm' },
-  ],
+  ['non olympic|not olympic|nonolympic', { code: 'm', fits: '25mm' }],
   [
     'cast iron|castiron|cast|pig iron|grey iron|gray iron|ductile iron|common castings|plain iron|plain black iron|iron plain|all iron|iron ones|iron one',
     { code: 'm', material: 'iron' },
