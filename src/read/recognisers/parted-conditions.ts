@@ -46,6 +46,15 @@ function first(scan: Scan, from: number, to: number, cue: CueName): number | nul
   return null;
 }
 
+/** The state right before a part, with a preposition and an article between at most. */
+function stateBefore(scan: Scan, at: number, state: CueName): number | null {
+  for (let i = at - 1; i >= at - 4 && scan.clause[i] === scan.clause[at]; i -= 1) {
+    if (says(scan, i, state)) return i;
+    if (!'azomd'.includes(scan.plain[i] ?? '_')) return null;
+  }
+  return null;
+}
+
 const waysOf = new WeakMap<Language, ReadonlyMap<string, readonly Way[]>>();
 
 /** The ways of each word for a part, put together once for a language, so that a token is looked up once. */
@@ -67,8 +76,8 @@ export function readPartedConditions(scan: Scan): Finding[] {
     if (!ways) continue;
     const end = endOfSaying(scan, at);
     for (const { state, condition, denied } of ways) {
-      // "Peeling vinyl", "flaking chrome".
-      const before = denied === undefined && says(scan, at - 1, state) && scan.clause[at - 1] === scan.clause[at] ? at - 1 : null;
+      // "Peeling vinyl", "a rip in the seat".
+      const before = denied === undefined ? stateBefore(scan, at, state) : null;
       const told = before ?? first(scan, at + 1, end, state);
       if (told === null) continue;
       const not =

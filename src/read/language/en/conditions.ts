@@ -130,19 +130,8 @@ export const CONDITIONS: readonly Entry[] = [
     'split hub|a split hub|a split at the hub|a split in the hub|split in the hub|cracked hub|hub is cracked|hub has split|hub has split loose|hub split|hub is split|insert spins|ring loose|ring is loose|ring popped out|loose ring|loose center ring',
     'split-hub',
   ),
-  // Of a dumbbell: what holds it on the handle has given way.
-  condition(
-    'head is loose|heads are loose|loose head|loose heads|a loose head|head came loose|heads came loose|head is coming loose|heads are coming loose|head spins|heads spin|head wobbles|heads wobble',
-    'wobbly',
-  ),
-  fault(
-    'chip|chips|chipped paint|chipping|paint flaking|flaking paint|paint loss',
-    'chipped',
-  ),
-  condition(
-    'paint is coming off|paint coming off|paint has come off|chipped|chipped up|paint is flaking',
-    'chipped',
-  ),
+  fault('chip|chips|chipped paint|chipping|paint flaking|flaking paint|paint loss', 'chipped'),
+  condition('paint is coming off|paint coming off|paint has come off|chipped|chipped up|paint is flaking', 'chipped'),
 
   condition(
     "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|one bolt short|a bolt short|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties|without a pad|without the pad|without its pad|without a seat|without the seat",
@@ -158,20 +147,10 @@ export const CONDITIONS: readonly Entry[] = [
     'repainted',
   ),
   condition(
-    'welded myself|welded it up|welded up by|welded by my|welded by me|welded by a|welded by the|welded by his|welded by our|i welded|he welded',
-    'home-made',
-    undefined,
-    'welded-too',
-  ),
-  ['welded by a professional|welded by a pro|welded by a certified|welded by the factory|welded by the maker', { code: 'z' }],
-  condition(
-    'homemade|home made|hand made|handmade|diy|built it myself|i built|we built|custom built|self made|made it myself|made them myself|i poured myself|built out of|cobbled together|homebuilt|handbuilt|both built by me|built this|built it|he built|dad built|dad made|my dad built|my dad made|grandpa built|grandpa made|husband built|husband made|brother built|son built|he made|i made|i make self|i weld self|i make myself|i made this|made this|shop class|made in shop class|shop project|home brewed|self built|selfmade|made in the shop|garage built|we made|i cut|he turned down himself|turned from bar stock|also turned from|garage made|homemade style',
+    'homemade|home made|hand made|handmade|diy|custom built|self made|self built|selfmade|homebuilt|handbuilt|shop class|shop project|home brewed|garage built|garage made|i make self|i weld self|i make myself|i cut|built this|made this',
     'home-made',
   ),
-  [
-    'i made room|i made space|i made a mistake|made by hand count|i built a|i built my|i built up|built this up|built it up|built this gym|built this house|built it up to|i made it|i made the mistake|i made sure|i made good|i made progress|made it to|i built muscle|i made an|we built a|we built our|i already built|i made gains|he made gains|built up|i made up',
-    { code: 'z' },
-  ],
+  ['built this gym|built this house|built this up', { code: 'z' }],
 
   condition(
     'were used outside|was used outside|was used outdoors|were used outdoors|used it outside|used them outside|from the carport|from being outside|from the weather|from the rain|from being left out|left outside|left in the rain|rained on|rain on it|weathered|out in the weather|out in the rain|outdoor gym|out in the elements|left out in|sat out in|left it out|left them out|outside under|outside behind|out back under|been left out',
@@ -222,7 +201,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|cut in the pad|duct tape|duct taped|tape on the pad|worn pad|upholstery shot|upholstery is shot|hole in the cushion|hole in the pad|hole in the seat|nick in the pad|a nick in the pad|cut in the seat|slit in the pad|slit in the seat|a hole in the vinyl|hole in the upholstery|rip in the|rip on the|small broken|cut in the vinyl|stuffing coming out|foam showing|foam is showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|mice ate|chewed up|seam is split|split seam",
+    'torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|duct tape|duct taped|tape on the pad|worn pad|upholstery shot|upholstery is shot|small broken|foam showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|mice ate|chewed up|seam is split|split seam',
     'torn',
   ),
   [

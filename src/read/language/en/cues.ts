@@ -98,9 +98,10 @@ export const CUES: Readonly<Record<CueName, string>> = {
   removable: 'be|easily|can|just',
   'a-little': 'a little|a bit|a few|a touch|a tad',
   'comes-apart':
-    'through|rip|rips|ripped|ripping|tear|tears|tore|torn|split|splits|splitting|crumbling|crumbles|peeling|peels|flaking|holes|hole|apart|shredded|shredding|disintegrating|perished|duct|patched|frayed|fraying|coming out',
+    'through|slit|cut|nick|gash|rip|rips|ripped|ripping|tear|tears|tore|torn|split|splits|splitting|crumbling|crumbles|peeling|peels|flaking|holes|hole|apart|shredded|shredding|disintegrating|perished|duct|patched|frayed|fraying|coming out',
   hub: 'hub|hubs|insert|inserts|center ring|centre ring|steel ring|metal ring|steel insert|bushing insert|inner ring|steel hub|metal hub',
-  'comes-loose': 'loose|popped|pops|out|separated|separating|separates|detached|fell|falling|spinning',
+  'comes-loose':
+    'split|splitting|delaminating|delaminated|separating|loose|popped|pops|out|separated|separates|detached|fell|falling|spinning',
   turning: 'sleeve|sleeves|bearings|bearing|bushings|bushing|the ends|ends|end|both ends|both sleeves|one sleeve|one end',
   turns: 'spin|spins|spinning|turn|turns|turning|rotate|rotates|rotating|roll|rolls|go round|move|moves',
   sticks: 'stuck|sticks|sticky|stick|seized|frozen|jammed|gummed|binding|binds|locked',
