@@ -19,13 +19,14 @@ const BEHIND = new RegExp(
 const RUN = /(?<!p[oE]?a?)(?:n-?[uhs]s?p[,/c]?){2,14}(?![onEx])/dg;
 
 /** "2 sets of 45 lb plates": two sets of two. */
-const SETS = /([nd])J(n-?[uh]s?)m{0,2}(k)/dg;
+const SETS = /([nd_])[J_](n-?[uh]s?)m{0,2}(k)/dg;
 
 export function readPairs(scan: Scan): Quantity[] {
   const found: Quantity[] = [];
   if (scan.plain.includes('J'))
     findAll(scan, SETS, ({ from, to, group }) => {
       const sets = valueAt(scan, from);
+      // Used up among the words of training, "3 sets of 10".
       const [start, end] = group(2) ?? [to, to];
       const weight = weightAt(scan, start, end);
       if (!isCount(sets) || !weight || !isSize(weight.value, weight.unit) || !scan.tokens[to]?.term?.plural) return false;

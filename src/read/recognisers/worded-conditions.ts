@@ -14,7 +14,8 @@ export function readWordedConditions(scan: Scan): Finding[] {
     for (const match of text.matchAll(says)) {
       const from = starts.findLastIndex((start) => start <= match.index);
       const to = starts.findLastIndex((start) => start < match.index + match[0].length);
-      if (scan.clause[from] !== scan.clause[to]) continue;
+      // "No bolts are missing" is one term.
+      if (scan.clause[from] !== scan.clause[to] || /^(?:no|not|nothing|kein\w*) /.test(scan.tokens[from]?.text ?? '')) continue;
       const place = { rule: 'condition', from, to };
       found.push({ ...place, condition });
       if (condition === 'home-made' && /weld|schwei/.test(match[0])) found.push({ ...place, condition: 'welded' });

@@ -20,7 +20,10 @@ export function attachConditions(scan: Scan, drafts: readonly Draft[], findings:
     let subject = subjectOfCondition(scan, drafts, finding, lines.size);
     const spoken: readonly Draft[] = last?.drafts ?? [];
     if (subject.rest)
-      subject = { ...subject, drafts: subject.drafts.filter((item) => !spoken.includes(item) && isAlike(item, spoken)) };
+      subject = {
+        ...subject,
+        drafts: subject.drafts.filter((item) => !spoken.some((one) => isSame(one, item)) && isAlike(item, spoken)),
+      };
     last = subject;
     return { finding, subject };
   });
@@ -64,6 +67,10 @@ function oddHeading(scan: Scan): Finding | null {
   }
   return null;
 }
+
+/** The same goods, which may be told twice: "2x45, 4x25 … chips on the 45s". */
+const isSame = (one: Draft, item: Draft): boolean =>
+  one === item || (one.weight !== null && one.kind === item.kind && one.weight.value === item.weight?.value);
 
 /** "The rest" of plates are plates. */
 const isAlike = (item: Draft, spoken: readonly Draft[]): boolean =>

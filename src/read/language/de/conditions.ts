@@ -112,28 +112,20 @@ export const CONDITIONS: readonly Entry[] = spelt([
     'repainted',
   ),
   condition(
-    'selbst gebaut|selbst gebaute|selbst gebauter|selbstgebaut|selbstgebaute|selbstgebauter|selbstgebautes|selber gebaut|eigenbau|marke eigenbau|selbstbau|selbst gemacht|selbstgemacht|selbst gegossen|selbstgegossen|selber gegossen|selber gemacht|handgefertigt|vom schlosser gebaut|vom schlosser|diy|selbst konstruiert|hausgemacht|im eigenbau',
+    'selbst gebaut|selbst gebaute|selbst gebauter|selbstgebaut|selbstgebaute|selbstgebauter|selbstgebautes|selber gebaut|eigenbau|selbstbau|selbst gemacht|selbstgemacht|selbst gegossen|selbstgegossen|selber gegossen|selber gemacht|handgefertigt|vom schlosser|diy|selbst konstruiert|hausgemacht|im eigenbau',
     'home-made',
   ),
-  condition(
-    'selbst geschweißt|selbstgeschweißt|selbstgeschweißte|selbstgeschweißter|selber geschweißt|vom schwager geschweißt|vom nachbarn geschweißt',
-    'home-made',
-    undefined,
-    'welded-too',
-  ),
+  condition('selbstgeschweißt|selbstgeschweißte|selbstgeschweißter', 'home-made', undefined, 'welded-too'),
   condition(
     'draußen|im freien|draußen gelagert|im freien gelagert|draußen gestanden|draußen gelegen|im garten|im hof|auf dem balkon|auf der terrasse|unter dem carport|im carport|carport|unterm carport|unter dem vordach|im regen|der witterung ausgesetzt|verwittert|witterungsspuren|im schuppen|im gartenhaus|outdoor|lag draußen|lagen draußen|standen draußen|stand draußen|außen gelagert|überdacht gelagert|unter einer plane|unter plane|unter der plane',
     'stored-outdoors',
     'stored-indoors',
   ),
   condition(
-    `in der scheune gelagert|in der scheune gestanden|in der scheune gelegen|in der scheune|trocken gelagert|trocken gelagerte|drinnen|drinnen gelagert|innen gelagert|trocken gestanden|trocken gelegen|immer trocken|trocken und sauber gelagert|trocken aufbewahrt|im haus gelagert|im keller gelagert|in der garage gelagert|im trockenen|in trockenem keller|im beheizten raum|in der wohnung gelagert|im trockenen keller|im trockenen hobbyraum|indoor|im keller gestanden|stand im keller|standen im keller|stand immer im keller|standen immer im keller|immer im keller|immer drinnen|im hobbyraum|nur drinnen|nur im keller|nur indoor|immer im haus|nur innen`,
+    `in der scheune|trocken gelagert|trocken gelagerte|drinnen|innen gelagert|trocken gestanden|trocken gelegen|immer trocken|trocken und sauber gelagert|trocken aufbewahrt|im haus gelagert|im keller gelagert|in der garage gelagert|im trockenen|in trockenem keller|im beheizten raum|in der wohnung gelagert|indoor|im keller gestanden|stand im keller|standen im keller|immer im keller|im hobbyraum|nur im keller|immer im haus|nur innen`,
     'stored-indoors',
   ),
-  condition(
-    'wackelig|wackelige|wackeliges|wacklig|wackelt|wackeln|wackelt etwas|wackelt leicht|wackelt ein wenig|instabil|kippelig|kippelt|wackelt es|etwas wackelig|leicht wackelig',
-    'wobbly',
-  ),
+  condition('wackelig|wackelige|wackeliges|wacklig|wackelt|wackeln|instabil|kippelig|kippelt', 'wobbly'),
   [
     'wackelt nicht|wackeln nicht|wackelt gar nicht|wackelt kein bisschen|wackelfrei|kippelt nicht|reißt nicht|bricht nicht|klemmt nicht|hakt nicht|fehlt nichts|es fehlt nichts|nichts fehlt|nichts kaputt|nichts defekt|nichts gebrochen|blättert nicht',
     { code: 'z' },

@@ -150,6 +150,7 @@ export const CONDITIONS: readonly Entry[] = [
     'homemade|home made|hand made|handmade|diy|custom built|self made|self built|selfmade|homebuilt|handbuilt|shop class|shop project|home brewed|garage built|garage made|i make self|i weld self|i make myself|i cut|built this|made this',
     'home-made',
   ),
+  [each('no bolts|no hardware|no pins|no parts|nothing', 'missing|is missing|are missing'), { code: 'z' }],
   ['built this gym|built this house|built this up', { code: 'z' }],
 
   condition(
