@@ -36,13 +36,9 @@ function specific(kind: Kind, scan: Scan, at: number, dominant: Kind): Kind {
 const PRICED = 12;
 
 /** "45s .90/lb, bumpers 1.40/lb": a noun with a price of its own behind weights that have theirs. */
-function isOwnLine(scan: Scan, at: number): boolean {
-  const read = (from: number, to: number): string =>
-    [...scan.plain.slice(Math.max(0, from), to)]
-      .map((letter, i) => (scan.letters[Math.max(0, from) + i] === 'M' ? 'M' : letter))
-      .join('');
-  return /^[-:@]?(?:M|n[/r]u)/.test(read(at + 1, at + 5)) && /[suhv]-?(?:M[^kl]{0,8}|n[/r]u),c?$/.test(read(at - PRICED, at));
-}
+const isOwnLine = (scan: Scan, at: number): boolean =>
+  /^[-:@]?(?:\$n|n[/r]u)/.test(scan.plain.slice(at + 1, at + 5)) &&
+  /[suhv]-?(?:\$n|n[/r]u)[^kl]{0,6},c?$/.test(scan.plain.slice(Math.max(0, at - PRICED), at));
 
 /** Heaviest bars, in lb and kg: those for squats. */
 const HEAVIEST_BAR = { lb: 95, kg: 43 } as const;

@@ -14,10 +14,6 @@ export const WAYS = [
     `(?:vo[nm] ${FEW}|selbst |selber |in eigenarbeit |zu hause |(?:habe? ich|haben wir|hat (?:mein|ein|unser)\\w*|aus) ${FEW})${MADE}`,
   ),
   way(
-    'repainted',
-    `(?:abgeschliffen|entrostet|\\w*gestrahlt|grundiert) (?:, )?(?:und |dann )${FEW}(?:lackiert|gestrichen|gespruht)`,
-  ),
-  way(
     'odd',
     `(?:der|die|das) (?:zweite|andere) ${FEW}(?:weg|verloren|verschwunden|fehlt|hat|behalte|behalten)`,
     '(?:zweite|zweiter|zweites|gegenstuck|partner) fehlt|ohne (?:gegenstuck|partner|zweite)',

@@ -32,22 +32,16 @@ const KINDS = 'brands|brand|companies|makers|makes|rims|styles|manufacturers|typ
 const UNLIKE = 'mixed|odd|different|various|assorted|random|several|mismatched|multiple|all different|all sorts of';
 
 export const CONDITIONS: readonly Entry[] = [
-  [
-    'a different brand|a different maker|a different make|a different style|a different type|another brand|one different brand',
-    { code: 'z' },
-  ],
+  ['a different brand|a different maker|a different make|a different style|a different type|one different brand', { code: 'z' }],
   // Said of turning parts: "free" is no price there, "tight" no fault elsewhere.
   condition(each(TURNING, FREE), 'spins', 'seized-sleeves'),
   condition(each(TURNING, STUCK), 'seized-sleeves', 'spins'),
-  condition(
-    'gummed up|jammed up|jammed|stiff to turn|stiff to spin|wont rotate|sleeves need cleaning|sleeves need work',
-    'seized-sleeves',
-  ),
+  condition('gummed up|jammed|stiff to turn|stiff to spin|sleeves need cleaning|sleeves need work', 'seized-sleeves'),
   condition(each(COVERS, WORN), 'torn'),
   // A degree near by makes them light or heavy.
   condition('rust|rusting|rusts|oxidation|corrosion|pitting|oxide', 'rust', 'no-rust', 'fault rust'),
   condition(
-    'rusty|rusted|rusty looking|needs a wire brush|needs wire brushing|needs a wire wheel|could use a wire brush|could use a wire wheel|wants a wire brush|corroded|oxidized|oxidised',
+    'rusty|rusted|needs a wire brush|needs wire brushing|needs a wire wheel|could use a wire brush|could use a wire wheel|wants a wire brush|corroded|oxidized|oxidised',
     'rust',
     'no-rust',
     'rust',
@@ -55,12 +49,12 @@ export const CONDITIONS: readonly Entry[] = [
   ['nice patina|great patina|good patina|beautiful patina|lovely patina', { code: 'z' }],
   fault('patina|flash rust', 'rust-light', 'no-rust'),
   condition(
-    'pitted|badly pitted|rusted through|rusted out|rust everywhere|nothing but rust|rust bucket|rusted solid|caked in rust|covered in rust|covered with rust',
+    'pitted|rusted through|rusted out|rust everywhere|nothing but rust|rust bucket|rusted solid|covered with rust',
     'rust-heavy',
     'no-rust',
   ),
-  fault('heavy rust|heavy surface rust|heavy rusting', 'rust-heavy', 'no-rust'),
-  condition('rust free|rustfree|zero rust|not a spot of rust|not a speck of rust|free of rust|free from rust', 'no-rust'),
+  fault('heavy rust|heavy surface rust', 'rust-heavy', 'no-rust'),
+  condition('rust free|rustfree|free of rust|free from rust', 'no-rust'),
   [
     'rust oleum|rustoleum|rust colored|rust coloured|rust remover|black oxide|rust converter|rust color|rust inhibitor|rust proof',
     { code: 'z' },
@@ -75,18 +69,14 @@ export const CONDITIONS: readonly Entry[] = [
   ],
   ['heavy', { code: 'm', sense: 'badly' }],
 
-  fault(
-    'bend|bow|bends|slight bend|slight bow|a little bend|little bend|a bend|a slight bend|wobble when spun|banana|warp|kink',
+  fault('bend|bow|bends|a little bend|a bend|wobble when spun|banana|warp|kink', 'bent', 'straight'),
+  condition(
+    "bent|bowed|warped|bowing|bending|ain't straight|not perfectly true|curved slightly|wobbles when you spin it|rolls with a wobble|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
     'bent',
     'straight',
   ),
   condition(
-    "bent|bowed|warped|bowing|bending|slightly bent|a little bent|not straight|isn't straight|ain't straight|not quite straight|not perfectly straight|not perfectly true|curved slightly|wobbles when you spin it|rolls with a wobble|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|no longer straight|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
-    'bent',
-    'straight',
-  ),
-  condition(
-    "straight|strait|str|straight as a string|nice and straight|spins true|rolls true|runs true|roll true|still true|straight as an arrow|is straight|completely straight|totally straight|is true|dead true|true and straight|straight and true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|never been bent|never bent",
+    "straight|strait|str|spins true|rolls true|runs true|roll true|still true|is straight|is true|dead true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|never been bent|never bent",
     'straight',
     'bent',
   ),
@@ -95,7 +85,7 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   [
-    'bend over|bent over|bent over rows|bent over row|bend the price|bend it|take a bow|bow out|bend my|bend your|bend the knee|bent knee|bow front|bend under|bent out of shape about',
+    'bend over|bent over|bend the price|bend it|take a bow|bow out|bend my|bend your|bend the knee|bent knee|bow front|bend under|bent out of shape about',
     { code: 'z' },
   ],
 
@@ -104,46 +94,46 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    "seized|seized up|froze|froze up|frozen|don't spin|doesn't spin|do not spin|does not spin|won't spin|stuck|don't rotate|doesn't rotate|no spin|do not rotate|barely spin|barely spins|don't turn|doesn't turn|won't turn|don't spin well|doesn't spin well|hard to spin|locked up|don't move|frozen up|frozen solid|rusted shut|don't spin anymore|doesn't spin anymore|no longer spin|no longer spins|quit spinning|stopped spinning",
+    "seized|froze|frozen|stuck|barely spin|barely spins|don't turn|doesn't turn|won't turn|hard to spin|locked up|don't move|rusted shut|quit spinning|stopped spinning",
     'seized-sleeves',
     'spins',
   ),
   condition(
-    'spins|spin|spins freely|spins free|spins well|spins great|spins fine|spins smooth|spins smoothly|spins good|spins ok|rotates|rotate|rotating|rotates freely|rotate freely|spins nice|sleeves spin|spins like new|spin like new|spins like a top|sleeves turn|sleeves move|sleeves turn freely|it does turn|does turn|turns freely|turn freely|turns fine|turn fine|sleeves go round|both turn|they turn|both spin|both still turn|sleeves turn ok|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
+    'spins|spin|rotates|rotate|rotating|spins like new|spin like new|does turn|turns freely|turn freely|turns fine|turn fine|both turn|they turn|both spin|both still turn|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
     'spins',
     'seized-sleeves',
   ),
 
   fault(
-    'a chunk is missing|chunk is missing|chunks are missing|piece is missing out|piece missing out|crack|cracks|hairline crack|hairline cracks|splits|chunk missing|chunks missing|chunk out|a split|breaks|fractures|a chunk',
+    'a chunk is missing|chunk is missing|chunks are missing|piece is missing out|piece missing out|crack|cracks|hairline crack|splits|chunk missing|chunks missing|chunk out|a split|breaks|fractures|a chunk',
     'cracked',
   ),
   condition(
-    'cracked|weld broke|welds broke|weld failed|weld has failed|welds failed|weld let go|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking|leaks a bit of sand|leaking some sand',
+    'cracked|weld broke|welds broke|weld failed|weld has failed|welds failed|weld let go|broken|broken off|snapped|fractured|cracking|has split|split open|split in half|split in two|split along|split down|is split|are split|broke in half|leaks sand|leaking sand|leaks cement|leaking cement|leaks a little sand|leaks concrete|leaking concrete|leaks|leaking',
     'cracked',
   ),
   [
-    'breaks my heart|break my heart|broke my heart|breaking my heart|heart breaks|lunch breaks|breaks down into|breaks down to|breaks apart for|broken in|broken down|broken up|broken home|cracked up|crack of dawn|get cracking|breaks down flat|breaks down for|breaks down easy|breaks down easily|breaks down small|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|break even|cracked a|cracked rib|cracked my',
+    'heart breaks|lunch breaks|breaks down into|breaks down to|breaks apart for|broken in|broken down|broken up|broken home|cracked up|crack of dawn|get cracking|breaks down flat|breaks down for|breaks down easy|breaks down easily|breaks down small|broken arm|broken leg|broken back|broken english|broken knurl|cracked open|broken wrist|broken record|broken foot|broken ankle|broken hand|cracked a|cracked rib|cracked my',
     { code: 'z' },
   ],
   condition(
-    'split hub|a split hub|a split at the hub|a split in the hub|split in the hub|cracked hub|hub is cracked|hub has split|hub has split loose|hub split|hub is split|insert spins|ring loose|ring is loose|ring popped out|loose ring|loose center ring',
+    'split hub|a split hub|a split at the hub|a split in the hub|cracked hub|hub is cracked|hub has split|hub is split|insert spins|ring loose|ring is loose|ring popped out|loose ring|loose center ring',
     'split-hub',
   ),
-  fault('chip|chips|chipped paint|chipping|paint flaking|flaking paint|paint loss', 'chipped'),
-  condition('paint is coming off|paint coming off|paint has come off|chipped|chipped up|paint is flaking', 'chipped'),
+  fault('chip|chips|chipping|paint loss', 'chipped'),
+  condition('paint is coming off|paint coming off|paint has come off|chipped', 'chipped'),
 
   condition(
     "missing|missing parts|missing hardware|missing bolts|missing pieces|missing a bolt|missing a pin|missing one|incomplete|is missing|are missing|one's missing|was lost|got lost|were lost|lost in the|i lost one|i lost the|lost one of the|lost some of the|one bolt short|a bolt short|short one bolt|one pin short|no bolts|no hardware|no pins|no safety pins|no safeties|no safety arms|no safety bars|no spotter arms|no j hooks|no j cups|no hooks|no end caps|no screws|has no pins|has no safeties|has no hooks|has no hardware|has no bolts|without the pins|without the bolts|without bolts|without hardware|without pins|without hooks|without safeties|without a pad|without the pad|without its pad|without a seat|without the seat",
     'missing-parts',
   ),
   [
-    'missing out|missing work|miss|missing teeth|missing you|missing the gym|missing the days|lost interest|lost weight|lost my job|i lost the argument|i lost the bet|i lost the fight|i lost the battle|i lost the war|i lost the space|i lost the room|i lost the lease|i lost the garage|lost lease|lost our lease',
+    'missing out|missing work|miss|missing teeth|missing you|missing the gym|missing the days|i lost the argument|i lost the bet|i lost the fight|i lost the battle|i lost the war|i lost the space|i lost the room|i lost the lease|i lost the garage',
     { code: 'z' },
   ],
 
   condition(
-    'cleaned and repainted|painted with rustoleum|painted with black|painted with spray|painted with a|painted with silver|repainted|re painted|spray painted|spraypainted|freshly painted|newly painted|refinished|restored|painted over|painted over once|rattle canned|rattle can|refurbished|paint job|painted them|painted it|i had these powder coated|painted these|been painted|hand painted|painted more than once|were painted by|stripped and painted|sanded and painted|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
+    'painted with rustoleum|painted with black|painted with spray|painted with a|painted with silver|repainted|re painted|spray painted|spraypainted|freshly painted|newly painted|refinished|restored|painted over|rattle canned|rattle can|refurbished|paint job|painted them|painted it|painted these|been painted|hand painted|painted more than once|were painted by|painted both|overpainted|resprayed|painted several times|painted many times|painted at some point|paint brushed|sprayed black|sprayed silver|sprayed grey|sprayed gray',
     'repainted',
   ),
   condition(
@@ -184,29 +174,26 @@ export const CONDITIONS: readonly Entry[] = [
   ],
 
   condition(
-    'wobbly|wobbles|shaky|unsteady|tippy|teeters|unstable|a little wobbly|rickety|wobbles a bit|sways|a bit of sway|some sway|rocks a bit|rocks a little|rocks a tiny bit|it rocks|wiggles|a little shaky',
+    'wobbly|wobbles|shaky|unsteady|tippy|teeters|unstable|rickety|sways|rocks a bit|rocks a little|rocks a tiny bit|it rocks|wiggles',
     'wobbly',
   ),
   fault('wobble|sway', 'wobbly'),
   condition(
-    'welded by a previous|welded by the previous|welded by an old|welded|rewelded|welded together|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welds are solid|welded up|welded frame',
+    'welded by a previous|welded by the previous|welded by an old|welded|rewelded|one piece welded|heavy duty welds|good welds|clean welds|solid welds|welds are good|welds are solid',
     'welded',
   ),
   ['welded on|welded back|welding|welder|welds|weld', { code: 'z' }],
   condition(
-    'bolted|bolted together|bolt together|bolts together|bolt together design|unbolts|unbolted|bolts apart|nuts and bolts|bolt up|bolted construction|bolted to itself|put together with bolts|put together with metric bolts|held together with bolts|bolted up',
+    'bolted|bolt together|bolts together|unbolts|unbolted|bolts apart|nuts and bolts|bolt up|bolted to itself|put together with bolts|put together with metric bolts|held together with bolts',
     'bolted',
   ),
-  [
-    'bolted to the|bolted to a|bolted down|bolted into|bolts to|bolts down|bolt to|bolt down|bolted to wall|bolted to floor|bolts into|bolt it to|bolt into|bolted onto|bolts to the|bolted on|bolted in|bolted to|be bolted to|bolted against',
-    { code: 'z' },
-  ],
+  ['bolted to the|bolted to a|bolted down|bolted into|bolted onto|bolted on|bolted in|bolted to|bolted against', { code: 'z' }],
   condition(
-    'torn|tear|tears|a rip|a small rip|ripped|ripped upholstery|torn upholstery|torn vinyl|ripped vinyl|duct tape|duct taped|tape on the pad|worn pad|upholstery shot|upholstery is shot|small broken|foam showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|mice ate|chewed up|seam is split|split seam',
+    'torn|tear|tears|a rip|a small rip|ripped|duct tape|duct taped|tape on the pad|worn pad|upholstery shot|upholstery is shot|small broken|foam showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|mice ate|chewed up|seam is split|split seam',
     'torn',
   ),
   [
-    'tear down|tear it down|torn down|tear apart|ripped off|rip off|ripped me off|wear and tear|normal wear and tear|tears to my|tear up|tear my|tore my|torn rotator|torn labrum|torn acl|torn meniscus|torn shoulder|torn my|torn bicep|torn muscle|in tears|let it rip|rip to',
+    'tear down|tear it down|torn down|tear apart|ripped off|rip off|ripped me off|wear and tear|tears to my|tear up|tear my|torn rotator|torn labrum|torn acl|torn meniscus|torn shoulder|torn my|torn bicep|torn muscle|in tears',
     { code: 'z' },
   ],
   condition(
