@@ -6,6 +6,7 @@ import type { Scan } from '../text/scan.ts';
 import { BARS, FRAMES, isOfPiece, PIECES, STRONGER, vie } from './condition-scopes.ts';
 import { type Subject, subjectOfCondition } from './condition-subject.ts';
 import type { Draft } from './draft.ts';
+import { isOver } from './left-out-goods.ts';
 
 /** What one part of a piece may be beside another, the worse first. */
 const OF_PARTS = [
@@ -22,7 +23,9 @@ export function attachConditions(scan: Scan, drafts: readonly Draft[], findings:
     if (subject.rest)
       subject = {
         ...subject,
-        drafts: subject.drafts.filter((item) => !spoken.some((one) => isSame(one, item)) && isAlike(item, spoken)),
+        drafts: subject.drafts.filter(
+          (item) => !spoken.some((one) => isSame(one, item)) && !isOver(item, spoken) && isAlike(item, spoken),
+        ),
       };
     last = subject;
     return { finding, subject };

@@ -58,7 +58,7 @@ const SAID: readonly (readonly [string, ...string[]])[] = [
     'plate-2 condition no-rust | condition-denied | rust',
   ],
   ['2 x 45 lb plates, barbell, light rust on the knurl', 'bar-1 condition rust-light | condition | rust'],
-  ['flat bench, power rack, rip in the seat', 'bench-1 condition torn | condition | rip in the'],
+  ['flat bench, power rack, rip in the seat', 'bench-1 condition torn | condition | rip in the seat'],
   ['Power rack: 3x3, one safety pin missing\n2 x 45 lb plates\nbarbell', 'rack-1 condition missing-parts | condition | missing'],
   ['2 x 45 lb plates\nbarbell, 7 ft. Slight rust.\npower rack', 'bar-1 condition rust-light | condition | rust'],
   ['2 x 45 lb plates, 3 x 10 lb, one has no mate', 'plate-2 condition odd | condition | has no mate'],

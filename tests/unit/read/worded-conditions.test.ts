@@ -13,7 +13,7 @@ describe('worded-conditions.ts', () => {
     ['Squat rack a buddy fabricated, $80', ['rack-1 home-made condition']],
     ['Squat rack welded up by my neighbor, $80', ['rack-1 home-made condition', 'rack-1 welded condition']],
     ['Squat rack made out of pallets $20', ['rack-1 home-made condition']],
-    ['Squat rack welded by a certified welder $80', ['rack-1 welded condition']],
+    ['Squat rack welded by a certified welder $80', []],
     ['Set of 10 lb plates, made by a big company. $10', []],
     ['Plates 2x45 lb I took a wire wheel to and painted. $60', ['plate-1 repainted condition']],
     ['Plates 2x45 lb. I had them powder coated. $60', ['plate-1 repainted condition']],

@@ -69,14 +69,18 @@ export const CONDITIONS: readonly Entry[] = [
   ],
   ['heavy', { code: 'm', sense: 'badly' }],
 
-  fault('bend|bow|bends|a little bend|a bend|wobble when spun|banana|warp|kink', 'bent', 'straight'),
+  fault(
+    'bend|bow|slight bend|a slight bend|slight bow|bends|a little bend|a bend|wobble when spun|banana|warp|kink',
+    'bent',
+    'straight',
+  ),
   condition(
     "bent|bowed|warped|bowing|bending|ain't straight|not perfectly true|curved slightly|wobbles when you spin it|rolls with a wobble|wobbles when spun|not true|isn't true|tweaked|out of true|rolls crooked|turns over by itself|rolls over by itself|flips over by itself|turns itself over|rolls itself over|turns over on its own|rolls over on its own|flips over on its own|rolls back to the same side|always rolls to the same side|always rolls to the same spot|always settles the same way|always stops the same way up",
     'bent',
     'straight',
   ),
   condition(
-    "straight|strait|str|spins true|rolls true|runs true|roll true|still true|is straight|is true|dead true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|never been bent|never bent",
+    "straight|strait|str|perfectly straight|dead straight|still straight|completely straight|spins true|rolls true|runs true|roll true|still true|is straight|is true|dead true|straightness checked|he don't bend|it don't bend|is not bend|doesn't wobble when|never been bent|never bent",
     'straight',
     'bent',
   ),
@@ -99,7 +103,7 @@ export const CONDITIONS: readonly Entry[] = [
     'spins',
   ),
   condition(
-    'spins|spin|rotates|rotate|rotating|spins like new|spin like new|does turn|turns freely|turn freely|turns fine|turn fine|both turn|they turn|both spin|both still turn|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
+    'spins|spins freely|spin freely|spin|rotates|rotate|rotating|spins like new|spin like new|does turn|turns freely|turn freely|turns fine|turn fine|both turn|they turn|both spin|both still turn|but turns|still turns|still turn|turns smoothly|turn smoothly|free spinning',
     'spins',
     'seized-sleeves',
   ),
@@ -141,6 +145,7 @@ export const CONDITIONS: readonly Entry[] = [
     'home-made',
   ),
   [each('no bolts|no hardware|no pins|no parts|nothing', 'missing|is missing|are missing'), { code: 'z' }],
+  ['welded by a professional|welded by a pro|welded by a certified|welded by the factory', { code: 'z' }],
   ['built this gym|built this house|built this up', { code: 'z' }],
 
   condition(
@@ -189,7 +194,7 @@ export const CONDITIONS: readonly Entry[] = [
   ),
   ['bolted to the|bolted to a|bolted down|bolted into|bolted onto|bolted on|bolted in|bolted to|bolted against', { code: 'z' }],
   condition(
-    'torn|tear|tears|a rip|a small rip|ripped|duct tape|duct taped|tape on the pad|worn pad|upholstery shot|upholstery is shot|small broken|foam showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|mice ate|chewed up|seam is split|split seam',
+    'torn|hole in the cushion|hole in the pad|hole in the seat|hole in the upholstery|hole in the vinyl|tear|tears|a rip|a small rip|ripped|duct tape|duct taped|tape on the pad|worn pad|upholstery shot|upholstery is shot|small broken|foam showing|vinyl is toast|upholstery is toast|pad is toast|vinyl is shot|pad is shot|seat is shot|eaten by mice|eat by mice|mice ate|chewed up|seam is split|split seam',
     'torn',
   ),
   [
