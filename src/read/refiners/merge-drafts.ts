@@ -236,7 +236,6 @@ function dropVague(scan: Scan, drafts: readonly Draft[]): Draft[] {
     }
     for (const other of calledAlike(scan, telling, item.kindAt))
       if (!plates || other === first || other.kind === first.kind) takeFacts(other, item);
-      else if (heads(scan, item, telling)) takeConditions(other, item);
     first.places.push(...item.places);
     if (telling.length === 1) {
       joinVagueCount(first, item);
@@ -253,17 +252,9 @@ function takeFacts(into: Draft, from: Draft): void {
   into.material ??= from.material;
   into.grade ??= from.grade;
   for (const [measure, fact] of from.measures) if (!into.measures.has(measure)) into.measures.set(measure, fact);
-  takeConditions(into, from);
-}
-
-function takeConditions(into: Draft, from: Draft): void {
   for (const condition of from.conditions)
     if (!into.conditions.some(({ value }) => value === condition.value)) into.conditions.push(condition);
 }
-
-/** "Rack, barbell and plates, all kept dry" over a list of bumpers and iron plates: a noun told before any of its kinds. */
-const heads = (scan: Scan, item: Draft, weighed: readonly Draft[]): boolean =>
-  scan.plain[item.kindAt] === 'k' && weighed.every((other) => firstToken(other) > item.kindAt);
 
 function joinVagueCount(into: Draft, other: Draft): void {
   if (other.count && (into.count === null || (into.count.implied && !other.count.implied))) into.count = other.count;

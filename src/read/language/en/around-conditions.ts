@@ -32,7 +32,6 @@ export const AROUND: readonly Entry[] = [
     { code: 'z', sense: 'by-design' },
   ],
   ['zig zag|zigzag|zig zags|zig zaggy|squiggly|squiggle|w shaped|z shaped', { code: 'z', sense: 'by-design', part: 'curl-bar' }],
-  ['hexagon|hexagon shaped|hexagonal', { code: 'z', sense: 'by-design', part: 'hex-bar' }],
 ];
 
 /** Things that materials are said of beside the goods ("rubber mats", "steel ring"). */
