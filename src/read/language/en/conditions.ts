@@ -121,8 +121,13 @@ export const CONDITIONS: readonly Entry[] = [
     { code: 'z' },
   ],
   condition(
-    'split hub|a split hub|a split at the hub|a split in the hub|cracked hub|hub is cracked|hub has split|hub is split|insert spins|ring loose|ring is loose|ring popped out|loose ring|loose center ring',
+    'split hub|split hubs|hubs split|hubs have split|hubs are split|cracked hubs|hubs cracked|hubs are cracked|loose hubs|loose steel hub|loose steel hubs|loose steel insert|loose steel inserts|loose metal insert|loose metal inserts|steel ring came out|ring came out|hub came out|hub fell out|insert fell out|a split hub|a split at the hub|a split in the hub|cracked hub|hub is cracked|hub has split|hub is split|insert spins|ring loose|ring is loose|ring popped out|loose ring|loose center ring',
     'split-hub',
+  ),
+  // Of a dumbbell: what holds it on the handle has given way.
+  condition(
+    'head is loose|heads are loose|loose head|loose heads|a loose head|head came loose|heads came loose|head is coming loose|heads are coming loose|head spins|heads spin|head wobbles|heads wobble',
+    'wobbly',
   ),
   fault('chip|chips|chipping|paint loss', 'chipped'),
   condition('paint is coming off|paint coming off|paint has come off|chipped', 'chipped'),
