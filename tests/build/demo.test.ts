@@ -2,6 +2,9 @@
 import axe from 'axe-core';
 import { JSDOM } from 'jsdom';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readElement } from '../../extension/capture/readers/index.ts';
+import { composeText } from '../../src/listing/compose.ts';
+import { readPlace } from '../../src/read/recognisers/place.ts';
 import { type DemoBoard, serve } from '../demo/serve.mjs';
 
 let board: DemoBoard;
@@ -43,12 +46,16 @@ describe('demo board', () => {
     }
   });
 
-  it('says the same title and price on the card and on the notice', async () => {
+  it('says the same title, place and price on the card and on the notice, the place so that it is read', async () => {
     const cards = (await page(board.url)).window.document.querySelectorAll('.card');
     for (const [at, ad] of board.ads.entries()) {
       const response = await fetch(ad.url);
       const { document } = new JSDOM(await response.text(), { url: ad.url }).window;
       expect(document.querySelector('h1')?.textContent).toBe(ad.title);
+      // Two ads of one place are fetched by one trip only where both are read.
+      const words = document.querySelector('.ad') as HTMLElement;
+      const { text } = composeText(readElement(words, { origin: 'pick', address: ad.url }).listing);
+      expect(`${readPlace(text)?.value}`, ad.id).toBe(cards[at]?.querySelector('.place')?.textContent?.split(' · ')[0]);
       const asked = cards[at]?.querySelector('.price')?.textContent?.replace(/^\$/, '');
       const inner = document.querySelector('iframe')?.src;
       const whole = document.querySelector('.ad')?.innerHTML + (inner ? await (await fetch(inner)).text() : '');
