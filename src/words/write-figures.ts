@@ -1,11 +1,20 @@
 /** Figures as a locale writes them: numbers, money, units, per cents, days and lists, all by Intl. A formatter is made once and kept: making one costs 35 µs. */
 import { millimetresToInches } from '../units/length.ts';
 import type { Weight } from '../units/mass.ts';
-import { inMajor, type Money } from '../units/money.ts';
+import { inMajor, type Money, money as moneyOf } from '../units/money.ts';
 import type { Figure } from './message.ts';
 
 /** Money in whole units, to the cent, or, of what is cheap by the mile, to the hundredth of a cent where it has any. */
 export type MoneyDigits = 'whole' | 'cents' | 'fine' | 'auto';
+
+/** Whether money that nothing more is said of is written without cents. */
+const isWhole = (amount: number): boolean => Number.isInteger(amount) || Math.abs(amount) >= 100;
+
+/** Money as it reads once it is written: what is shown as its sum or difference is made of this, or the reader counts another. */
+export function asWritten(value: Money): Money {
+  const amount = inMajor(value);
+  return isWhole(amount) ? moneyOf(Math.sign(amount) * Math.round(Math.abs(amount)), value.currency) : value;
+}
 
 /** Units by their names in CLDR. */
 const UNITS = {
@@ -67,7 +76,7 @@ export function figuresOf(locale: string): Figures {
   const number = (value: number, digits = 2): string => write(value, { maximumFractionDigits: digits });
   const money = (value: Money, digits: MoneyDigits = 'auto'): string => {
     const amount = inMajor(value);
-    const whole = digits === 'whole' || (digits === 'auto' && (Number.isInteger(amount) || Math.abs(amount) >= 100));
+    const whole = digits === 'whole' || (digits === 'auto' && isWhole(amount));
     const fraction = whole ? 0 : 2;
     return write(amount, {
       style: 'currency',

@@ -172,9 +172,9 @@ test('from an empty kit to one that is complete', async () => {
   const first = await theList();
   const [cap = 0, left = 0] = dollars(await text('[data-left]'));
   expect(cap).toBe(BUDGET);
-  expect(Math.abs(cap - left - first.total)).toBeLessThanOrEqual(1);
+  expect(cap - left).toBe(first.total);
   const [fresh = 0, saved = 0] = dollars(await text('[data-against-new]'));
-  expect(Math.abs(fresh - saved - first.total)).toBeLessThanOrEqual(1);
+  expect(fresh - saved).toBe(first.total);
   expect(first.total).toBeLessThan(fresh);
   expect(await text('[data-proof]')).toContain('Proven');
   await page.screenshot({ path: `${OUT}/story-list.png`, fullPage: true });
@@ -248,7 +248,7 @@ test('from an empty kit to one that is complete', async () => {
   await open('buy-list', '[data-list=complete]');
   expect(dollars(await text('[data-headline]'))).toEqual([second.sellers + 390]);
   const [allNew = 0, keptBack = 0] = dollars(await text('[data-against-new]'));
-  expect(Math.abs(allNew - keptBack - (second.sellers + 390))).toBeLessThanOrEqual(1);
+  expect(allNew - keptBack).toBe(second.sellers + 390);
   expect(allNew).toBe(fresh);
   expect(dollars(await text('[data-left]'))).toEqual([BUDGET - second.sellers - 390]);
   await page.screenshot({ path: `${OUT}/story-complete.png`, fullPage: true });

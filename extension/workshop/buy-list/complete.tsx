@@ -1,21 +1,24 @@
 /** Nothing is lacking: what the kit cost, against what all of it costs new. */
+import { asWritten } from '../../../src/words/write-figures.ts';
 import { useWords } from '../../components/speech.ts';
 import { addressOf } from '../route.ts';
 import type { KitNeeds } from './use-kit-needs.ts';
 
 export function Complete({ kit, currency }: { readonly kit: KitNeeds; readonly currency: string }) {
   const { t, say } = useWords();
-  const { status, allNew } = kit;
+  const { status } = kit;
+  // As they stand beside their difference.
+  const [allNew, spent] = [kit.allNew, status.spent].map((minor) => asWritten({ minor, currency }).minor) as [number, number];
   const money = (minor: number): string => say.money({ minor, currency });
   return (
     <div class="buy-answer" data-list="complete">
       <p class="buy-headline" data-headline>
-        {t('buy_complete', { spent: money(status.spent) })}
+        {t('buy_complete', { spent: money(spent) })}
       </p>
       <p data-against-new>
-        {t(allNew >= status.spent ? 'buy_complete_new' : 'buy_complete_dearer', {
+        {t(allNew >= spent ? 'buy_complete_new' : 'buy_complete_dearer', {
           fresh: money(allNew),
-          saved: money(Math.abs(allNew - status.spent)),
+          saved: money(Math.abs(allNew - spent)),
         })}
       </p>
       {status.left !== null && (

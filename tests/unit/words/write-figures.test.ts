@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseAmount, parseMillimetres, parseNumber } from '../../../extension/components/parse-input.ts';
-import { figuresOf } from '../../../src/words/write-figures.ts';
+import { asWritten, figuresOf } from '../../../src/words/write-figures.ts';
 
 const plain = (text: string): string => text.replace(/[\u00a0\u202f]/g, ' ');
 const usd = (minor: number) => ({ minor, currency: 'USD' });
@@ -24,6 +24,19 @@ describe('German', () => {
     [figures.figure({ degrees: 5.84 }), '5,8°'],
     [figures.figure({ number: 1.0837, digits: 6 }), '1,0837'],
   ])('%s', (written, expected) => expect(plain(written)).toBe(expected));
+});
+
+// Arithmetic: what a reader takes off $3,236 to come to $1,202 is $2,034, whatever the cents were.
+it('gives money as it reads once it is written, so that what is shown of it adds up', () => {
+  const { money } = figuresOf('en');
+  const [fresh, spent] = [asWritten(usd(323_638)), asWritten(usd(120_173))];
+  expect([fresh, spent].map(({ minor }) => minor)).toEqual([323_600, 120_200]);
+  expect(money(usd(fresh.minor - spent.minor))).toBe('$2,034');
+  fc.assert(
+    fc.property(fc.integer({ min: -1_000_000, max: 1_000_000 }), (minor) => {
+      expect(money(asWritten(usd(minor)))).toBe(money(usd(minor)));
+    }),
+  );
 });
 
 it('follows the region within a language', () => {
