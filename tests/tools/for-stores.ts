@@ -6,6 +6,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { readStrings } from './evaluate/strings.ts';
 import { GERMAN_PICTURES, PICTURES, TILE } from './picture-names.ts';
+import { plainText } from './plain-text.ts';
 
 /** A sentence that sends the reader to a file: who reads the form has none. */
 const NAMES_A_FILE = /`[^`\s]*(?:\/|\.(?:md|ts|mjs|txt))[^`\s]*`/;
@@ -61,13 +62,16 @@ export function forStores(root: string): Readonly<Record<string, Buffer | string
   const readme = textOf(root, 'README.md');
   const languages = readdirSync(join(root, 'extension/_locales'));
   const pictures = [...screenshots(root), ...screenshots(root, GERMAN_PICTURES), TILE];
-  return {
+  const texts = {
     ...Object.fromEntries(languages.map((language) => [`listing-${language}.md`, listing(root, language)])),
     'answers.md': textOf(root, 'docs/stores/answers.md'),
-    'permissions.md': `# Ironsift: Permissions\n\n${permissions(readme)}\n`,
-    'privacy.md': `# Ironsift: Privacy\n\n${partOf(readme, 'Privacy')}\n`,
+    'permissions.md': `# Ironsift: Permissions\n\n${permissions(readme)}`,
+    'privacy.md': `# Ironsift: Privacy\n\n${partOf(readme, 'Privacy')}`,
     'testing.md': textOf(root, 'docs/stores/testing.md'),
-    'release-notes.md': `${newest(textOf(root, 'CHANGELOG.md'))}\n`,
+    'release-notes.md': newest(textOf(root, 'CHANGELOG.md')),
+  };
+  return {
+    ...Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, `${plainText(text)}\n`])),
     ...Object.fromEntries(pictures.map((name) => [name.replace('/', '-'), readFileSync(join(root, 'docs/pictures', name))])),
   };
 }
