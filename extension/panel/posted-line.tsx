@@ -23,6 +23,8 @@ export function PostedLine({ listing: { title, text }, seenAt, now, currency }: 
   );
   if (posted === null) return null;
   const n = daysBetween(posted.day, today(new Date(now)));
+  // Of today: it has stood for no time yet.
+  if (n === 0) return null;
   return (
     <p class="quiet" data-posted={posted.day}>
       {t(posted.rough > 0 ? 'posted_about' : 'posted_days', {

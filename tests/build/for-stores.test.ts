@@ -128,7 +128,9 @@ it('holds as many pictures as a store takes, of its size', () => {
     expect(names.length).toBeGreaterThan(2);
     expect(names.length).toBeLessThanOrEqual(5);
   }
-  expect(Object.keys(files)).toEqual(expect.arrayContaining(['beside-the-page.png', 'finds.png', 'de-finds.png']));
+  expect(Object.keys(files)).toEqual(
+    expect.arrayContaining(['what-is-wrong.png', 'page-of-ads.png', 'pickup.png', 'de-page-of-ads.png']),
+  );
   expect(Object.keys(files)).not.toContain('panel-dark.png');
   // Chrome Web Store, "small promotional tile", which it insists on (from memory).
   expect(sizeOf(files['tile.png'] as Buffer)).toEqual([440, 280]);

@@ -7,67 +7,32 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
 import { DEFAULT_RATES } from '../../src/price/default-rates.ts';
-import {
-  buildOf,
-  extensionId,
-  launchChromium,
-  launchHeadless,
-  panelOf,
-  pressShortcut,
-  selectText,
-  startDisplay,
-  typeInto,
-  waitForState,
-} from '../browser/driver/index.ts';
+import { buildOf, extensionId, launchHeadless } from '../browser/driver/index.ts';
 import { extensionWithPage } from '../browser/store/extension-with-page.ts';
 import { storePage } from '../browser/store/kill.ts';
 import { serve } from '../demo/serve.mjs';
-import { demoFind, milesTo } from './demo-finds.ts';
+import { demoFind } from './demo-finds.ts';
 import { drawTile } from './draw-tile.ts';
-import { GERMAN_PICTURES, PICTURES } from './picture-names.ts';
+import { fileOf, GERMAN_PICTURES, type Language, type Name, PICTURES } from './picture-names.ts';
+import { picturesBeside } from './pictures-beside.ts';
 
 const root = process.env.IRONSIFT_ROOT ?? process.cwd();
 const out = join(root, 'docs/pictures');
-type Name = (typeof PICTURES)[number];
-type Language = 'en' | 'de';
-/** Null where there is no such picture in the language. */
-const fileOf = (language: Language, name: Name): `${string}.png` | null => {
-  const inGerman = GERMAN_PICTURES.find((german) => german === `de/${name}`);
-  return language === 'en' ? `${out}/${name}` : inGerman === undefined ? null : `${out}/${inGerman}`;
-};
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
 interface Ad {
   readonly id: string;
+  readonly title: string;
   readonly place: string;
 }
 const { ads } = JSON.parse(await readFile(join(root, 'tests/demo/board.json'), 'utf8')) as { readonly ads: readonly Ad[] };
-const SHOWN = 'mixed-lot';
-
-/** An ad with the panel beside it, as a buyer sees it who has said how far it is. */
-async function besideThePage(language: Language, url: string): Promise<void> {
-  const file = fileOf(language, 'beside-the-page.png');
-  if (file === null) return;
-  const display = await startDisplay({ width: 1280, height: 800 });
-  const launched = await launchChromium({ display, width: 1280, height: 800, withoutBar: true, language });
-  const page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
-  await page.goto(`${url}ad/${SHOWN}`);
-  await page.click('.cookies button');
-  await selectText(page, 'main');
-  await pressShortcut(launched, page);
-  const panel = await panelOf(launched.browser);
-  await waitForState(panel, 'answer');
-  await page.evaluate(() => getSelection()?.removeAllRanges());
-  await typeInto(panel, '[data-distance]', `${milesTo(ads.find(({ id }) => id === SHOWN)?.place ?? '')}`);
-  await panel.evaluate(() => {
-    (document.activeElement as HTMLElement | null)?.blur();
-    scrollTo(0, 0);
-  });
-  await wait(1500);
-  await display.screenshot(file);
-  await launched.browser.close();
-  await display.close();
+function adOf(id: string): Ad {
+  const ad = ads.find((one) => one.id === id);
+  if (ad === undefined) throw new Error(`the demo has no ad ${id}`);
+  return ad;
 }
+const GOOD = adOf('mixed-lot');
+const BAD = adOf('heavy-duty-bar');
 
 /** The default used prices as the buyer's own: what finds teach would give an ad another price on each screen that judges it anew. */
 const OWN_RATES = Object.fromEntries(
@@ -118,26 +83,32 @@ async function ofTheWorkshop(browser: Browser, language: Language, url: string):
   const ids = await keepAll(browser, url);
   const workshop = `chrome-extension://${await extensionId(browser)}/workshop.html`;
   const page = await browser.newPage();
-  const picture = async (name: Name, part: string, seen: string, pause = 1500) => {
-    const path = fileOf(language, name);
+  /** Of 1280 by 800 when it is for the stores too. */
+  const picture = async (name: Name, part: string, seen: string, height: number, from: string | null = null) => {
+    const path = fileOf(out, language, name);
     if (path === null) return;
+    await page.setViewport({ width: 1280, height });
     await page.goto('about:blank');
     await page.goto(`${workshop}#${part}`);
     await page.waitForSelector(seen);
-    await wait(pause);
+    await page.mouse.move(0, 0);
+    // Close under what stays in sight.
+    if (from !== null)
+      await page.$eval(from, (one) => {
+        one.scrollIntoView();
+        scrollBy(0, 20);
+      });
+    await wait(1500);
     await page.screenshot({ path });
   };
-  await page.setViewport({ width: 1280, height: 800 });
-  await picture('finds.png', 'finds', '[data-find]');
-  await picture('side-by-side.png', `side-by-side/${ids.get(SHOWN)},${ids.get('three-hundred-set')}`, 'table');
+  await picture('finds.png', 'finds', '[data-find]', 640);
+  await picture('side-by-side.png', `side-by-side/${ids.get(GOOD.id)},${ids.get('three-hundred-set')}`, 'table', 640);
   await page.goto('about:blank');
   await page.goto(`${workshop}#kit`);
   await (await page.waitForSelector('[data-set-up]'))?.click();
   await page.waitForSelector('[data-need]');
-  await picture('kit.png', 'kit', '[data-need]');
-  await picture('buy-list.png', 'buy-list', '[data-stage=done]');
-  await page.setViewport({ width: 360, height: 800 });
-  await picture('pickup.png', `pickup/${ids.get('good-bar')}`, '.pickup-step');
+  await picture('buy-list.png', 'buy-list', '[data-stage=done]', 800);
+  await picture('pickup.png', `pickup/${ids.get('good-bar')}`, '.pickup-step', 800, '#check-heading');
 }
 
 /** The panel by itself, where nothing was kept yet. */
@@ -155,6 +126,8 @@ async function ofThePanel(page: Page, panel: string, text: string): Promise<void
     await page.click('[data-judge]');
     await page.waitForSelector('[data-state="answer"]');
     await page.evaluate(() => scrollTo(0, 0));
+    // What was clicked would stay tinted, or what has come to stand there.
+    await page.mouse.move(0, 0);
     await wait(500);
     await page.screenshot({ path: `${out}/panel-${scheme}.png` });
   }
@@ -164,11 +137,11 @@ await mkdir(join(out, 'de'), { recursive: true });
 const board = await serve();
 const extension = await extensionWithPage();
 for (const language of ['en', 'de'] as const) {
-  await besideThePage(language, board.url);
+  await picturesBeside(out, language, board.url, GOOD, BAD);
   await onFreshProfile(extension, language, (browser) => ofTheWorkshop(browser, language, board.url));
 }
 await onFreshProfile(buildOf('chrome'), 'en', async (browser) => {
-  const bar = await demoFind(`${board.url}ad/heavy-duty-bar`, 'Mill Island');
+  const bar = await demoFind(`${board.url}ad/${BAD.id}`, BAD.place);
   const panel = `chrome-extension://${await extensionId(browser)}/panel.html`;
   await ofThePanel(await browser.newPage(), panel, bar?.listing.text ?? '');
   await drawTile(browser, root);

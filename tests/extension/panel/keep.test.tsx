@@ -116,6 +116,16 @@ describe('keeping an ad', () => {
     expect(document.querySelector('[data-posted] b')).toBeNull();
   });
 
+  test('says nothing of an ad of today, for it has stood for no time yet', async () => {
+    const plates = '4 x 45 lb olympic plates, $150';
+    mount(ready({ text: `${plates}\nposted 2 days ago` }), evaluate, new Map(), null, sweepHost(), keepHost());
+    await vi.waitFor(() => find('[data-posted]'), 10_000);
+    mount(ready({ text: `${plates}\nposted today` }), evaluate, new Map(), null, sweepHost(), keepHost());
+    await vi.waitFor(() => find('[data-keep]'), 10_000);
+    await act(async () => void (await import('../../../extension/panel/posted-line.tsx')));
+    expect(document.querySelector('[data-posted]')).toBeNull();
+  });
+
   test('an ad that names no price any more is not said to cost the same', async () => {
     const keeping = keepHost([{ find: KEPT, how: 'words', likeness: 0.9 }]);
     mount(ready({ text: '4 x 45 lb olympic plates, make me an offer' }), evaluate, new Map(), null, sweepHost(), keeping);
