@@ -71,7 +71,7 @@ export function bannedCalls(/** @type {Files} */ files) {
  * Addresses in the error messages of libraries, where a programmer may read on: words, not addresses that are reached. The solver's tells of
  * a file format; those of Dexie, which is in a chunk, of two mistakes in its use.
  */
-const TOLD_ONLY = [
+export const TOLD_ONLY = [
   { path: /^solver-worker\.js$/, address: 'http://web.mit.edu/lpsolve/doc/CPLEX-format.htm' },
   { path: /^chunks\//, address: 'http://bit.ly/2kdckMn' },
   { path: /^chunks\//, address: 'https://tinyurl.com/y2uuvskb' },

@@ -1,4 +1,4 @@
-/** README.md and DEVELOPERS.md against the tree: every path is there, every command and option is told, and the example is what is printed. */
+/** README.md, DEVELOPERS.md and BUILDING.md against the tree: every path is there, every command and option is told, and the example is what is printed. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -11,7 +11,10 @@ import { LIMITS } from '../../src/flags/limits.ts';
 import { settingsSchema } from '../../src/listing/settings.ts';
 import { settingsFrom } from '../tools/evaluate/settings.ts';
 import { readStrings } from '../tools/evaluate/strings.ts';
+import { forStores } from '../tools/for-stores.ts';
 import { PICTURES } from '../tools/picture-names.ts';
+import { RENAMED, WORKERS } from './bundles.mjs';
+import { TOLD_ONLY } from './checks.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const textOf = (file: string): string => readFileSync(join(ROOT, file), 'utf8');
@@ -61,16 +64,47 @@ function namesIn(schema: unknown): string[] {
   ];
 }
 
-/** Part files of strings and the reader's example files go by their bare names. */
-const BARE = ['settings.json', ...readdirSync(join(ROOT, 'extension/_locales/en'))];
+const FOR_STORES = Object.keys(forStores(ROOT));
+/** Part files of strings, the reader's example files, what is built and what is packed go by their bare names. */
+const BARE = [
+  'settings.json',
+  ...WORKERS.map(({ to }) => to),
+  ...FOR_STORES,
+  ...readdirSync(join(ROOT, 'extension/_locales/en')),
+];
 
-describe.each(['README.md', 'DEVELOPERS.md'])('%s', (file) => {
+describe.each(['README.md', 'DEVELOPERS.md', 'BUILDING.md'])('%s', (file) => {
   const paths = pathsIn(textOf(file));
 
-  it('names paths', () => expect(paths.length).toBeGreaterThan(file === 'README.md' ? 4 : 80));
+  it('names paths', () => expect(paths.length).toBeGreaterThan(file === 'DEVELOPERS.md' ? 80 : 4));
 
   it('names none that is not there', () =>
     expect(paths.filter((path) => !BARE.includes(path) && !existsSync(join(ROOT, path)))).toEqual([]));
+});
+
+it('DEVELOPERS.md tells into which field every text for the stores goes', () => {
+  const recipe = textOf('DEVELOPERS.md').split('\n## Publish a version\n')[1]?.split('\n## ')[0] ?? '';
+  const texts = FOR_STORES.filter((name) => name.endsWith('.md'));
+  expect(texts.length).toBeGreaterThan(6);
+  expect(texts.filter((name) => !recipe.includes(`\`${name}\``))).toEqual([]);
+});
+
+describe('BUILDING.md', () => {
+  const BUILDING = textOf('BUILDING.md');
+
+  it('tells every name that becomes another in libraries, and none that does not', () => {
+    const told = [...BUILDING.matchAll(/((?:`[^`]+`(?: and )?)+) becomes? `([^`]+)`/g)].flatMap(([, names = '', to]) =>
+      [...names.matchAll(/`([^`]+)`/g)].map(([, from]) => `${from} becomes ${to}`),
+    );
+    const made = Object.values(RENAMED).flatMap((names) => Object.entries(names).map(([from, to]) => `${from} becomes ${to}`));
+    expect(told.sort()).toEqual(made.sort());
+  });
+
+  it('tells how many addresses are left in libraries, and README.md the same', () => {
+    const number = ['No', 'One', 'Two', 'Three', 'Four', 'Five'][TOLD_ONLY.length];
+    expect(BUILDING).toContain(`\n${number} addresses are left in error messages of libraries`);
+    expect(README).toContain(` ${number?.toLowerCase()} in error messages of libraries`);
+  });
 });
 
 describe('README.md', () => {

@@ -54,7 +54,7 @@ try {
   };
   const nothing = await measure(empty, '[data-state="empty"]', '#word');
   const us = await measure(ours, '[data-state="empty"]', '[data-call]', '[data-state="answer"]');
-  beside('key pressed to answer painted, panel open', us.shortcut.answer, nothing.shortcut.answer);
+  beside('key pressed to answer painted, panel open and loaded', us.shortcut.answer, nothing.shortcut.answer);
   beside('   with all that is below what is in sight', us.shortcut.whole, nothing.shortcut.whole);
   line('   of that, to have a key pressed', ms(us.key));
   beside('panel opened to its first screen', us.panel, nothing.panel);
