@@ -1,4 +1,5 @@
 /** What the buyer would do with one thing of a bundle: keep it, sell it on for a sum, or count it for nothing. */
+import { useId } from 'preact/hooks';
 import { type Item, PLANS } from '../../src/listing/reading.ts';
 import { inMajor } from '../../src/units/money.ts';
 import { ChoiceField } from '../components/choice-field.tsx';
@@ -47,6 +48,7 @@ export function PlanField({ item, currency }: Props) {
 
 function Resale({ item, currency }: Props) {
   const { say, t } = useWords();
+  const hint = useId();
   const { set, putBack } = useEdits();
   const path = `${item.id}.resale`;
   return (
@@ -64,10 +66,13 @@ function Resale({ item, currency }: Props) {
         onValue={(value) => set({ path, value, unit: currency })}
         onEmpty={() => putBack(path)}
         width={5}
+        hint={hint}
       >
         <span class="unit">{item.resale?.value.currency ?? currency}</span>
       </NumberField>
-      <p class="line-notes">{t('bundle_resale_how')}</p>
+      <p id={hint} class="line-notes">
+        {t('bundle_resale_how')}
+      </p>
     </>
   );
 }

@@ -10,6 +10,7 @@ import { join } from 'node:path';
 import type { CDPSession, Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { OF_COLOURS, OF_SIZES, violations } from './axe.ts';
+import { described } from './described.ts';
 import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
 import { STATES } from './every-state.ts';
 import { WALKS } from './keys-alone.ts';
@@ -28,6 +29,8 @@ let everything: Everything;
 let page: Page;
 /** One for all: what an earlier session emulates would hold beside it. */
 let session: CDPSession;
+/** Fields with a hint, on all screens. */
+let hintsSeen = 0;
 
 beforeAll(async () => {
   await mkdir(OUT, { recursive: true });
@@ -98,6 +101,9 @@ async function isTold(): Promise<void> {
   expect(await told(session)).toEqual({ nameless: [], twice: [] });
   expect(await pointsNowhere(page)).toEqual([]);
   expect(await readTwice(page)).toBeNull();
+  const { hinted, undescribed } = await described(page, session);
+  expect(undescribed).toEqual([]);
+  hintsSeen += hinted;
 }
 
 describe.each(SCREENS)('%s', (name) => {
@@ -121,6 +127,8 @@ describe.each(SCREENS)('%s', (name) => {
     expect(troubles).toEqual({ missed: [], unseen: [], covered: [] });
   });
 });
+
+test('looked at the hints of many fields', () => expect(hintsSeen).toBeGreaterThan(29));
 
 describe('with keys alone', () => {
   let folder: string;

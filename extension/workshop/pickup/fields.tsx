@@ -1,4 +1,5 @@
 /** Fields for what was measured: in any unit, straight into the find, and empty until something was measured. */
+import { useId } from 'preact/hooks';
 import type { Condition, Fact, Item } from '../../../src/listing/reading.ts';
 import { faultOn } from '../../../src/pickup/faults.ts';
 import { NumberField } from '../../components/number-field.tsx';
@@ -27,6 +28,7 @@ interface LengthProps {
 
 export function MeasuredLength({ item, field, name }: LengthProps) {
   const { say, t } = useWords();
+  const hint = useId();
   const { asRead, set, putBack } = useEdits();
   const path = `${item.id}.${field}`;
   const [low, high] = LIMITS[field];
@@ -45,15 +47,21 @@ export function MeasuredLength({ item, field, name }: LengthProps) {
       onValue={(value) => set({ path, value: Math.round(value * 100) / 100, unit: 'mm', basis: 'measured' })}
       onEmpty={() => putBack(path)}
       width={6}
+      hint={stated === undefined ? undefined : hint}
     >
       <span class="unit">{t('pickup_mm_or_any')}</span>
-      {stated !== undefined && <span class="line-notes">{t('pickup_ad_says', { value: { mm: stated } })}</span>}
+      {stated !== undefined && (
+        <span class="line-notes" id={hint}>
+          {t('pickup_ad_says', { value: { mm: stated } })}
+        </span>
+      )}
     </NumberField>
   );
 }
 
 export function MeasuredCount({ item, name }: { readonly item: Item; readonly name: string }) {
   const { say, t } = useWords();
+  const hint = useId();
   const { asRead, set, putBack } = useEdits();
   const path = `${item.id}.count`;
   const stated = asRead?.items.find(({ id }) => id === item.id)?.count?.value;
@@ -70,8 +78,11 @@ export function MeasuredCount({ item, name }: { readonly item: Item; readonly na
       complaint={t('panel_bad_count', { most: 1000 })}
       onValue={(value) => set({ path, value, basis: 'measured' })}
       onEmpty={() => putBack(path)}
+      hint={hint}
     >
-      <span class="line-notes">{stated === undefined ? t('pickup_ad_silent') : t('pickup_ad_says', { value: stated })}</span>
+      <span class="line-notes" id={hint}>
+        {stated === undefined ? t('pickup_ad_silent') : t('pickup_ad_says', { value: stated })}
+      </span>
     </NumberField>
   );
 }

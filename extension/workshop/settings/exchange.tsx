@@ -1,5 +1,5 @@
 /** Rates of exchange: the buyer's own word, for nothing is fetched. */
-import { useMemo } from 'preact/hooks';
+import { useId, useMemo } from 'preact/hooks';
 import { ChoiceField } from '../../components/choice-field.tsx';
 import { NumberField } from '../../components/number-field.tsx';
 import { parseNumber } from '../../components/parse-input.ts';
@@ -12,6 +12,7 @@ const LOWEST = 1e-9;
 
 export function Exchange({ shown }: { readonly shown: Shown }) {
   const { say, t } = useWords();
+  const hint = useId();
   const { settings, change, locale } = shown;
   const { currency, exchange } = settings;
   const all = useMemo(() => currencyOptions(locale, currency), [locale, currency]);
@@ -22,7 +23,9 @@ export function Exchange({ shown }: { readonly shown: Shown }) {
   return (
     <div class="setting" data-setting="exchange">
       <h3>{t('settings_exchange')}</h3>
-      <span class="setting-why">{t('settings_exchange_why')}</span>
+      <span id={hint} class="setting-why">
+        {t('settings_exchange_why')}
+      </span>
       {Object.entries(exchange).map(([code, rate]) => (
         <div key={code} data-exchange={code}>
           <NumberField
@@ -52,6 +55,7 @@ export function Exchange({ shown }: { readonly shown: Shown }) {
         labelShown
         value=""
         options={[{ value: '', words: t('settings_choose') }, ...free]}
+        hint={hint}
         onChoice={(code) => code !== '' && set(code, 1)}
       />
     </div>
