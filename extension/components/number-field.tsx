@@ -19,7 +19,9 @@ export interface NumberFieldProps {
   readonly onValue: (value: number) => void;
   /** When given, an emptied field is no mistake. */
   readonly onEmpty?: (() => void) | undefined;
-  /** What stands behind the field: a unit, a select. */
+  /** Stands behind the field, and is told with it. */
+  readonly unit?: string | undefined;
+  /** What else stands there, such as a select. */
   readonly children?: ComponentChildren;
   readonly width?: number;
   /** Id of what explains the field. */
@@ -53,6 +55,7 @@ export function NumberField(props: NumberFieldProps) {
     setDraft(null);
     setComplains(false);
   };
+  const explained = [complains && `${id}-complaint`, props.unit && `${id}-unit`, props.hint].filter(Boolean).join(' ');
   const shown = draft ?? (props.value === null ? '' : props.write(props.value));
   return (
     <span class="field">
@@ -70,7 +73,7 @@ export function NumberField(props: NumberFieldProps) {
           style={{ width: `${Math.max(props.width ?? 4, shown.length + 1)}ch` }}
           data-path={props.path}
           aria-invalid={complains ? 'true' : undefined}
-          aria-describedby={complains ? `${id}-complaint` : props.hint}
+          aria-describedby={explained || undefined}
           onInput={(event) => take(event.currentTarget.value)}
           onBlur={leave}
           onKeyDown={(event) => {
@@ -79,6 +82,11 @@ export function NumberField(props: NumberFieldProps) {
           }}
           {...props.data}
         />
+        {props.unit && (
+          <span id={`${id}-unit`} class="unit">
+            {props.unit}
+          </span>
+        )}
         {props.children}
       </span>
       {complains && (

@@ -17,11 +17,13 @@ export interface PlaceFieldProps {
   /** What is near it comes first. */
   readonly home: Place | null;
   readonly unit: DistanceUnit;
+  /** Id of what explains the field. */
+  readonly hint?: string;
   /** Null when the field was emptied. */
   readonly onPlace: (place: Place | null) => void;
 }
 
-export function PlaceField({ path, label, value, first = null, places, home, unit, onPlace }: PlaceFieldProps) {
+export function PlaceField({ path, label, value, first = null, places, home, unit, hint, onPlace }: PlaceFieldProps) {
   const words = useWords();
   const { t } = words;
   const id = useId();
@@ -99,7 +101,7 @@ export function PlaceField({ path, label, value, first = null, places, home, uni
         aria-controls={listed ? `${id}-list` : undefined}
         aria-activedescendant={listed && active >= 0 ? `${id}-${active}` : undefined}
         aria-invalid={trouble ? 'true' : undefined}
-        aria-describedby={says ? `${id}-says` : undefined}
+        aria-describedby={[says && `${id}-says`, hint].filter(Boolean).join(' ') || undefined}
         autocomplete="off"
         maxLength={120}
         value={shown}

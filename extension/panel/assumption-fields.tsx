@@ -29,7 +29,9 @@ export function AssumptionFields(props: Props) {
     <fieldset id={id} class="step-fields" data-fields={path}>
       <legend class="unseen">{say(step.label)}</legend>
       {isCell(path) ? <Ends {...props} /> : <Figure {...props} />}
-      <span class="quiet">{t(unitKey(step, units), { currency: step.currency ?? units.currency })}</span>
+      <span id={`${id}-unit`} class="quiet">
+        {t(unitKey(step, units), { currency: step.currency ?? units.currency })}
+      </span>
     </fieldset>
   );
 }
@@ -42,7 +44,7 @@ function unitKey({ unit }: Step, units: Units): string {
   return `working_unit_${unit}`;
 }
 
-function Figure({ path, step, units, allows, onRange }: Props) {
+function Figure({ id, path, step, units, allows, onRange }: Props) {
   const { say, t } = useWords();
   // What the settings refuse stays in the field, with the reason, as every number does that can't be read.
   const parse = (text: string, decimal: Decimal): number | null => {
@@ -61,12 +63,13 @@ function Figure({ path, step, units, allows, onRange }: Props) {
       complaint={t(`working_bad_${step.unit === 'mm' || step.unit === 'fraction' ? step.unit : 'figure'}`)}
       onValue={(value) => onRange(exactly(value))}
       width={6}
+      hint={`${id}-unit`}
     />
   );
 }
 
 /** The three are taken together: while they are out of order none counts, and none is lost. */
-function Ends({ path, step, units, allows, onRange }: Props) {
+function Ends({ id, path, step, units, allows, onRange }: Props) {
   const { say, t } = useWords();
   const [draft, setDraft] = useState<Range | null>(null);
   const [left, setLeft] = useState(false);
@@ -96,6 +99,7 @@ function Ends({ path, step, units, allows, onRange }: Props) {
             complaint={t('working_bad_number')}
             onValue={(value) => take(end, value)}
             width={5}
+            hint={`${id}-unit`}
           />
         ))}
       </span>

@@ -1,5 +1,5 @@
 /** Where the buyer sets out and where the seller is: the distance between them counts where none is typed or told by the ad. */
-import { useEffect } from 'preact/hooks';
+import { useEffect, useId } from 'preact/hooks';
 import type { Settings } from '../../src/listing/settings.ts';
 import { distanceUnit } from '../../src/trip/distance.ts';
 import { PlaceField } from '../components/place-field.tsx';
@@ -19,6 +19,7 @@ export interface DrivePlacesProps {
 
 export function DrivePlaces({ place, settings, onSettings }: DrivePlacesProps) {
   const { t } = useWords();
+  const id = useId();
   const { session, setSeller, suppose } = useEdits();
   const { home, sellerAt, currency } = settings;
   const places = usePlaces(currency);
@@ -35,7 +36,7 @@ export function DrivePlaces({ place, settings, onSettings }: DrivePlacesProps) {
     suppose(found.ok && found.chosen ? placeOf(found.chosen) : null);
   }, [asked, gazetteer, home]);
   if (!hasPlaces(currency)) return <p class="quiet">{t('places_no_list', { currency })}</p>;
-  const shared = { places, unit: distanceUnit(settings) };
+  const shared = { places, unit: distanceUnit(settings), hint: id };
   return (
     <div class="drive-places">
       <PlaceField
@@ -58,7 +59,9 @@ export function DrivePlaces({ place, settings, onSettings }: DrivePlacesProps) {
           onPlace={setSeller}
         />
       )}
-      <p class="quiet">{t('places_note')}</p>
+      <p id={id} class="quiet">
+        {t('places_note')}
+      </p>
     </div>
   );
 }

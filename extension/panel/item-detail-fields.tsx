@@ -89,8 +89,7 @@ function Millimetres({ item, before, field }: Props & { readonly field: LengthFi
       onValue={(value) => set({ path, value: Math.round(value * 100) / 100 })}
       onEmpty={before?.[field] ? undefined : () => putBack(path)}
       width={6}
-    >
-      <span class="unit">{t('panel_unit_mm')}</span>
-    </NumberField>
+      unit={t('panel_unit_mm')}
+    />
   );
 }

@@ -39,9 +39,8 @@ export function Load({ estimates, items, settings, onSettings }: LoadProps) {
         complaint={t('load_bad', { most: { weight: { value: MOST, unit } } })}
         onValue={(value) => onSettings({ loadLb: inPounds({ value, unit }) })}
         width={5}
-      >
-        {t(`panel_unit_${unit}`)}
-      </NumberField>
+        unit={t(`panel_unit_${unit}`)}
+      />
       {loadLb === DEFAULT_SETTINGS.loadLb && (
         <p class="quiet">{t('load_assumed', { load: { weight: convert(pounds(loadLb), unit) } })}</p>
       )}

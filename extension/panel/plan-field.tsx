@@ -67,9 +67,8 @@ function Resale({ item, currency }: Props) {
         onEmpty={() => putBack(path)}
         width={5}
         hint={hint}
-      >
-        <span class="unit">{item.resale?.value.currency ?? currency}</span>
-      </NumberField>
+        unit={item.resale?.value.currency ?? currency}
+      />
       <p id={hint} class="line-notes">
         {t('bundle_resale_how')}
       </p>

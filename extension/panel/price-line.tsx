@@ -57,9 +57,8 @@ export function PriceLine({ asking, currency }: { readonly asking: Asking; reado
           onValue={(value) => set({ path, value })}
           onEmpty={before === null ? () => putBack(path) : undefined}
           width={6}
-        >
-          <span class="unit">{fact?.value.currency ?? currency}</span>
-        </NumberField>
+          unit={fact?.value.currency ?? currency}
+        />
         <ChoiceField
           path="asking.basis"
           label={t('panel_price_covers')}

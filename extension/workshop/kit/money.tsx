@@ -39,9 +39,8 @@ export function Money({ kit, figures, status }: StatusProps) {
         onEmpty={() => budget(null)}
         width={7}
         hint="kit-budget-hint"
-      >
-        <span class="unit">{currency}</span>
-      </NumberField>
+        unit={currency}
+      />
       <p id="kit-budget-hint" class="line-notes">
         {t('kit_budget_hint')}
       </p>

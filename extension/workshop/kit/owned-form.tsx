@@ -1,5 +1,5 @@
 /** One thing that is owned, to be added or changed. */
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { isPlateKind } from '../../../src/kit/same-thing.ts';
 import type { MassUnit } from '../../../src/units/mass.ts';
 import { inMajor, money } from '../../../src/units/money.ts';
@@ -27,7 +27,6 @@ const THICKEST_MM = 150;
 
 export function OwnedForm({ path, first, unit, currency, withPaid, action, onDone }: OwnedFormProps) {
   const { say, t } = useWords();
-  const id = useId();
   const [entry, setEntry] = useState(first);
   const [untold, setUntold] = useState(false);
   const change = (next: Entry) => {
@@ -57,12 +56,8 @@ export function OwnedForm({ path, first, unit, currency, withPaid, action, onDon
           onValue={(thicknessMm) => change({ ...entry, thicknessMm })}
           onEmpty={() => change({ ...entry, thicknessMm: null })}
           width={6}
-          hint={`${id}-thickness`}
-        >
-          <span class="unit" id={`${id}-thickness`}>
-            {t('pickup_mm_or_any')}
-          </span>
-        </NumberField>
+          unit={t('pickup_mm_or_any')}
+        />
       )}
       {withPaid && (
         <NumberField
@@ -78,9 +73,8 @@ export function OwnedForm({ path, first, unit, currency, withPaid, action, onDon
           onValue={(value) => change({ ...entry, paid: money(value, paid) })}
           onEmpty={() => change({ ...entry, paid: null })}
           width={6}
-        >
-          <span class="unit">{paid}</span>
-        </NumberField>
+          unit={paid}
+        />
       )}
       <button type="submit" data-done={path}>
         {action}

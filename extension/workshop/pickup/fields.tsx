@@ -47,11 +47,11 @@ export function MeasuredLength({ item, field, name }: LengthProps) {
       onValue={(value) => set({ path, value: Math.round(value * 100) / 100, unit: 'mm', basis: 'measured' })}
       onEmpty={() => putBack(path)}
       width={6}
+      unit={t('pickup_mm_or_any')}
       hint={stated === undefined ? undefined : hint}
     >
-      <span class="unit">{t('pickup_mm_or_any')}</span>
       {stated !== undefined && (
-        <span class="line-notes" id={hint}>
+        <span id={hint} class="line-notes">
           {t('pickup_ad_says', { value: { mm: stated } })}
         </span>
       )}
@@ -80,7 +80,7 @@ export function MeasuredCount({ item, name }: { readonly item: Item; readonly na
       onEmpty={() => putBack(path)}
       hint={hint}
     >
-      <span class="line-notes" id={hint}>
+      <span id={hint} class="line-notes">
         {stated === undefined ? t('pickup_ad_silent') : t('pickup_ad_says', { value: stated })}
       </span>
     </NumberField>

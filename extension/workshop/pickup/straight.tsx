@@ -88,9 +88,8 @@ export function Straight({ item, name, record }: StraightProps) {
           onValue={(value) => use({ ...figures, [field]: value })}
           onEmpty={() => use({ ...figures, [field]: null })}
           width={6}
-        >
-          <span class="unit">{t('pickup_mm_or_any')}</span>
-        </NumberField>
+          unit={t('pickup_mm_or_any')}
+        />
       ))}
       {way === 'circle' && typeof figures.circleMm === 'number' && measureOf(way, figures) === null && (
         <p class="quiet">{t('pickup_bow_all_figures')}</p>

@@ -60,9 +60,8 @@ export function Platform({ kit }: { readonly kit: OpenKit }) {
             complaint={t('panel_bad_length', { low: LIMITS[name][0], high: LIMITS[name][1] })}
             onValue={(value) => put({ [name]: value })}
             width={7}
-          >
-            <span class="unit">{t('pickup_mm_or_any')}</span>
-          </NumberField>
+            unit={t('pickup_mm_or_any')}
+          />
         ))}
       </div>
       {stored === null && <p class="quiet no-print">{t('kit_platform_unmeasured')}</p>}

@@ -60,9 +60,10 @@ export function CellFields({
           complaint={t('rates_bad_number')}
           onValue={(value) => take(end, value)}
           width={6}
+          hint={`${id}-unit`}
         />
       ))}
-      <span class="quiet">
+      <span id={`${id}-unit`} class="quiet">
         {settings.currency} {perWords(words, category, settings)}
       </span>
       {waits && left && (

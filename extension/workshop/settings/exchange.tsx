@@ -40,9 +40,8 @@ export function Exchange({ shown }: { readonly shown: Shown }) {
             complaint={t('settings_bad_exchange')}
             onValue={(value) => set(code, value)}
             width={7}
-          >
-            <span>{currency}</span>
-          </NumberField>{' '}
+            unit={currency}
+          />{' '}
           <button type="button" class="bare" data-drop={code} onClick={() => drop(code)}>
             {t('settings_remove')}
             <span class="unseen">: {code}</span>

@@ -38,9 +38,8 @@ export function FigureSetting({ figure, shown }: { readonly figure: Figure; read
           onEmpty={figure.optional ? () => put(null) : undefined}
           width={7}
           hint={hint}
-        >
-          <span>{unit}</span>
-        </NumberField>
+          unit={unit}
+        />
       )}
     </Setting>
   );

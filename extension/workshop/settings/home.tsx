@@ -32,7 +32,9 @@ export function Home({ shown }: { readonly shown: Shown }) {
   return (
     <div class="setting" data-setting="home">
       <h3>{t('settings_home')}</h3>
-      <span class="setting-why">{t('settings_home_why')}</span>
+      <span id={`${id}-why`} class="setting-why">
+        {t('settings_home_why')}
+      </span>
       {hasPlaces(settings.currency) && (
         <PlaceField
           path="home"
@@ -41,6 +43,7 @@ export function Home({ shown }: { readonly shown: Shown }) {
           places={places}
           home={null}
           unit={distanceUnit(settings)}
+          hint={`${id}-why`}
           onPlace={(home) => {
             setDraft(null);
             change({ home });

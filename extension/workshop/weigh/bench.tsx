@@ -88,9 +88,8 @@ export function Bench({ host, settings, first, draft, atPairs = false }: BenchPr
       high={HEAVIEST}
       complaint={t('panel_bad_weight', { most: HEAVIEST })}
       onValue={onValue}
-    >
-      <span class="unit">{unit}</span>
-    </NumberField>
+      unit={unit}
+    />
   );
   const complaints = misread
     .slice(0, 5)

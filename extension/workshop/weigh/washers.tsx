@@ -58,9 +58,8 @@ export function Washers({ settings }: { readonly settings: Settings }) {
       complaint={t('weigh_bad_number', { most: 100 })}
       onValue={onValue}
       onEmpty={onEmpty}
-    >
-      <span class="unit">{path === 'washer-each' ? currency : unit}</span>
-    </NumberField>
+      unit={path === 'washer-each' ? currency : unit}
+    />
   );
   return (
     <section aria-labelledby="washers-heading" class="washers no-print">
@@ -103,9 +102,8 @@ export function Washers({ settings }: { readonly settings: Settings }) {
               complaint={t('panel_bad_length', { low: 0.5, high: 300 })}
               onValue={(value) => setSizes({ ...sizes, [size]: millimetresToInches(value) })}
               width={6}
-            >
-              <span class="unit">{t('pickup_mm_or_any')}</span>
-            </NumberField>
+              unit={t('pickup_mm_or_any')}
+            />
           ))}
         {number('washer-weighed', weighed, setWeighed, () => setWeighed(null))}
         {number('washer-each', each, setEach, () => setEach(null))}

@@ -56,9 +56,8 @@ export function BarFields({ kit, figures, bars, own, bar, unit, onBar }: BarFiel
           complaint={t('kit_bad_number', { low: 0.01, high: HEAVIEST_COLLARS })}
           onValue={(value) => save({ collars: { value, unit: figures.collars?.unit ?? unit } })}
           onEmpty={() => save({ collars: null })}
-        >
-          <span class="unit">{figures.collars?.unit ?? unit}</span>
-        </NumberField>
+          unit={figures.collars?.unit ?? unit}
+        />
         <NumberField
           path="sleeveLength"
           label={t('kit_sleeve')}
@@ -73,9 +72,8 @@ export function BarFields({ kit, figures, bars, own, bar, unit, onBar }: BarFiel
           onEmpty={() => save({ sleeveLengthMm: null })}
           width={6}
           hint="kit-sleeve-hint"
-        >
-          <span class="unit">{t('pickup_mm_or_any')}</span>
-        </NumberField>
+          unit={t('pickup_mm_or_any')}
+        />
       </div>
       <p class="line-notes" id="kit-sleeve-hint">
         {t('kit_sleeve_hint')}

@@ -49,9 +49,8 @@ export function Target({
         complaint={t('kit_bad_number', { low: 1, high: MOST })}
         onValue={setWanted}
         width={5}
-      >
-        <span class="unit">{unit}</span>
-      </NumberField>
+        unit={unit}
+      />
       <Announcer
         onlyChanges
         text={exact ? says('exact', under) : [t('kit_load_none'), says('under', under), says('over', over)].join(' ')}
