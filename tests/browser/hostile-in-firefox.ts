@@ -5,7 +5,7 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import type { Page } from 'puppeteer-core';
 import { inSidebar, type Launched, pressKeys, pressShortcut, pressSweepShortcut, toolbarButton } from './driver/index.ts';
-import { escaped, type HostileCase, listPage } from './hostile/case.ts';
+import { escaped, type HostileCase, listPage, MADE } from './hostile/case.ts';
 import { clobbering } from './hostile/clobbering.ts';
 import { documents } from './hostile/documents.ts';
 import { frames } from './hostile/frames.ts';
@@ -82,9 +82,6 @@ export const CASES: readonly HostileCase[] = [...NAMES.map(named), ...DEAD].map(
   const policy = one.headers?.['content-security-policy']?.replace("default-src 'none'", "default-src 'none'; img-src 'self'");
   return policy ? { ...one, headers: { 'content-security-policy': policy } } : one;
 });
-
-const MADE =
-  'main :is(img, script, iframe, object, embed, link, style, base, meta, [onerror], [onload], [onfocus], [ontoggle], a[href^="javascript:" i], a[href^="data:" i])';
 
 export interface Played {
   /** What the sidebar came to. */
@@ -170,20 +167,20 @@ export async function hostileInFirefox(launched: Launched, page: Page): Promise<
   }
   return {
     async play(one) {
-      wrong.length = 0;
-      server.hits.length = 0;
+      // What came after the page before was looked at is told with this one.
       await inSidebar(launched, 'content.wrappedJSObject.browser.storage.session.clear()');
       await until((now) => now === 'empty');
       await page.goto(server.address(one));
       const came = await (one.by === 'sweep' ? sweep(one) : pick(one));
       const words = one.by === 'sweep' ? await rows() : await taken();
-      if (server.hits.length > 0) wrong.push(`asked for ${server.hits.join(', ')}`);
+      const asked = server.hits.splice(0);
+      if (asked.length > 0) wrong.push(`asked for ${asked.join(', ')}`);
       if (await page.evaluate("typeof __hit !== 'undefined'").catch(() => false)) wrong.push('code ran in the page');
       if ((await inSidebar(launched, "'__hit' in content.wrappedJSObject")) !== 'false') wrong.push('code ran in the sidebar');
       if (page.url() !== server.address(one)) wrong.push(`the page went to ${page.url()}`);
       const made = await inSidebar(launched, `document.querySelectorAll(${JSON.stringify(MADE)}).length`);
       if (made !== '0') wrong.push(`the sidebar shows ${made} elements of the page's making`);
-      return { state: came, words, wrong: [...wrong] };
+      return { state: came, words, wrong: wrong.splice(0) };
     },
     close: () => server.close(),
   };

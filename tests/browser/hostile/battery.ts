@@ -13,7 +13,7 @@ import {
   startDisplay,
   startOutsideWatch,
 } from '../driver/index.ts';
-import type { HostileCase, PanelEnd } from './case.ts';
+import { type HostileCase, MADE, type PanelEnd } from './case.ts';
 import { type HostileServer, serveHostile } from './serve.ts';
 
 /** How long one page may take until the panel has an answer or says why not, in milliseconds; a busy machine is allowed for. */
@@ -30,6 +30,8 @@ export interface Seen {
 
 export interface Battery {
   run(one: HostileCase): Promise<Seen>;
+  /** What should not have happened and came only after the last page was looked at. */
+  late(): Promise<readonly string[]>;
   /** Closes what a page has opened, and takes another tab where this one can't be used any more. */
   tidy(): Promise<void>;
   /** A normal ad in the same tab: the words of its title in the panel. */
@@ -74,6 +76,32 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
   }
   let panel = await findPanel();
   const panelAddress = panel.url();
+  let outsideSeen = 0;
+  /** What code has done, or markup made, in the panel. */
+  async function spoiled(): Promise<readonly string[]> {
+    const [hit, made] = await panel.evaluate(
+      (selector) =>
+        ['__hit' in window, [...document.querySelectorAll(selector)].map((one) => one.outerHTML.slice(0, 100))] as const,
+      MADE,
+    );
+    return [
+      ...(hit ? ['code ran in the panel'] : []),
+      ...(made.length > 0 ? [`the panel shows ${made.join(' ')}`] : []),
+      ...(panel.url() === panelAddress ? [] : [`the panel went to ${panel.url()}`]),
+    ];
+  }
+  /** All that has come since it was asked for last. */
+  async function taken(): Promise<string[]> {
+    const asked = server.hits.splice(0);
+    const beyond = outside.asked.slice(outsideSeen);
+    outsideSeen += beyond.length;
+    return [
+      ...wrong.splice(0),
+      ...(asked.length > 0 ? [`asked for ${asked.join(', ')}`] : []),
+      ...(beyond.length > 0 ? [`asked outside for ${beyond.join(', ')}`] : []),
+      ...(await spoiled()),
+    ];
+  }
   /** A page that can't be left any more is closed, and the next one opened in another tab. */
   async function renew(): Promise<void> {
     const old = tab.page;
@@ -180,11 +208,9 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
 
   /** The page before was not done with: its test ran out of time. */
   let stuck = false;
+  let before = 'the start';
 
   async function runOnce(one: HostileCase): Promise<Seen> {
-    wrong.length = 0;
-    server.hits.length = 0;
-    const outsideBefore = outside.asked.length;
     const open = () => tab.page.goto(server.address(one), { waitUntil: 'load', timeout: PATIENCE });
     // A tab in which Chromium showed its own viewer sometimes goes nowhere any more, which is no fault of the next page.
     await open()
@@ -195,21 +221,12 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
     const address = tab.page.url();
     const state = one.by === 'sweep' ? await sweep(one) : await pick(one);
     const found = await capture();
-    if (server.hits.length > 0) wrong.push(`asked for ${server.hits.join(', ')}`);
-    if (outside.asked.length > outsideBefore) wrong.push(`asked outside for ${outside.asked.slice(outsideBefore).join(', ')}`);
     if ((await inPage("typeof __hit !== 'undefined'")) === true) wrong.push('code ran in the page');
-    if (await panel.evaluate(() => '__hit' in window)) wrong.push('code ran in the panel');
-    if (panel.url() !== panelAddress) wrong.push(`the panel went to ${panel.url()}`);
     if (!one.moves && tab.page.url() !== address) wrong.push(`the page went to ${tab.page.url()}`);
-    const made = await panel.$$eval(
-      'main :is(img, script, iframe, object, embed, link, style, base, meta, [onerror], [onload], [onfocus], [ontoggle], a[href^="javascript:" i], a[href^="data:" i])',
-      (all) => all.map((element) => element.outerHTML.slice(0, 100)),
-    );
-    if (made.length > 0) wrong.push(`the panel shows ${made.join(' ')}`);
     return {
       state: (state ?? (await panelState()) ?? 'none') as Seen['state'],
       text: found?.state === 'ready' ? found.listing.text : null,
-      wrong: [...wrong],
+      wrong: await taken(),
     };
   }
 
@@ -218,10 +235,14 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
     async run(one) {
       if (stuck) await renew();
       stuck = true;
+      // What the page before did only after it was looked at, while another took its place.
+      const late = (await taken()).map((what) => `late, after "${before}": ${what}`);
+      before = one.name;
       const seen = await runOnce(one);
       stuck = false;
-      return seen;
+      return { ...seen, wrong: [...late, ...seen.wrong] };
     },
+    late: taken,
     async tidy() {
       for (const other of await browser.pages())
         if (other !== tab.page && /^http/.test(other.url())) await other.close().catch(() => null);

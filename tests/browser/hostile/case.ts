@@ -28,6 +28,10 @@ export type PanelEnd = 'answer' | 'nothing' | 'refused' | 'failed' | 'list' | 'e
 /** Where everything that should never happen reports to, on the server of the pages. */
 export const HIT = '/hit';
 
+/** Elements of ours that only words taken for markup could have made. */
+export const MADE =
+  'main :is(img, script, iframe, object, embed, link, style, base, meta, [onerror], [onload], [onfocus], [ontoggle], a[href^="javascript:" i], a[href^="data:" i])';
+
 /** What markup would do if it were taken for markup: told to the server, to the page and to the buyer. */
 const harm = (sign: string): string => `window.__hit='${sign}';new Image().src='${HIT}/${sign}';alert('${sign}')`;
 

@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Battery, startBattery } from './battery.ts';
 import type { HostileCase } from './case.ts';
+import type { Groups } from './pages.ts';
 
 /**
  * After so many pages comes a normal one, and after each that may end without an answer: those that are answered show themselves that what came before
@@ -9,21 +10,19 @@ import type { HostileCase } from './case.ts';
  */
 const NORMAL_AFTER = 8;
 
+const wanted = (pages: readonly HostileCase[]) => pages.filter(({ long }) => !long || process.env.EVERY_PAGE);
+/** The pages that are played, in this order. */
+export const played = (groups: Groups): readonly HostileCase[] => Object.values(groups).flatMap(wanted);
+
 /** Tests for pages by group, in one browser; a test file for some groups each, so that they may run at the same time. */
-export function playHostile(groups: Readonly<Record<string, readonly HostileCase[]>>): void {
-  const wanted = (pages: readonly HostileCase[]) => pages.filter(({ long }) => !long || process.env.EVERY_PAGE);
-  const cases = Object.values(groups).flatMap(wanted);
+export function playHostile(groups: Groups): void {
+  const cases = played(groups);
   let battery: Battery;
   let since: string[] = [];
   beforeAll(async () => {
     battery = await startBattery(cases);
   });
   afterAll(() => battery?.close());
-
-  it('every page has a name of its own', () => {
-    const names = Object.values(groups).flatMap((pages) => pages.map(({ name }) => name));
-    expect(new Set(names).size).toBe(names.length);
-  });
 
   for (const [group, pages] of Object.entries(groups)) {
     describe(group, () => {
@@ -42,4 +41,8 @@ export function playHostile(groups: Readonly<Record<string, readonly HostileCase
       });
     });
   }
+
+  it('nothing comes late, once the last page was looked at', async () => {
+    expect(await battery.late()).toEqual([]);
+  });
 }

@@ -1,10 +1,4 @@
-import { clobbering } from './clobbering.ts';
-import { interference } from './interference.ts';
-import { overridden } from './overridden.ts';
+import { PAGES } from './pages.ts';
 import { playHostile } from './play.ts';
 
-playHostile({
-  'names that hide properties': clobbering,
-  'what is built in, spoiled': overridden,
-  'pages that interfere': interference,
-});
+playHostile(PAGES.scripts);

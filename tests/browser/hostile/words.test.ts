@@ -1,12 +1,11 @@
-import { keys } from './keys.ts';
-import { markup } from './markup.ts';
-import { playHostile } from './play.ts';
-import { policies } from './policies.ts';
-import { signs } from './signs.ts';
+import { expect, it } from 'vitest';
+import { PAGES } from './pages.ts';
+import { played, playHostile } from './play.ts';
 
-playHostile({
-  'markup in every field': markup,
-  'keys and structured data': keys,
-  'odd signs': signs,
-  'strict policies': policies,
+it('in all there are at least 150 pages, each with a name of its own', () => {
+  const names = Object.values(PAGES).flatMap((groups) => played(groups).map(({ name }) => name));
+  expect(names.length).toBeGreaterThanOrEqual(150);
+  expect(new Set(names).size).toBe(names.length);
 });
+
+playHostile(PAGES.words);
