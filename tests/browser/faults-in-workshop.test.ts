@@ -1,10 +1,15 @@
-/** What goes wrong in the extension's own pages: no room, a solver that dies, tabs closed with the last key, two windows, a clock that was put back. */
-import { mkdtemp, rm } from 'node:fs/promises';
+/**
+ * What goes wrong in the extension's own pages: no room, a solver that dies, tabs closed with the last key, two windows, a clock that was put
+ * back, a file whose texts are markup.
+ */
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page, WebWorker } from 'puppeteer-core';
+import type { Browser, ElementHandle, Page, WebWorker } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildOf, goToOwn, launchHeadless, openOwn, pasteInto, typeInto, waitForState, waitUntilStored } from './driver/index.ts';
+import { MADE } from './hostile/case.ts';
+import { hostileFile, MARK } from './hostile-file.ts';
 
 let profile: string;
 let browser: Browser;
@@ -183,4 +188,55 @@ it('the clock is moved back: what is said later counts, and nothing is from the 
   expect(days.length).toBeGreaterThan(1);
   expect(new Set(days).size).toBe(1);
   await again.close();
+});
+
+// Last, for it stays in what is kept.
+it('a file whose every text is markup: the words stand on the screens, and nothing is made or run of them', async () => {
+  const file = await hostileFile();
+  expect(file.places.length).toBeGreaterThan(20);
+  const path = join(profile, 'hostile.json');
+  await writeFile(path, file.text);
+  const page = await open('workshop.html#settings');
+  const wrong: string[] = [];
+  page.on('dialog', (dialog) => {
+    wrong.push(`a dialog: ${dialog.message()}`);
+    void dialog.accept();
+  });
+  page.on('pageerror', (error) => wrong.push(String(error)));
+  // What the policy of our pages keeps from running is told there.
+  page.on('console', (line) => line.type() === 'error' && wrong.push(line.text()));
+  page.on('request', (request) => /^https?:/.test(request.url()) && wrong.push(`asked for ${request.url()}`));
+  const chooser = await page.waitForSelector('input[type="file"]');
+  await (chooser as ElementHandle<HTMLInputElement>).uploadFile(path);
+  await (await page.waitForSelector('[data-import] [data-take]'))?.click();
+  await page.waitForSelector('[data-import] > [role="status"]:not([data-doing], [data-preview])');
+  const silent: string[] = [];
+  const { find, other } = file;
+  // Those that show texts of what is kept.
+  for (const screen of [
+    'finds',
+    'finds/removed',
+    `finds/${find}`,
+    `side-by-side/${find},${other}`,
+    'kit',
+    'buy-list',
+    'pickup',
+    `pickup/${find}`,
+    'rates',
+    'settings',
+  ]) {
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, screen);
+    const shown = await page
+      .waitForFunction((mark) => document.querySelector('main')?.textContent?.includes(mark), { timeout: 6000 }, MARK)
+      .catch(() => null);
+    if (!shown) silent.push(screen);
+    const made = await page.$$eval(MADE, (all) => all.map((one) => one.outerHTML.slice(0, 100)));
+    wrong.push(...made.map((html) => `${screen} shows ${html}`));
+  }
+  expect(silent).toEqual([]);
+  expect(await page.evaluate(() => '__hit' in globalThis)).toBe(false);
+  expect(wrong).toEqual([]);
+  await page.close();
 });
