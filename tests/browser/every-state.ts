@@ -9,9 +9,14 @@ const captured =
   (given) =>
     panel(given, (tab) => ({ [`capture:${tab}`]: { at: Date.now(), ...state } }), shows);
 
+const SOFA = 'Sofa, blue, $50';
+const BARBELL = 'Olympic barbell, 7 ft, 32 mm shaft, slightly bent, $70';
+const PARTS = ['Olympic plates 4 x 45 lb $150', 'Flat bench $60', 'Power rack $200'];
+const IN_SHOP = 'Pair of 45 lb olympic plates, cast iron';
+
 /** A listing as readers of pages give it, with a price that a shop's page marks up. */
 const SHOP = {
-  ...listingFromText('Pair of 45 lb olympic plates, cast iron\n$149.00'),
+  ...listingFromText(`${IN_SHOP}\n$149.00`),
   origin: 'page',
   address: 'http://shop.invalid/plates',
   offers: [
@@ -20,7 +25,10 @@ const SHOP = {
 };
 const ready = (listing: object, shows: string): Reach => captured({ state: 'ready', listing, cut: false }, shows);
 
-const ADS = ['Squat rack, $150', 'Iron plates 4 x 45 lb, $250', 'Sofa, blue, $50'];
+const PLATES = 'Iron plates 4 x 45 lb, $250';
+const ADS = ['Squat rack, $150', PLATES, SOFA];
+/** All that ads say in these states, line by line. */
+export const ADS_OF_STATES: readonly string[] = [...ADS, BARBELL, ...PARTS, IN_SHOP];
 const sweeping =
   (state: string): Reach =>
   (given) =>
@@ -64,17 +72,14 @@ export const STATES: Readonly<Record<string, Reach>> = {
   'picking in the panel': captured({ state: 'picking', before: null }, '[data-state="picking"]'),
   'a page that is refused': captured({ state: 'refused', reason: 'browser-page' }, '[data-state="refused"]'),
   'a page that failed': captured({ state: 'failed', reason: 'empty' }, '[data-state="failed"]'),
-  'an ad about something else': captured(
-    { state: 'ready', listing: listingFromText('Sofa, blue, $50'), cut: true },
-    '[data-state="nothing"]',
-  ),
+  'an ad about something else': captured({ state: 'ready', listing: listingFromText(SOFA), cut: true }, '[data-state="nothing"]'),
   'nothing pasted': async (given) => {
     await panel(given, () => ({}), '[data-judge]');
     await click(given.page, '[data-judge]');
     await given.page.waitForSelector('[role="alert"]');
   },
-  'an ad before it is judged': held(NO_CORE, ready(listingFromText('Iron plates 4 x 45 lb, $250'), '[data-state="opening"]')),
-  'an ad met again': ready(listingFromText('Olympic barbell, 7 ft, 32 mm shaft, slightly bent, $70'), '[data-met]'),
+  'an ad before it is judged': held(NO_CORE, ready(listingFromText(PLATES), '[data-state="opening"]')),
+  'an ad met again': ready(listingFromText(BARBELL), '[data-met]'),
   'an ad that is kept': async ({ page }) => {
     await click(page, '[data-keep]');
     await page.waitForSelector('[data-open-find]');
@@ -127,10 +132,14 @@ export const STATES: Readonly<Record<string, Reach>> = {
     await given.page.evaluate(() => scrollTo(0, 0));
   },
   'only a part of an ad': async (given) => {
-    const id = await keeps(given, async ({ finds }) => {
-      const { adOf, must } = window.storeTest;
-      return (await must(finds.keep(adOf('Olympic plates 4 x 45 lb $150\nFlat bench $60\nPower rack $200'), 1))).id;
-    });
+    const id = await keeps(
+      given,
+      async ({ finds }, text) => {
+        const { adOf, must } = window.storeTest;
+        return (await must(finds.keep(adOf(text), 1))).id;
+      },
+      PARTS.join('\n'),
+    );
     await workshop(given, `finds/${id}`, '[data-take="all"]');
     await click(given.page, '[data-taking] [data-take]:not([data-take="all"])');
     await given.page.waitForSelector('[data-take="all"]:not(:checked)');

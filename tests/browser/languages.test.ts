@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
 import { pictureOf } from './picture.ts';
 import { addPseudo } from './pseudo.ts';
+import { bare, ours, words } from './shown-words.ts';
 
 const OUT = 'out/test';
 const TRICK = 'Plates \u202ethgirw\u202c 4 x 45 lb';
@@ -72,62 +73,14 @@ const lost = (): Promise<string[]> =>
     ];
   });
 
-/** Words that are seen or read out: by text node, and in what names a thing or is its tip. Fields are told by their values only where they are ours. */
-const words = (): Promise<string[]> =>
-  page.evaluate(() => {
-    const seen: string[] = [];
-    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    while (walker.nextNode()) {
-      const { parentElement: around, textContent: text } = walker.currentNode;
-      if (around?.checkVisibility() && !around.closest('script, style, textarea, bdi, .ad-title, [data-ad-words]'))
-        seen.push(text ?? '');
-    }
-    for (const one of document.body.querySelectorAll('*')) {
-      if (!one.checkVisibility()) continue;
-      for (const name of ['aria-label', 'aria-valuetext', 'aria-roledescription', 'placeholder', 'title', 'alt'])
-        if (one.getAttribute(name)) seen.push(one.getAttribute(name) ?? '');
-    }
-    return [...seen, document.title];
-  });
-
-/** Units, codes and names that are the same everywhere, and the words of the test's own ads. */
-const COMMON =
-  /\b(?:Ironsift|lb|lbs|kg|mm|cm|in|ft|mi|km|mph|kmh|h|MPa|psi|[A-Z]{3}|JSON|CSV|IRS|AAA|HMRC|BRKG|Alt|Shift|Umschalt|Esc|Enter|Elmwick)\b/g;
-/** Months, which Intl writes. */
-const MONTHS = /\b(?:janv|févr|mars|avr|mai|juin|juil|août|sept|oct|nov|déc)\b\.?/g;
-const ORDERS = /[\u202a-\u202e\u2066-\u2069]/g;
-/** Without the words of the ads, whole or cut short by an ellipsis. */
-const ours = (text: string): string => {
-  let rest = text.replace(ORDERS, '');
-  for (const ad of ADS.map((one) => one.replace(ORDERS, ''))) {
-    rest = rest.replaceAll(ad, ' ');
-    const cut = rest.indexOf('…');
-    if (cut > 0 && ad.startsWith(rest.slice(0, cut))) rest = rest.slice(cut + 1);
-  }
-  return rest;
-};
-const bare = (text: string): string[] => {
-  let rest = ours(text);
-  for (let before = ''; before !== rest; ) {
-    before = rest;
-    rest = rest.replace(/\[[^[\]]*\]/g, ' ');
-  }
-  return (
-    rest
-      .replace(COMMON, ' ')
-      .replace(MONTHS, ' ')
-      .match(/\p{L}{3,}/gu) ?? []
-  );
-};
-
 describe('a language two fifths longer', () => {
   beforeAll(() => launch('fr', true));
   afterAll(end);
 
   test.each(SCREENS)('%s', async (name) => {
     await everything.open(name, WIDE);
-    expect((await words()).filter((text) => text.includes('[')).length).toBeGreaterThan(2);
-    expect((await words()).filter((text) => bare(text).length > 0)).toEqual([]);
+    expect((await words(page)).filter((text) => text.includes('[')).length).toBeGreaterThan(2);
+    expect((await words(page)).filter((text) => bare(text, ADS).length > 0)).toEqual([]);
     expect(await lostAtEachWidth(name)).toEqual(NOTHING);
   });
 });
@@ -166,11 +119,12 @@ describe('German', () => {
   test.each(SCREENS)('%s', async (name) => {
     await everything.open(name, WIDE);
     expect(await page.evaluate(() => document.documentElement.lang)).toMatch(/^de/);
-    const texts = await words();
+    const texts = await words(page);
     // What orders the writing is the ad's alone, in an element that keeps it there.
-    expect(texts.filter((text) => /[\u202a-\u202e]/.test(text))).toEqual([]);
+    const beside = await words(page, 'bdi');
+    expect(beside.filter((text) => /[\u202a-\u202e]/.test(text))).toEqual([]);
     expect(texts.join(' ')).toMatch(/[äöüß]/);
-    const english = texts.filter((text) => (ours(text).match(ENGLISH) ?? []).length > 1);
+    const english = texts.filter((text) => (ours(text, ADS).match(ENGLISH) ?? []).length > 1);
     expect(english.filter((text) => !/IPF|IWF/.test(text))).toEqual([]);
     expect(await lostAtEachWidth(name)).toEqual(NOTHING);
   });

@@ -1,5 +1,6 @@
 /** Ways to look at a screen in a browser: what it cuts off, how it is painted, where the keyboard leads, what a screen reader is told. */
 import type { CDPSession, Page, Protocol } from 'puppeteer-core';
+import { unsaid } from './hints.ts';
 
 /**
  * What WCAG 2.2 lets a reader set (1.4.12): lines one and a half high, paragraphs two apart, letters 0.12 and words 0.16 of the size of text.
@@ -169,13 +170,15 @@ export interface Told {
   readonly nameless: readonly string[];
   /** Role and name of controls that are there more than once, so that a list of them tells nothing; in groups of one name, or links to several places. */
   readonly twice: readonly string[];
+  /** What explains a field to the eye alone. */
+  readonly unsaid: readonly string[];
 }
 
 type Node = Protocol.Accessibility.AXNode;
 const GROUPS = ['group', 'radiogroup', 'region', 'listitem', 'cell', 'row'];
 
 /** What the browser tells a screen reader. */
-export async function told(session: CDPSession): Promise<Told> {
+export async function told(page: Page, session: CDPSession): Promise<Told> {
   const { nodes } = await session.send('Accessibility.getFullAXTree');
   const byId = new Map(nodes.map((node) => [node.nodeId, node]));
   const nameOf = ({ name }: Node): string => String(name?.value ?? '').trim();
@@ -198,7 +201,11 @@ export async function told(session: CDPSession): Promise<Told> {
     if (seen.has(key) && seen.get(key) !== leads) twice.add(key);
     seen.set(key, leads);
   }
-  return { nameless: controls.filter((node) => nameOf(node) === '').map(roleOf), twice: [...twice] };
+  return {
+    nameless: controls.filter((node) => nameOf(node) === '').map(roleOf),
+    twice: [...twice],
+    unsaid: await unsaid(page, session, nodes),
+  };
 }
 
 /** References to what is not there or says nothing (aria-describedby and the like). */

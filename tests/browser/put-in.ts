@@ -6,6 +6,7 @@ import { readFile } from 'node:fs/promises';
 import type { Browser, CDPSession, Page } from 'puppeteer-core';
 import { ALSO, AXE } from './axe.ts';
 import { inBackground } from './captured.ts';
+import { contrast } from './contrast.ts';
 
 /** Of the page in front, which the buyer has let the extension into before. */
 export const openShadows = (browser: Browser): Promise<unknown> =>
@@ -63,18 +64,6 @@ export async function spoken(session: CDPSession): Promise<readonly string[]> {
         /^(StaticText|application|button|Iframe|link|image)$/.test(role?.value) && !buttons.has(parentId ?? ''),
     )
     .map(({ role, name }) => `${role?.value} "${name?.value}"`);
-}
-
-/** Contrast of two opaque colours (WCAG 2.2, "contrast ratio" and "relative luminance"). */
-function contrast(one: string, other: string): number {
-  const luminance = (color: string): number => {
-    const [r = 0, g = 0, b = 0] = (color.match(/[\d.]+/g) ?? [])
-      .map((part) => Number(part) / 255)
-      .map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
-    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-  };
-  const [dark = 0, light = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
-  return (light + 0.05) / (dark + 0.05);
 }
 
 export interface Drawn {

@@ -31,10 +31,14 @@ export const held =
     await reach(given).finally(() => given.page.removeScriptToEvaluateOnNewDocument(identifier));
   };
 
-/** Changes what is kept, as the store does; gives what the change gives. */
-export async function keeps<T>({ page, address }: Everything, change: (store: Store) => Promise<T>): Promise<T> {
+/** Changes what is kept, as the store does, by a text of the test's; gives what the change gives. */
+export async function keeps<T>(
+  { page, address }: Everything,
+  change: (store: Store, text: string) => Promise<T>,
+  text = '',
+): Promise<T> {
   await page.goto(address('store-test.html'));
-  return (await page.evaluate(`window.storeTest.open().then(${change})`)) as T;
+  return (await page.evaluate(`window.storeTest.open().then((store) => (${change})(store, ${JSON.stringify(text)}))`)) as T;
 }
 
 export async function click(page: Page, selector: string): Promise<void> {
