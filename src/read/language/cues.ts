@@ -133,6 +133,7 @@ export type CueName =
   /** What is done with goods that are only spoken of: "when you change the weights". */
   | 'handles'
   | 'owns'
+  | 'goes-over'
   /** Goods that are only spoken of: what they are beside, what is usual of them, the room for them, how they go on, what is done with them. */
   | 'beside-goods'
   | 'ordinary'

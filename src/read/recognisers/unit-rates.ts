@@ -10,8 +10,8 @@ const PER_WEIGHT = /(n)(?=[ra/][uh](?![hx]?n))/dg;
 const PER_WEIGHT_TOO = /n(?=[.,;!l)]|$)/dg;
 /** "60 per pair for the 45s and 40 per pair for the 25s": like the one before it. */
 const PER_PIECE = /(?<=[,c])(n)(?=[ra]p(?![on])|r?e(?=[,.;!l)w]|$))/dg;
-/** "a buck a pound". */
-const BUCK = /(?:a|(?<=^|[l,.;(]))(\$)(?=[ra/]u)/dg;
+/** "a buck a pound", "iron plates dollar a pound". */
+const BUCK = /(?:a|(?<=^|[l,.;(ksuhw:@-]|kz))(\$)(?=[ra/]u)/dg;
 
 const isPerWeight = (scan: Scan, { to }: Price): boolean => /^[ra/][uh]/.test(scan.plain.slice(to + 1, to + 3));
 

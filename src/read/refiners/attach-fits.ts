@@ -1,7 +1,7 @@
 /** Attaches words of fit to the drafts they speak of: "Olympic", "standard" and the like, and what a measured bore says of the sleeve. */
 import { isPlate, type Kind } from '../../listing/reading.ts';
 import { isAside } from '../recognisers/nouns.ts';
-import { says, saysWithin } from '../text/says.ts';
+import { endsIn, says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { isBar, toldApartBy } from './attach-facts.ts';
 import { type Draft, firstToken } from './draft.ts';
@@ -154,12 +154,33 @@ const MOST_FITS = 300;
 /** How far behind a bar the word stands that plates come with it. */
 const WITH = 8;
 
+/** Words between a verb and what was bought: "got a full new set". */
+const BETWEEN = 3;
+
+/** How far behind the word its goods are counted. */
+const COUNTED = 4;
+
+/**
+ * "Moved to oly years ago", "bought an Olympic set": what the seller goes on with, where the goods themselves are of the other sleeve. "Got
+ * Olympic plates 4x45" counts what is on offer.
+ */
+function isOfNewOnes(scan: Scan, at: number): boolean {
+  for (let i = at + 1; i <= at + COUNTED && scan.clause[i] === scan.clause[at]; i += 1) if (scan.plain[i] === 'n') return false;
+  for (let i = at; i >= at - BETWEEN && scan.clause[i - 1] === scan.clause[at]; i -= 1) {
+    if (endsIn(scan, i, 'goes-over')) return true;
+    if (!'amz'.includes(scan.plain[i - 1] ?? '_')) return false;
+  }
+  return false;
+}
+
 /** "Olympic", "standard" and the like: by the adjective's own noun, else by clause, else for the whole lot. */
 export function attachFitWords(scan: Scan, drafts: readonly Draft[]): void {
   let left = MOST_FITS;
+  const oneInch = scan.tokens.some(({ term }) => term?.fits === '25mm');
   scan.tokens.forEach(({ term }, at) => {
     if (!term?.fits || left === 0) return;
     left -= 1;
+    if (oneInch && term.fits === '50mm' && isOfNewOnes(scan, at)) return;
     const denied = /N[a-zX]{0,2}$/.test(scan.plain.slice(Math.max(0, at - 3), at)) && scan.clause[at - 1] === scan.clause[at];
     if (!denied) attachFits(scan, drafts, at, term.fits);
   });

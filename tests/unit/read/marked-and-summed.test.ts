@@ -61,6 +61,7 @@ const PRICES: readonly (readonly [string, ...string[]])[] = [
     'delivery 35 USD | price-sign-first | $35',
   ],
   ['2x45 plates, $1 a pound... no wait 75c a pound', 'per-pound 67.5 USD | cents | 75c', 'unit 0.75 USD | cents | 75c'],
+  ['4x45 lb plates dollar a pound, text me', 'per-pound 180 USD | price-of-one | dollar', 'unit 1 USD | price-of-one | dollar'],
   ['4x45 plates. dollar a pound', 'per-pound 180 USD | price-of-one | dollar', 'unit 1 USD | price-of-one | dollar'],
   [
     'A: 2x45 bumpers $200\nB: a 45 lb bar $140\nTake A and B for 300.',

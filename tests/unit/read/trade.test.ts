@@ -262,6 +262,8 @@ test('the same plates offered and sought', () => {
   expect(judge('Wanted: four 45 lb plates, will pay $120')).toBe('wanted');
   expect(judge('Four 45 lb plates, looking for $120')).toBe('offer');
   expect(judge('Four 45 lb plates, no longer wanted, $120')).toBe('offer');
+  expect(judge('Weightlifting equipment, good home wanted. 8 plates, 45 lbs. $500')).toBe('offer');
+  expect(judge('45 lb plates, new owner wanted. $80')).toBe('offer');
 });
 
 test('no word of another trade means two things', () => {

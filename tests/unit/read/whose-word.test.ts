@@ -100,3 +100,13 @@ describe('bars', () => {
   it('a size that ends the line of plates', () =>
     expect(said('10KG PLATES X2 CAST IRON 1IN', 'fits')).toEqual(['plate-1 fits 25mm']));
 });
+
+describe('of what the seller goes on with', () => {
+  it.each([
+    ['Standard 1" weights\nMoved to oly years ago.\n4 x 25 lb iron, $80', ['plate-1 fits 25mm']],
+    ['Selling standard plates because we bought an olympic set. 2x25 lb $40', ['plate-1 fits 25mm']],
+    ['Got a full olympic set for Christmas, so here are my standard plates, 2x25 lb, $40', ['plate-1 fits 25mm']],
+    ['Got olympic plates 4x45 lb and standard plates 4x10 lb, $100', ['plate-1 fits 50mm', 'plate-2 fits 25mm']],
+    ['I have an olympic bar and 4x45 lb plates, $100', ['bar-1 fits 50mm']],
+  ])('%s', (text, lines) => expect(said(text, 'fits')).toEqual(lines));
+});

@@ -111,6 +111,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
   offers: 'verkaufe|verkaufen|biete|gebe|ab|ist|sind|auch|noch|es|dazu|habe|haben|suche|für|und|oder|hier|tausche|gibt|wer',
   gets: 'bekommen|gibt es|erhalten',
   owns: 'besitzt|hat schon|schon hat|bereits hat',
+  'goes-over':
+    'gewechselt auf|wechsle auf|steige um auf|umgestiegen auf|umstieg auf|wechsel auf|gekauft|kaufe|habe|nutze|trainiere mit',
   'wants-label': 'suche|gesucht|im tausch|im tausch gegen|dafür',
   'has-sides':
     '*plattform|*matte|*matten|spiegel*|teppich*|*profil|vierkantrohr*|stahlrohr*|rohr|rohre|platte aus holz|podest|tisch|tür|fenster|*boden|balken',

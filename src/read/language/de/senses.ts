@@ -95,7 +95,7 @@ export const RELATIONS: readonly Entry[] = spelt([
     { code: 'W', sense: 'wanted' },
   ],
   [
-    'sucht ein neues zuhause|suchen ein neues zuhause|sucht neues zuhause|suchen neues zuhause|sucht einen neuen besitzer|suchen einen neuen besitzer|sucht neuen besitzer|suchen neuen besitzer|suchen neue besitzer|sucht neue besitzer|sucht neuen eigentümer|suche neuen besitzer|suche einen neuen besitzer|suche käufer|suche nachmieter|suche neues zuhause für|suche ein neues zuhause|gesucht und gefunden|sucht nen neuen besitzer|sucht ein neues heim|sucht einen abnehmer',
+    'sucht ein neues zuhause|suchen ein neues zuhause|sucht neues zuhause|suchen neues zuhause|sucht einen neuen besitzer|suchen einen neuen besitzer|sucht neuen besitzer|suchen neuen besitzer|suchen neue besitzer|sucht neue besitzer|sucht neuen eigentümer|suche neuen besitzer|suche einen neuen besitzer|suche käufer|suche nachmieter|suche neues zuhause für|suche ein neues zuhause|gesucht und gefunden|sucht nen neuen besitzer|sucht ein neues heim|sucht einen abnehmer|zuhause gesucht|neues zuhause gesucht|neuer besitzer gesucht|neue besitzer gesucht|besitzer gesucht|käufer gesucht|abnehmer gesucht|abholer gesucht|selbstabholer gesucht',
     { code: 'z' },
   ],
   [

@@ -123,6 +123,8 @@ export const CUES: Readonly<Record<CueName, string>> = {
     "there's|theres|here's|selling|sell|trade|n|in|is|it's|its|it|also|too|need|needs|left|offering|got|including|includes|add|throw|throwing|comes|original|has|as|found|left behind|behind|for sale|plus|and|or|then|only|just|if you want|you want|you get|you'll get|you can have|if you take|for free",
   gets: 'get|receive|come with',
   owns: 'own|owns|already own|already owns|already has|already has got|already got',
+  'goes-over':
+    'went|gone|going|go|moved to|moving to|moved up to|upgraded to|upgrading to|switched to|switching to|changed to|changing to|bought|buying|ordered|got|getting|getting into|have|has|own|use|using|building|collecting|saving for|invested in|replaced with',
   'wants-label': 'want|wants|i want|we want|wanted|looking for|iso|in return|in trade|in exchange|seeking|would like',
   wishes: "i want|we want|want|i need|need|would like|i'd like|like is|i'm after|after|looking for|prefer|would love|i'd love",
   'has-sides':
