@@ -1,7 +1,18 @@
 /** "pair of 45s", "2 pairs of 45#", "pair 25lb plates", "45 lb plates, pair", "set of 45s" (two, implied), "set of 4 45s", "set of four 45 lb". */
 import type { Quantity } from '../mention.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
-import { COUNT, findLetter, isCount, isPlateSize, isSize, MODIFIERS, SURE_WEIGHT, WEIGHT, weightAt } from './notation.ts';
+import {
+  COUNT,
+  findLetter,
+  isCount,
+  isPlateSize,
+  isSize,
+  isStock,
+  MODIFIERS,
+  SURE_WEIGHT,
+  WEIGHT,
+  weightAt,
+} from './notation.ts';
 import { OWN } from './noun-counts.ts';
 
 const OF = new RegExp(
@@ -84,7 +95,7 @@ export function readPairs(scan: Scan): Quantity[] {
     if (!marked && ((scan.plain[word + 1] !== 'o' && !ended) || followed)) return false;
     if (!isPair && within === null && weight.value > 60 && weight.unit !== 'kg') return false;
     const count = isPair ? times * (within ?? 2) : within === null ? times * 2 : times * within;
-    if (!isCount(count)) return false;
+    if (isPair ? !isStock(count) : !isCount(count)) return false;
     const countImplied = !isPair && within === null;
     found.push({
       rule: isPair ? 'pair-of' : 'set-of',

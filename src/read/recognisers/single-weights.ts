@@ -5,8 +5,9 @@ import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { isPlateSize, isSize, MODIFIERS, UNIT, weightAt } from './notation.ts';
 import { OWN } from './noun-counts.ts';
 
+/** Between the bar and its weight a remark in brackets may stand: "hex bar (trap bar) 60 lb". */
 const BAR_WEIGHT = new RegExp(
-  `(k)(?:_{1,3}[,/]?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zPo]{0,1}U?)(n[-U]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
+  `(k)(?:_{1,3}[,/]?)?(?:\\([zmCka_'"f]{1,5}\\),?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zPo]{0,1}U?)(n[-U]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
   'dg',
 );
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');

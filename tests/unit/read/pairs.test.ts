@@ -7,6 +7,7 @@ const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
   ['pair of 45s', '2 plate 45 lb | pair-of | pair of 45s'],
   ['a pair of 45 lb plates', '2 plate 45 lb | pair-of | pair of 45 lb plates'],
   ['2 pairs of 45# olympic', '4 plate 45 lb | pair-of | 2 pairs of 45# olympic'],
+  ['40 pairs of 45 lb plates', '80 plate 45 lb | pair-of | 40 pairs of 45 lb plates'],
   ['2 pair of 25 lb plates', '4 plate 25 lb | pair-of | 2 pair of 25 lb plates'],
   ['two pairs of tens and a bar', '4 plate 10 lb | pair-of | two pairs of tens', '1 bar ? | noun | bar'],
   ['pair 25lb plates', '2 plate 25 lb | pair-of | pair 25lb plates'],

@@ -15,6 +15,11 @@ const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
   ['barbell, weighs 20 kg', '1 bar 20 kg | weight-alone | 20 kg'],
   ['curl bar 25 lb', '1 curl-bar 25 lb | bar-weight | curl bar 25 lb'],
   ['hex bar (60 lb)', '1 hex-bar 60 lb | bar-weight | hex bar (60 lb)'],
+  [
+    'Hex bar (trap bar) 60 lb with 4 25 lb plates',
+    '1 hex-bar 60 lb | bar-weight | Hex bar (trap bar) 60 lb',
+    '4 plate 25 lb | count-weight | 4 25 lb plates',
+  ],
   ['16 kg kettlebell', '1 kettlebell 16 kg | one-weight | 16 kg kettlebell'],
   ['plate, 8 kg (17.6 lb)', '1 plate 8 kg | noun-weight | plate, 8 kg (17.6 lb)'],
   ['60lb / 28kg olympic hex bar', '1 hex-bar 60 lb | one-weight | 60lb / 28kg olympic hex bar'],
