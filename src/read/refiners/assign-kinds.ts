@@ -4,6 +4,7 @@ import type { Quantity } from '../mention.ts';
 import { isAside } from '../recognisers/nouns.ts';
 import { pronounOwner } from '../recognisers/pronouns.ts';
 import type { Scan } from '../text/scan.ts';
+import { isIronHead } from './iron-head.ts';
 
 const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
@@ -42,9 +43,6 @@ const isOwnLine = (scan: Scan, at: number): boolean =>
 
 /** Heaviest bars, in lb and kg: those for squats. */
 const HEAVIEST_BAR = { lb: 95, kg: 43 } as const;
-
-/** Most tokens of a line that heads a list by its metal. */
-const HEADING = 7;
 
 /** Heaviest plate for a dumbbell's handle, in lb and kg. */
 const HANDLE_PLATE = { lb: 12.5, kg: 5 } as const;
@@ -167,19 +165,6 @@ function heading(scan: Scan, quantity: Quantity, busy: ReadonlySet<number | unde
     }
   }
   return null;
-}
-
-/** "IRON, all 2 inch", "Small iron", "Steel:": a line of a few words with the metal and no goods, over a list of plates. */
-function isIronHead(scan: Scan, at: number): boolean {
-  const metal = scan.tokens[at]?.term?.material;
-  if (metal !== 'iron' && metal !== 'steel') return false;
-  let first = at;
-  let last = at;
-  while (at - first < HEADING && scan.tokens[first - 1]?.line === scan.tokens[at]?.line) first -= 1;
-  while (last - at < HEADING && scan.tokens[last + 1]?.line === scan.tokens[at]?.line) last += 1;
-  if (scan.plain[last] === 'l') last -= 1;
-  const words = scan.plain.slice(first, last + 1);
-  return words.length <= HEADING && at - first <= 1 && /^[mC]{0,2}[,:(-]?[^k]*$/.test(words) && !/[kPX.]/.test(words);
 }
 
 /** "Bars: (2) olympic 45 lb". */

@@ -52,6 +52,14 @@ function isOfWords(scan: Scan, price: Price): boolean {
 const isUnknown = (scan: Scan, price: Price): boolean =>
   isUnknownGoods(scan, price) || isUnknownBeside(scan, price) || isForOtherTrade(scan, price);
 
+/** "2 x 45 lb $50": one kind of goods, right behind it their price, and nothing more. Two of these at one price are no price said twice. */
+const isRow = (scan: Scan, { price, drafts: [item, ...others] }: Cover): boolean =>
+  item !== undefined &&
+  others.length === 0 &&
+  !item.again &&
+  item.places.some(({ to }) => to < price.from && /^[-:=@]{0,2}$/.test(scan.plain.slice(to + 1, price.from))) &&
+  /^[,;.l(]?$/.test(scan.plain[price.to + 1] ?? '');
+
 export interface Itemised {
   readonly covers: Cover[];
   /** What the lines add up to; null when one of them can't be priced. */
@@ -79,6 +87,7 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
   const terms = again && /^[,(]?[OR£]/.test(scan.plain.slice(two.price.to + 1, two.price.to + 4));
   const sameTwice =
     again &&
+    !(!terms && own.every(({ price }) => withGoods.some((cover) => cover.price === price && isRow(scan, cover)))) &&
     (terms ||
       ((scan.tokens[one.price.from]?.line ?? 0) <= 1 &&
         scan.tokens[one.price.from]?.line !== scan.tokens[two.price.from]?.line) ||

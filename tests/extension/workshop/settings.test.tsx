@@ -44,7 +44,12 @@ describe('settings', () => {
     expect(document.body.textContent).not.toMatch(/\[settings_/);
     expect((await shown('[data-setting=margin]')).textContent).toContain('Default: 15%.');
     const described = (await field('margin')).getAttribute('aria-describedby') ?? '';
-    expect(document.getElementById(described)?.textContent).toContain('worth the trouble');
+    expect(
+      described
+        .split(' ')
+        .map((id) => document.getElementById(id)?.textContent)
+        .join(' '),
+    ).toContain('worth the trouble');
   });
 
   it('are stored as they are typed, refused when they make no sense, and put back', async () => {

@@ -166,6 +166,14 @@ describe('prices of parts', () => {
     expect(offer('Discs, kg. 8 x 25, 4 x 20. £3 per kilo. The 25s have chipped paint.')).toMatch(/^840 per-kilogram of 3 /);
   });
 
+  it('two things at one price are two prices', () => {
+    expect(offer('Barbell $100\nBench $100')).toMatch(/^200 lot/);
+    expect(offer('Plates 2 x 45 lb $50, 2 x 35 lb $50')).toMatch(/^100 lot/);
+    expect(offer('Hex dumbbells:\n2 x 10 kg 40 €\n1 x 20 kg 40 € (the other one is lost)')).toMatch(/^80 lot/);
+    expect(offer('Flat bench $75\nBench with a bar $75')).toMatch(/^75 lot/);
+    expect(offer('4x45 lb plates $100\n4x45 lb plates. $100')).toMatch(/^100 lot/);
+  });
+
   it('takes goods beside a rate for no goods of the rate', () => {
     expect(offer('Plates are a dollar a pound: 4x45, 2x25. Bar is $80.')).toMatch(/^310 per-pound of 1 .*1 bar =80$/);
   });
