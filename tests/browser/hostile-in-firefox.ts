@@ -115,7 +115,7 @@ export async function hostileInFirefox(launched: Launched, page: Page): Promise<
       if (fits(now) || Date.now() > end) return now;
     }
   }
-  const isSettled = (now: string): boolean => !['empty', 'opening', 'picking'].includes(now);
+  const isSettled = (now: string): boolean => !['empty', 'opening', 'picking', 'answering'].includes(now);
   // A new window has the keyboard in its address bar, which no page may take it from.
   await page.goto(server.normal);
   await clickScreen(launched, 900, 800);

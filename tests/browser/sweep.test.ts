@@ -234,7 +234,7 @@ describe('the list in the panel', () => {
     await display.screenshot(`${OUT}/sweep-opened.png`);
     await panel.click('[data-back]');
     await waitForState(panel, 'list');
-    expect(await panel.evaluate(() => document.activeElement?.getAttribute('data-choose'))).toBe('ad-8');
+    await expect.poll(() => panel.evaluate(() => document.activeElement?.getAttribute('data-choose'))).toBe('ad-8');
     await panel.keyboard.press('Escape');
     await waitForHead('ended');
     expect(await page.evaluate(() => CSS.highlights.size)).toBe(0);

@@ -163,7 +163,7 @@ export async function startBattery(cases: readonly HostileCase[]): Promise<Batte
   const settled = async (): Promise<string | null> => {
     const ended = () => {
       const state = document.querySelector('[data-state]')?.getAttribute('data-state') ?? 'empty';
-      return !['empty', 'opening', 'picking'].includes(state) && state;
+      return !['empty', 'opening', 'picking', 'answering'].includes(state) && state;
     };
     const handle = await panel.waitForFunction(ended, { polling: 'mutation', timeout: PATIENCE }).catch(() => null);
     return (await handle?.jsonValue()) || null;
