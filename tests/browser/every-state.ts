@@ -79,12 +79,12 @@ export const STATES: Readonly<Record<string, Reach>> = {
     await given.page.waitForSelector('[role="alert"]');
   },
   'an ad before it is judged': held(NO_CORE, ready(listingFromText(PLATES), '[data-state="opening"]')),
-  'an ad met again': ready(listingFromText(BARBELL), '[data-met]'),
+  'an ad met again': ready(listingFromText(BARBELL), '[data-state="answer"] [data-met]'),
   'an ad that is kept': async ({ page }) => {
     await click(page, '[data-keep]');
     await page.waitForSelector('[data-open-find]');
   },
-  'a page of a shop': ready(SHOP, '[data-keep-price]'),
+  'a page of a shop': ready(SHOP, '[data-state="answer"] [data-keep-price]'),
   'a price of a shop that is kept': async ({ page }) => {
     await click(page, '[data-keep-price]');
     await page.waitForSelector('[data-open-rates]');
