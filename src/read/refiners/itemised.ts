@@ -85,13 +85,14 @@ export function itemised(scan: Scan, covers: readonly Cover[], live: readonly Dr
   const [one, two] = own;
   const again = one && two && own.length === 2 && one.price.amount === two.price.amount;
   const terms = again && /^[,(]?[OR£]/.test(scan.plain.slice(two.price.to + 1, two.price.to + 4));
+  const rowsOfTheirOwn = own.every(({ price }) => withGoods.some((cover) => cover.price === price && isRow(scan, cover)));
   const sameTwice =
     again &&
-    !(!terms && own.every(({ price }) => withGoods.some((cover) => cover.price === price && isRow(scan, cover)))) &&
     (terms ||
-      ((scan.tokens[one.price.from]?.line ?? 0) <= 1 &&
-        scan.tokens[one.price.from]?.line !== scan.tokens[two.price.from]?.line) ||
-      one.drafts[0]?.kind === two.drafts[0]?.kind);
+      (!rowsOfTheirOwn &&
+        (((scan.tokens[one.price.from]?.line ?? 0) <= 1 &&
+          scan.tokens[one.price.from]?.line !== scan.tokens[two.price.from]?.line) ||
+          one.drafts[0]?.kind === two.drafts[0]?.kind)));
   // "Mower $60, olympic bar $75, patio set $100": in the row of our goods' prices.
   const rows = new Set(own.map(({ price }) => scan.clause[price.from]));
   const isInRow = (price: Price): boolean => isForOtherTrade(scan, price) && rows.has(scan.clause[price.from]);
