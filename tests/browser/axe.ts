@@ -34,11 +34,26 @@ export async function violations(
         ...disabled.map((id) => [id, { enabled: false }]),
       ]);
       // Where it stands is told by its own text; a selector for each element that was looked at costs a sixth of the time.
-      const found = await axe.run(document, {
-        selectors: false,
-        elementRef: true,
-        ...(alone.length > 0 ? { runOnly: { type: 'rule', values: [...alone] } } : { rules }),
+      const look = () =>
+        axe.run(document, {
+          selectors: false,
+          elementRef: true,
+          ...(alone.length > 0 ? { runOnly: { type: 'rule', values: [...alone] } } : { rules }),
+        });
+      // What comes while it looks moves what it has looked at, and it can't tell any more: then again, a few times.
+      let changed = false;
+      const watch = new MutationObserver(() => {
+        changed = true;
       });
+      watch.observe(document, { childList: true, subtree: true });
+      let found = await look();
+      for (let again = 0; changed && again < 5; again += 1) {
+        await new Promise((done) => setTimeout(done, 200));
+        watch.takeRecords();
+        changed = false;
+        found = await look();
+      }
+      watch.disconnect();
       const unsure = found.incomplete.filter(({ id }) => id === 'color-contrast').flatMap(({ nodes }) => nodes);
       for (const { element } of unsure) element?.setAttribute(mark, '');
       return [...found.violations, ...found.incomplete.filter(({ id }) => id !== 'color-contrast')].map(
