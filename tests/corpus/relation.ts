@@ -41,17 +41,21 @@ export async function holds(
   expect(applied).toBeGreaterThanOrEqual(atLeast);
 }
 
-/** The same for every fifth ad, where many judgements of each take their time; `EVERY_AD=1` tries all. `atLeast` is of all ads. */
-export async function holdsOfEveryFifth(relation: Relation, atLeast: number): Promise<void> {
-  const all = await loading;
-  if (process.env.EVERY_AD) return holds(relation, atLeast);
-  await holds(
-    relation,
-    atLeast / 5,
-    {},
-    all.filter((_, place) => place % 5 === 0),
-  );
-}
+/** Every so many ads, beginning with another one for each `turn`; all of them with `EVERY_AD=1`. */
+const some = async (every: number, turn = 0): Promise<readonly Ad[]> =>
+  (await loading).filter((_, place) => process.env.EVERY_AD || place % every === turn % every);
+
+/** The same for every fifth ad, where many judgements of each take their time. `atLeast` is of all ads. */
+export const holdsOfEveryFifth = async (relation: Relation, atLeast: number): Promise<void> =>
+  holds(relation, atLeast / 5, {}, await some(5));
+
+/** The same for every third ad, another third at each turn, where one ad is looked at in many ways. */
+export const holdsOfAThird = async (
+  turn: number,
+  relation: Relation,
+  atLeast: number,
+  except?: Readonly<Record<string, string>>,
+): Promise<void> => holds(relation, atLeast, except, await some(3, turn));
 
 export const rewritten = (ad: Ad, text: string, title = ad.listing.title): Reading => read({ ...ad.listing, text, title });
 
