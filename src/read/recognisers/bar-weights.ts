@@ -17,6 +17,8 @@ export function readBarWeights(scan: Scan): Quantity[] {
     const kind = scan.tokens[from]?.term?.kind;
     const weight = valueAt(scan, to) ?? 0;
     const verb = [from + 1, from + 2, from + 3].some((at) => at < to && says(scan, at, 'weighs'));
+    // "Bar is 60": what it costs, for hardly a bar weighs so much.
+    if (weight === 60 && scan.tokens[to - 1]?.term?.sense === 'is') return false;
     if (!verb || scan.tokens[from]?.term?.plural || !BARS.includes(kind) || !BAR_WEIGHTS.includes(weight)) return false;
     found.push({ rule: 'bar-weighs', from: to, to, count: null, weight, unit: null, noun: from });
     return true;

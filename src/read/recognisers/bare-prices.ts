@@ -16,6 +16,8 @@ const COUNT = /n&|xn|nx|[nd][ndi][uhqs]|[uhqsk)][-,:]?[(]?n(?![uhqsf])|[nd]j|j[:
 const UNWEIGHED: readonly Kind[] = ['rack', 'stands', 'bench', 'storage', 'collars', 'other'];
 const BARS: readonly Kind[] = ['bar', 'curl-bar', 'hex-bar'];
 const HEAVIEST_BAR = 60;
+/** From here on a number behind a bar is what it costs, where the ad tells a price otherwise (common practice, no source). */
+const NO_WEIGHT_OF: Partial<Record<Kind, number>> = { bar: 60, 'curl-bar': 40, 'hex-bar': 80 };
 /** Nobody sells iron below this, in units of money per pound of a single piece (common practice, no source). */
 const LEAST_PER_POUND = 0.3;
 /** Below this a number before "each" is a count just as well. */
@@ -75,7 +77,7 @@ export function stockPrices(scan: Scan, found: readonly Price[]): number[] {
 }
 
 /** "Flat bench 60": goods that have no weight, a number, the end of the clause. */
-const GOODS = /(?<=[l.,;c•(:A-]|^|w[az])[mC]{0,3}(k)[-=:]?(n)(?=[.,;l)]|$|c|[(]?F)/g;
+const GOODS = /(?<=[l.,;c•(:A%-]|^|w[az])[mC]{0,3}(k)(?:[-=:]|z)?(n)(?=[.,;l)]|$|c|[(]?F)/g;
 
 /** "Flat bench to go with it 60": some words between. */
 const GOODS_TO_GO = /(?<=[.,;c])[mC]{0,3}(k)[zca]{1,4}(n)(?=[.,;l)]|$)/g;
@@ -87,7 +89,9 @@ export function goodsPrices(scan: Scan, found: readonly Price[]): number[] {
     const at = match.index + match[0].length - 1;
     const kind = scan.tokens[match.index + match[0].lastIndexOf('k')]?.term?.kind;
     const value = valueAt(scan, at) ?? 0;
-    if (kind && kind !== 'other' && kind !== 'collars' && UNWEIGHED.includes(kind) && value >= 20) ends.push(at);
+    if (scan.plain[at - 1] === 'z' && scan.tokens[at - 1]?.term?.sense !== 'is') continue;
+    const goods = kind && kind !== 'other' && kind !== 'collars' && UNWEIGHED.includes(kind) && value >= 20;
+    if (goods || (found.length > 0 && value >= (NO_WEIGHT_OF[kind ?? 'other'] ?? Number.POSITIVE_INFINITY))) ends.push(at);
   }
   if (found.length > 0)
     for (const match of letters.matchAll(GOODS_TO_GO)) {

@@ -98,7 +98,8 @@ export function readDashes(scan: Scan): Quantity[] {
     const quantity = { rule: 'count-dash-weight', from, count, weight: weight.value, unit: weight.unit, either };
     // "2-10s barbell is 7 foot": one bar behind several of a size is the next thing that is named, not what they are.
     const next = noun === null || count < 2 ? undefined : scan.tokens[noun]?.term;
-    if (next?.kind?.endsWith('bar') && next.plural !== true && 'sv'.includes(scan.plain[end] ?? '_')) {
+    const ownWeight = noun !== null && /^n-?[uh]/.test(scan.plain.slice(noun + 1, noun + 4));
+    if (next?.kind?.endsWith('bar') && next.plural !== true && (ownWeight || 'sv'.includes(scan.plain[end] ?? '_'))) {
       found.push({ ...quantity, to: end, noun: null });
       for (let i = from; i <= end; i += 1) blank(scan, i);
       return 'claimed';

@@ -20,6 +20,9 @@ const NUMBERED = /hn(?:-n)?(?![uhqs])/dg;
 /** "Under 30 lb: $1.25/lb": a step of a price list. */
 const STEP = /Un[uh]s?[:=-]{1,2}(?=\$)/dg;
 const AGED = /n(?=-?J)/dg;
+/** "From the 70s", "early 80s": a decade. */
+const DECADE = /[zU]a?ns(?![mC]{0,3}k)/dg;
+const BEFORE_DECADE = /^(?:(?:from|in|since|of)(?: the)?|early|late|mid|back in the)$/;
 
 const digits = (scan: Scan, at: number): number =>
   scan.tokens[at]?.text.replace(/[.,]\d{1,2}$/, '').replace(/\D/g, '').length ?? 0;
@@ -130,6 +133,10 @@ export function claimNoise(scan: Scan): void {
   findAll(scan, OTHER_UNITS, () => true);
   findAll(scan, STEP, ({ from }) => scan.tokens[from]?.term?.sense === 'bound');
   findAll(scan, AGED, () => true);
+  findAll(scan, DECADE, ({ from, to }) => {
+    const words = scan.tokens.slice(from, to - 1).map(({ text }) => text);
+    return BEFORE_DECADE.test(words.join(' ')) && [50, 60, 70, 80, 90].includes(valueAt(scan, to - 1) ?? 0);
+  });
   findAll(scan, ROOM, ({ from, to }) => {
     let lengths = 0;
     let numbers = 0;

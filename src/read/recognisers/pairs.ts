@@ -16,7 +16,7 @@ import {
 import { OWN } from './noun-counts.ts';
 
 const OF = new RegExp(
-  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E|e|&)?a?(?:\\(?(${COUNT})\\)?x?-?)?${MODIFIERS}(${WEIGHT})(?!x[nd]|-[nd](?:[,.;l]|$))${MODIFIERS}(k?)`,
+  `(?:\\(?(${COUNT})\\)?x?${MODIFIERS})?([pt])[-:]?(?:o|E|e|&)?a?(?:\\(?(${COUNT})\\)?x?[-,]?)?${MODIFIERS}(${WEIGHT})(?!x[nd]|-[nd](?:[,.;l]|$))${MODIFIERS}(k?)`,
   'dg',
 );
 /** "pair of hex dumbbells 40s". */
@@ -28,6 +28,9 @@ const BEHIND = new RegExp(
 
 /** "45 lb pair, 35 lb pair 25 lb pair": each with its word behind it. */
 const RUN = /(?<!p[oE]?a?)(?:n-?[uhs]s?p[,/c]?){2,14}(?![onEx])/dg;
+
+/** "Pair 45 pair 35, 2 pair 10": each with its word before it, to the end. */
+const RUN_FIRST = /(?<=^|[l.,;c:(•-])(?:[nd]?po?n-?[uhs]?s?[,/c]?){2,14}(?=[.;l)]|$|M)/dg;
 
 /** "2 sets of 45 lb plates": two sets of two. */
 const SETS = /([nd_])[J_](n-?[uh]s?)m{0,2}(k)/dg;
@@ -66,6 +69,34 @@ export function readPairs(scan: Scan): Quantity[] {
     found.push(...run);
     return true;
   });
+  if (/p.?n.{0,4}p/.test(scan.plain))
+    findAll(scan, RUN_FIRST, ({ from, to }) => {
+      const run: Quantity[] = [];
+      for (let at = from; at <= to; at += 1) {
+        if (scan.plain[at] !== 'p') continue;
+        const told =
+          at > from &&
+          'nd'.includes(scan.plain[at - 1] ?? '_') &&
+          (at - 1 === from || scan.plain[at - 2] !== 'o') &&
+          !'p'.includes(scan.plain[at - 2] ?? '_');
+        const start = at + 1 + Number(scan.plain[at + 1] === 'o');
+        const length = /^n-?[uhs]?s?/.exec(scan.plain.slice(start, to + 1))?.[0].length ?? 0;
+        const weight = weightAt(scan, start, start + length - 1);
+        const times = told ? valueAt(scan, at - 1) : 1;
+        if (!weight || !isCount(times) || !isSize(weight.value, weight.unit)) return false;
+        run.push({
+          rule: 'pair-of',
+          from: told ? at - 1 : at,
+          to: start + length - 1,
+          count: 2 * times,
+          weight: weight.value,
+          unit: weight.unit,
+          noun: null,
+        });
+      }
+      found.push(...run);
+      return true;
+    });
   findAll(scan, OF, ({ from, to, group }) => {
     const word = group(2)?.[0] ?? from;
     const isPair = scan.plain[word] === 'p';

@@ -58,7 +58,9 @@ function isOfAll(scan: Scan, at: number): boolean {
     const term = scan.tokens[i]?.term;
     const sense = term?.sense;
     if (scan.plain[i] === 'k') return term?.plural === true && (isPlate(term.kind ?? 'other') || term.kind === 'bar');
-    if (sense === 'whole' || (sense === 'definite' && scan.plain[i] === 'z') || scan.plain[i] === 'L') whole = true;
+    // "They are 2 inch."
+    if (i < at - 1 && /^(?:they|these|those)$/.test(scan.tokens[i]?.text ?? '')) whole = true;
+    else if (sense === 'whole' || (sense === 'definite' && scan.plain[i] === 'z') || scan.plain[i] === 'L') whole = true;
     else if (sense !== 'is') break;
   }
   return whole;

@@ -21,8 +21,8 @@ const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L(?![-:=]?(?:[
 const WORTH_BEHIND = new RegExp(`(?<![xnd])${NUMBER}([bz])(?![ok])`, 'dg');
 /** "total with bar about 110 lb", but not "the lot: 20 kg bar, ...". */
 const TOTAL_FIRST = /L[mkoC]{0,2}(?:ca?m?k)?z?[-:=aoU]{0,3}(n[-.]?[uh]s?)(?:[mC]{0,3}(k))?/dg;
-/** "Hantelscheiben 150 kg". */
-const HEAVY_BEHIND = /(k)[-:,]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])/dg;
+/** "Hantelscheiben 150 kg", "weights (60 kg)". */
+const HEAVY_BEHIND = /(k)[-:,(]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])/dg;
 const HEAVY = new RegExp(`(?<![xnd])${NUMBER}[mC]{0,4}${ASIDE}[mC]{0,2}(k)`, 'dg');
 const BRACKETED = /(?<=_|k|m)[-=]?\(?[=U]{0,2}(n[uh]s?)\)/dg;
 const EQUALS = /(?<=_|[)km])[=](?:U)?(n[uh]s?)/dg;
@@ -92,7 +92,7 @@ export function readTotals(scan: Scan): Total[] {
   });
   findAll(scan, HEAVY, ({ from, to, group }) => {
     const noun = scan.tokens[group(2)?.[0] ?? to]?.term;
-    const goods = noun?.plural && (noun.kind === 'plate' || noun.kind === 'bumper');
+    const goods = noun?.kind === 'bumper' || (noun?.plural && noun.kind === 'plate');
     const kilograms = scan.tokens[group(1)?.[1] ?? from]?.term?.unit === 'kg';
     return (
       Boolean(goods) &&
@@ -105,7 +105,9 @@ export function readTotals(scan: Scan): Total[] {
     const noun = scan.tokens[from]?.term;
     const goods = noun?.plural && (noun.kind === 'plate' || noun.kind === 'bumper');
     const kilograms = scan.tokens[to]?.term?.unit === 'kg';
-    return Boolean(goods) && take('heavy-goods', from, to, group(2), kilograms ? 134 : 151) && keepNoun(scan, from, to);
+    // "4x45 plates (180 lbs)" sums what was told: see readSubtotals.
+    const sums = scan.plain[from + 1] === '(' && /[nduhsv][mC]{0,3}$/.test(scan.plain.slice(Math.max(0, from - 4), from));
+    return !sums && Boolean(goods) && take('heavy-goods', from, to, group(2), kilograms ? 115 : 151) && keepNoun(scan, from, to);
   });
   return found;
 }

@@ -6,6 +6,7 @@ import { classify } from './classes.ts';
 import { joinConversions } from './conversions.ts';
 import { fold } from './fold.ts';
 import { joinHundreds } from './hundreds.ts';
+import { joinIron } from './iron.ts';
 import { settlePounds } from './pounds-sterling.ts';
 import { joinSpoken } from './spoken.ts';
 import { joinTerms, joinUnknown } from './terms.ts';
@@ -81,7 +82,7 @@ function sensesOf(tokens: readonly Token[]): ReadonlySet<string> {
 export function scanText(text: string, language: Language, second: Language | null = null): Scan {
   const known = joinTerms(tokenise(fold(text), language), language.dictionary);
   const terms = second === null ? known : joinUnknown(known, second.dictionary);
-  const tokens = settlePounds(joinConversions(joinSpoken(joinHundreds(terms), language))).map((token) =>
+  const tokens = settlePounds(joinIron(joinConversions(joinSpoken(joinHundreds(terms), language)))).map((token) =>
     heedCapitals(token, text),
   );
   const plain = classify(tokens);

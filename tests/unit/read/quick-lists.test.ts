@@ -1,0 +1,47 @@
+/** How sellers in a hurry put goods and prices in one line, each with what is near to it and means something else. Common practice, no source. */
+import { describe, expect, it } from 'vitest';
+import { offer, readText } from './goods.ts';
+
+describe('pairs and sets', () => {
+  it.each([
+    [
+      'Plates: pair 45 pair 35 pair 25 2 pair 10 pair 5. $300',
+      '300 lot | 2 plate 45 lb, 2 plate 35 lb, 2 plate 25 lb, 4 plate 10 lb, 2 plate 5 lb',
+    ],
+    ['Plates 45 pair 35 pair 25 pair, $100', '100 lot | 2 plate 45 lb, 2 plate 35 lb, 2 plate 25 lb'],
+    ['A set of 4, 45lb plates and a set of 2, 25lb plates, $250', '250 lot | 4 plate 45 lb, 2 plate 25 lb'],
+    [
+      'Plates 4-45# 2-10# 2-2.5# Bar 45# $300 for all of it',
+      '300 lot | 4 plate 45 lb, 2 plate 10 lb, 2 plate 2.5 lb, 1 bar 45 lb',
+    ],
+  ])('%s', (text, said) => expect(offer(text)).toBe(said));
+});
+
+describe('the weight of all', () => {
+  it.each([
+    ['160lb of iron and a bar, $200', '200 lot | ? plate (160 lb), 1 bar'],
+    ['200 lb of iron plates, $150', '150 lot | ? plate (200 lb)'],
+    ['Bar, 230 lb bumper, bench, $700', '700 lot | 1 bar, ? bumper (230 lb), 1 bench'],
+    ['Bar\nWeights (60kg)\n$100', '100 lot | 1 bar, ? plate (60 kg)'],
+    ['4x20 kg plates (80 kg), $100', '100 lot | 4 plate 20 kg'],
+  ])('%s', (text, said) => expect(offer(text)).toBe(said));
+});
+
+describe('what a bar costs, and what it weighs', () => {
+  it.each([
+    ['Plates are 90 cents a pound. Bar is 60. 2 45s, 4 25s', '231 per-pound of 0.9 | 2 plate 45 lb, 1 bar =60, 4 plate 25 lb'],
+    ['Plates are 90 cents a pound. Bar is 45. 2 45s, 4 25s', '171 per-pound of 0.9 | 2 plate 45 lb, 1 bar 45 lb, 4 plate 25 lb'],
+    ['Trap bar $90. Also have EZ curl bar 40. Take both for 110', '110 lot | 1 hex-bar =90, 1 curl-bar =40'],
+  ])('%s', (text, said) => expect(offer(text)).toBe(said));
+});
+
+it('a decade is no weight', () => {
+  expect(offer('Weight plates from the 70s: 2x45, 2x25, $80')).toBe('80 lot | 2 plate 45 lb, 2 plate 25 lb');
+  expect(offer('From the pair of 70s dumbbells $80')).toContain('70 lb');
+});
+
+it('a size that is said of all', () => {
+  const fits = (text: string) => readText(text).items.map(({ fits }) => fits?.value ?? null);
+  expect(fits('100lb plates, two of them, $150, they are 2 inch')).toEqual(['50mm']);
+  expect(fits('100lb plates, two of them, $150, the straps are 2 inch')).toEqual([null]);
+});
