@@ -33,7 +33,7 @@ export const PAGES = [
 const BEHIND = [
   // More than at first by how sellers put what is cracked, loose, bent or home-made, what they keep, wish for or only speak of, spoken prices and rates of some
   // sizes: words that no ad of the corpus may have and the next one has.
-  { name: 'core', from: 'src/evaluate.ts', always: true, budget: 192_000 },
+  { name: 'core', from: 'src/evaluate.ts', always: true, budget: 198_000 },
   { name: 'store', from: 'extension/store/page-store.ts', always: true, budget: 50_000 },
   // Only once a place is asked for: the look-up, and the list of the buyer's own country. The largest has ZIP codes too.
   { name: 'gazetteer', from: 'src/places/gazetteer.ts', always: false, budget: 12_000 },

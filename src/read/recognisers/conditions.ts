@@ -66,6 +66,11 @@ function denialOf(scan: Scan, at: number): Denial {
       denied = !/^(?:they|it)$/.test(senseAt(scan, i + 1) ?? '');
       break;
     }
+    // "They don't have any cracks" leaves out nothing of the goods.
+    if (letter === 'Q' && /^do(?:n'?t| not) have$/.test(scan.tokens[i]?.text ?? '')) {
+      denied = true;
+      break;
+    }
     if (letter === 'y') hearsay = true;
     if (sense === 'turn' || letter === ';' || letter === 'M') break;
     const separates = letter === ',' || letter === 'c' || letter === '/' || sense === 'or';

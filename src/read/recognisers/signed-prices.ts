@@ -48,6 +48,8 @@ export function readSignedPrices(scan: Scan, found: Price[]): void {
   });
   findAll(scan, BEHIND, ({ from, to, group }) => {
     const link = group(2)?.[0];
+    // "2x10 - 80 bucks": the weight of the last of the goods.
+    if (link !== undefined && scan.plain[from - 1] === 'x') return false;
     if (link !== undefined && !isRange(scan, from, link)) return false;
     const currency = currencyOf(scan, group(4)?.[0] ?? to, to);
     return putPrice(scan, found, 'price-sign-behind', {

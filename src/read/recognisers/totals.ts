@@ -21,11 +21,16 @@ const TOTAL_BEHIND = new RegExp(`(?<![xnd])${NUMBER}[mk]{0,4}[(,]?L(?![-:=]?(?:[
 const WORTH_BEHIND = new RegExp(`(?<![xnd])${NUMBER}([bz])(?![ok])`, 'dg');
 /** "total with bar about 110 lb", but not "the lot: 20 kg bar, ...". */
 const TOTAL_FIRST = /L[mkoC]{0,2}(?:ca?m?k)?z?[-:=aoU]{0,3}(n[-.]?[uh]s?)(?:[mC]{0,3}(k))?/dg;
+/** "Bench press bar & 210 pounds", "bar and 200 lbs": of plates that are named no otherwise. */
+const BESIDE_BAR = /k(?:ca?|,ca?)U?(n[-.]?[uh]s?)(?=[.,;:!)lMAw$]|c(?!a?k)|$)/dg;
 /** "Hantelscheiben 150 kg", "weights (60 kg)". */
 const HEAVY_BEHIND = /(k)[-:,(]?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spej])/dg;
 const HEAVY = new RegExp(`(?<![xnd])${NUMBER}[mC]{0,4}${ASIDE}[mC]{0,2}(k)`, 'dg');
 const BRACKETED = /(?<=_|k|m)[-=]?\(?[=U]{0,2}(n[uh]s?)\)/dg;
 const EQUALS = /(?<=_|[)km])[=](?:U)?(n[uh]s?)/dg;
+
+/** Rule of a weight that stands beside a bar and needs plates of its own. */
+export const BESIDE = 'weight-beside-bar';
 
 const WEIGHED: readonly Kind[] = ['plate', 'bumper', 'micro', 'dumbbell', 'kettlebell'];
 
@@ -89,6 +94,11 @@ export function readTotals(scan: Scan): Total[] {
     const goods = scan.tokens[group(2)?.[0] ?? from]?.term;
     const ofPlates = group(2) === null || (goods?.plural && WEIGHED.includes(goods.kind ?? 'other'));
     return Boolean(ofPlates) && take('total-first', from, to, group(1), 20) && keepNoun(scan, from, to);
+  });
+  findAll(scan, BESIDE_BAR, ({ from, to, group }) => {
+    const { kind, plural } = scan.tokens[from]?.term ?? {};
+    const [start, end] = group(1) ?? [to, to];
+    return kind === 'bar' && !plural && take(BESIDE, start, end, [start, end], 61) && keepNoun(scan, start, end);
   });
   findAll(scan, HEAVY, ({ from, to, group }) => {
     const noun = scan.tokens[group(2)?.[0] ?? to]?.term;

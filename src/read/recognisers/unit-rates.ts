@@ -8,6 +8,8 @@ import { putAmount, putPrice } from './found-price.ts';
 const PER_WEIGHT = /(n)(?=[ra/][uh](?![hx]?n))/dg;
 /** "1.10 a lb if you take 200 lb, otherwise 1.35". */
 const PER_WEIGHT_TOO = /n(?=[.,;!l)]|$)/dg;
+/** "2x45 2x35. 2.00 lb.": with its cents to the last nought, in an ad that asks for nothing else. */
+const RATE_ALONE = /(?<=^|[l.,;:(-])(n)(?=u(?:[.,;!l)]|$))/dg;
 /** "60 per pair for the 45s and 40 per pair for the 25s": like the one before it. */
 const PER_PIECE = /(?<=[,c])(n)(?=[ra]p(?![on])|r?e(?=[,.;!l)w]|$))/dg;
 /** "a buck a pound", "iron plates dollar a pound". */
@@ -18,6 +20,12 @@ const isPerWeight = (scan: Scan, { to }: Price): boolean => /^[ra/][uh]/.test(sc
 export function readUnitRates(scan: Scan, found: Price[]): void {
   const put = (rule: string, from: number, to: number): 'claimed' => putPrice(scan, found, rule, { from, to, at: from });
   findAll(scan, PER_WEIGHT, ({ from, to }) => ((valueAt(scan, from) ?? 99) > 20 ? false : put('price-per-weight', from, to)));
+  if (found.length === 0)
+    findAll(
+      scan,
+      RATE_ALONE,
+      ({ from, to }) => /^[0-4]?\.\d0$/.test(scan.tokens[from]?.text ?? '') && put('price-per-weight', from, to),
+    );
   if (found.some((price) => isPerWeight(scan, price)))
     findAll(scan, PER_WEIGHT_TOO, ({ from, to }) => {
       const value = valueAt(scan, from) ?? 0;

@@ -4,6 +4,7 @@ import type { Noun, Quantity, Total } from '../mention.ts';
 import { isInLeftOutList } from '../recognisers/left-out-lists.ts';
 import { countBefore, isAside } from '../recognisers/nouns.ts';
 import { pronounOwner } from '../recognisers/pronouns.ts';
+import { BESIDE } from '../recognisers/totals.ts';
 import { isTradedAway, isTradedFor } from '../recognisers/traded-for.ts';
 import { says } from '../text/says.ts';
 import { blank, type Scan } from '../text/scan.ts';
@@ -191,7 +192,7 @@ export function applyTotals(drafts: readonly Draft[], totals: readonly Total[]):
   const told = plates.filter((item) => item.weight !== null);
   const [first] = plates;
   const goods =
-    totals.find((total) => (total.rule === 'weight-of-goods' || total.rule === 'heavy-goods') && !total.set) ??
+    totals.find((total) => ['weight-of-goods', 'heavy-goods', BESIDE].includes(total.rule) && !total.set) ??
     // "Iron plates, standard hole, approx 160 lbs total", where nothing else that weighs is named.
     (plates.length === 1 && plates[0]?.count === null && !drafts.some(({ weight, sold }) => weight && !sold)
       ? totals.find(
@@ -200,7 +201,7 @@ export function applyTotals(drafts: readonly Draft[], totals: readonly Total[]):
       : undefined);
   if (first && told.length === 0 && goods) {
     first.total = { value: goods.weight, unit: goods.unit ?? 'lb', place: goods };
-    first.places.push(goods);
+    if (!first.places.some(({ from }) => from === goods.from)) first.places.push(goods);
   }
 }
 

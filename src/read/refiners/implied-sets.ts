@@ -5,6 +5,7 @@
  */
 import { isPlate } from '../../listing/reading.ts';
 import type { Total } from '../mention.ts';
+import { BESIDE } from '../recognisers/totals.ts';
 import type { Scan } from '../text/scan.ts';
 import { type Draft, draft } from './draft.ts';
 
@@ -20,9 +21,9 @@ const SET_POUNDS = 300;
 
 /** A set named by its size with no plates told has plates all the same: without weights of their own, so that its total counts for something. */
 export function withSetPlates(drafts: readonly Draft[], totals: readonly Total[]): Draft[] {
-  const set = totals.find((total) => total.set);
+  const set = totals.find((total) => total.set || total.rule === BESIDE);
   if (!set || drafts.some((item) => isPlate(item.kind))) return [...drafts];
-  return [...drafts, draft('plate', { rule: 'set-size', from: set.from, to: set.to }, { implied: true })];
+  return [...drafts, draft('plate', { rule: 'set-size', from: set.from, to: set.to }, { implied: set.set })];
 }
 
 /** The set's plates in place of the noun that stood for them. */

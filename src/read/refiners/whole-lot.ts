@@ -2,12 +2,13 @@
 import { type Fact, isPlate } from '../../listing/reading.ts';
 import { inPounds, type Weight } from '../../units/mass.ts';
 import type { Total } from '../mention.ts';
+import { BESIDE } from '../recognisers/totals.ts';
 import { saysWithin } from '../text/says.ts';
 import { type Scan, span } from '../text/scan.ts';
 import type { Draft } from './draft.ts';
 
 /** Rules of weights that are said of goods. */
-const OF_GOODS = ['weight-of-goods', 'heavy-goods', 'weight-in-goods', 'lone-total', 'total-summed'];
+const OF_GOODS = ['weight-of-goods', 'heavy-goods', 'weight-in-goods', 'lone-total', 'total-summed', BESIDE];
 
 /** "Total weight of plates is 405 lb": a total whose own words name the plates. */
 const namesPlates = (scan: Scan, { from, to }: Total): boolean =>

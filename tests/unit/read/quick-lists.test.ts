@@ -23,6 +23,7 @@ describe('the weight of all', () => {
     ['200 lb of iron plates, $150', '150 lot | ? plate (200 lb)'],
     ['Bar, 230 lb bumper, bench, $700', '700 lot | 1 bar, ? bumper (230 lb), 1 bench'],
     ['Bar\nWeights (60kg)\n$100', '100 lot | 1 bar, ? plate (60 kg)'],
+    ['Bench press bar & 210 pounds, needs a new home. $100', '100 lot | 1 bar, ? plate (210 lb)'],
     ['4x20 kg plates (80 kg), $100', '100 lot | 4 plate 20 kg'],
   ])('%s', (text, said) => expect(offer(text)).toBe(said));
 });
@@ -44,4 +45,21 @@ it('a size that is said of all', () => {
   const fits = (text: string) => readText(text).items.map(({ fits }) => fits?.value ?? null);
   expect(fits('100lb plates, two of them, $150, they are 2 inch')).toEqual(['50mm']);
   expect(fits('100lb plates, two of them, $150, the straps are 2 inch')).toEqual([null]);
+});
+
+describe('prices', () => {
+  it.each([
+    ['Iron plates 2x45 4x25 2x10 - 80 bucks takes em', '80 lot | 2 plate 45 lb, 4 plate 25 lb, 2 plate 10 lb'],
+    ['Iron plates 2x45, 70-80 bucks', '70 range | 2 plate 45 lb'],
+    ['Steel plates. 2x45 2x35. 2.00 lb.', '320 per-pound of 2 | 2 plate 45 lb, 2 plate 35 lb'],
+    ['Steel plates. 2x45 2x1.25 lb. $90', '90 lot | 2 plate 45 lb, 2 micro 1.25 lb'],
+  ])('%s', (text, said) => expect(offer(text)).toBe(said));
+});
+
+it('what is denied', () => {
+  const conditions = (text: string) => readText(text).items.flatMap((item) => item.conditions.map(({ value }) => value));
+  expect(conditions('Pair of 25 kg bumpers. They dont have any cracks. $80')).toEqual([]);
+  expect(conditions('Pair of 25 kg bumpers. They do have some cracks. $80')).toEqual(['cracked']);
+  expect(conditions('Pair of 45 lb plates, never used outside, $80')).toEqual(['stored-indoors']);
+  expect(conditions('Pair of 45 lb plates, never used, $80')).toEqual(['new']);
 });
