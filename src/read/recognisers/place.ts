@@ -20,6 +20,9 @@ const BESIDE = new RegExp(
 const COMMON =
   /^(?:My|The|Our|Your|A|An|This|Person|Store|Cash|Evenings?|Mornings?|Weekends?|Used|New|Like|Good|Fair|Free|Firm|Excellent|Poor|Sold|Condition|Can|Will|Deliver\w*|Shipping|Local|Pickup|Each|Both|Or|Obo|OBO|Ono|ONO|VB|Neg\w*)\b/;
 
+/** "Pick up in Elmwick. No holds", but "St. Elmwick". */
+const SENTENCE = /(?<=\p{L}{4})\. /u;
+
 const fact = (value: string, start: number): Fact<string> => ({
   value,
   basis: 'stated',
@@ -31,7 +34,9 @@ const fact = (value: string, start: number): Fact<string> => ({
 export function readPlace(text: string): Fact<string> | null {
   for (const lead of text.matchAll(LEAD)) {
     const start = lead.index + lead[0].length;
-    const name = NAME.exec(text.slice(start, start + 140))?.[0].replace(/[.,\s]+$/, '');
+    const name = NAME.exec(text.slice(start, start + 140))?.[0]
+      .split(SENTENCE)[0]
+      ?.replace(/[.,\s]+$/, '');
     if (name && !COMMON.test(name)) return fact(name, start);
   }
   for (const shown of text.matchAll(BESIDE)) {

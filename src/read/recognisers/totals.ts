@@ -1,6 +1,6 @@
 /** Weight of the lot as a whole: "300 lb set", "650# worth of plates", "300 lbs of weights", "255 lb total", "total weight: 300 lb", "(180 lbs)". */
 
-import type { Kind } from '../../listing/reading.ts';
+import { isPlate, type Kind } from '../../listing/reading.ts';
 import { inPounds } from '../../units/mass.ts';
 import type { Quantity, Total } from '../mention.ts';
 import { blank, findAll, type Scan } from '../text/scan.ts';
@@ -11,7 +11,7 @@ const NUMBER = '(n[-.]?[uh]s?q?|n(?=L)|i[-]?[uh])';
 const MONEY_FOR = /^(?:the lot|the whole lot|as a lot|for .*|takes .*|alles|komplett|fur .*|everything|package.*|bundle.*)$/;
 const SET = new RegExp(`${NUMBER}[mkCac]{0,6}(t)`, 'dg');
 /** The size behind the set: "Langhantelset 80 kg", "bumper set (230 lb)". */
-const SET_FIRST = /([tk])[mC]{0,2}[c:(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])/dg;
+const SET_FIRST = /([tk])[mC]{0,2}[c:,(-]{0,2}U?(n[uh])(?![-x]?[nd]|[mC]{0,4}k|[spe])/dg;
 const SET_NOUN = new RegExp(`${NUMBER}[mC]{0,4}(k)`, 'dg');
 /** A hole told between the makes and the noun: "mixed standard (1 inch hole) plates", its measure used up. */
 const ASIDE = '(?:\\([_mB]{1,5}\\))?';
@@ -73,7 +73,10 @@ export function readTotals(scan: Scan): Total[] {
     const set = scan.tokens[from]?.term?.sense === 'set';
     if (!set && scan.plain[from] === 'k') return false;
     const unit = scan.tokens[to]?.term?.unit;
-    return take('set-size', from, to, group(2), set ? 10 : unit === 'kg' ? 60 : 120, { set: true }) && keepNoun(scan, from, to);
+    // "Weight set, 110 lb".
+    const named = scan.plain[from - 1] === 'k' && isPlate(scan.tokens[from - 1]?.term?.kind ?? 'other');
+    const least = set ? 10 : named ? 66 : unit === 'kg' ? 60 : 120;
+    return take('set-size', from, to, group(2), least, { set: true }) && keepNoun(scan, from, to);
   });
   findAll(scan, SET_NOUN, ({ from, to, group }) => {
     const set = scan.tokens[group(2)?.[0] ?? to]?.term?.sense === 'set';

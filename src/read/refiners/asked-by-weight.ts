@@ -97,8 +97,20 @@ const isOfSome = (covers: readonly Cover[], price: Price, live: readonly Draft[]
 
 const isWeighed = (item: Draft): boolean => isPlate(item.kind) || item.kind === 'dumbbell' || item.kind === 'kettlebell';
 
+/** "Bench: $75. Bar: $75. Plates: $1/lb": what two sorts of goods cost is no price said twice. */
+const twins = ({ asks, covers }: Sums, single: readonly Price[]): Price[] => {
+  const kinds = (price: Price): readonly string[] =>
+    covers.find((cover) => cover.price === price)?.drafts.map(({ kind }) => kind) ?? [];
+  return asks.filter((price) => {
+    const first = single.find((other) => other !== price && other.amount === price.amount && other.role === price.role);
+    const [mine, theirs] = [kinds(price), first ? kinds(first) : []];
+    return !single.includes(price) && mine.length === 1 && theirs.length === 1 && mine[0] !== theirs[0];
+  });
+};
+
 /** A rate with other prices that it does not multiply out to: the price of the lot, or the prices of other goods. */
-function besideOthers(sums: Sums, perWeight: Price, others: readonly Price[], multiplied: number | null): Asked {
+function besideOthers(sums: Sums, perWeight: Price, single: readonly Price[], multiplied: number | null): Asked {
+  const others = [...single, ...twins(sums, single)];
   const { covers, live, totals, weight, items } = sums;
   const basis = basisOf(perWeight);
   const several = others.filter((price) => isOfSome(covers, price, live)).length > 1;

@@ -71,6 +71,9 @@ function joinCounts(into: Draft, other: Draft, scan: Scan, lots: readonly number
   const title = lineA === 0 || lineB === 0;
   const differ = into.count.value !== other.count.value;
   if (!differ && isDefinite(scan, other)) return;
+  // "Pair of squat stands. $50. 2 stands, wide base": as many again in a sentence of their own are the same.
+  const apart = scan.clause[firstToken(into)] !== scan.clause[firstToken(other)];
+  if (!differ && into.count.value > 1 && into.weight === null && other.weight === null && apart && !ownPrices) return;
   if (sameLine || ownPrices || (listed && !title) || (differ && !title))
     into.count = { ...into.count, value: into.count.value + other.count.value };
   else if (differ) into.count = other.count;

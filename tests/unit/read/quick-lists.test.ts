@@ -63,3 +63,14 @@ it('what is denied', () => {
   expect(conditions('Pair of 45 lb plates, never used outside, $80')).toEqual(['stored-indoors']);
   expect(conditions('Pair of 45 lb plates, never used, $80')).toEqual(['new']);
 });
+
+it('said of the whole, or said again', () => {
+  expect(offer('Rack: $250. Bench: $75. Bar: $75. Plates: $1/lb - 2x45, 4x25')).toBe(
+    '590 per-pound of 1 | 1 rack =250, 1 bench =75, 1 bar =75, 2 plate 45 lb, 4 plate 25 lb',
+  );
+  expect(offer('Pair of squat stands. $50. 2 stands, wide base')).toBe('50 lot | 2 stands');
+  expect(offer('Two olympic bars, $50. 2 bars, $40')).toBe('90 lot | 2 bar =50, 2 bar =40');
+  expect(readText('Weight set, 110 lb, vinyl, $40').statedTotal?.value.value).toBe(110);
+  expect(readText('Pick up in Elmwick. No holds. 2 45 lb plates $50').place?.value).toBe('Elmwick');
+  expect(readText('Pick up in St. Elmwick. 2 45 lb plates $50').place?.value).toBe('St. Elmwick');
+});
