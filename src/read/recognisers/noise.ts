@@ -138,6 +138,9 @@ export function claimNoise(scan: Scan): void {
     return BEFORE_DECADE.test(words.join(' ')) && [50, 60, 70, 80, 90].includes(valueAt(scan, to - 1) ?? 0);
   });
   findAll(scan, ROOM, ({ from, to }) => {
+    // "Bar is 27mm x 230cm": its shaft and its length.
+    const units = scan.tokens.slice(from, to + 1).flatMap(({ term }) => term?.length ?? []);
+    if (units[0] === 'mm' && units.length === 2 && units[1] !== 'mm') return false;
     let lengths = 0;
     let numbers = 0;
     for (let i = from; i <= to; i += 1) {

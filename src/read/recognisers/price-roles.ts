@@ -150,7 +150,10 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   // "All: 450", "$180 all".
   const labelled = price.from - 1 - Number(/[:=-]$/.test(before));
   const ends = /^.(?:[.,;!l)]|$)/.test(scan.plain.slice(price.to + 1, price.to + 3));
-  if ((ends && says(scan, price.to + 1, 'all')) || (previous !== undefined && says(scan, labelled, 'all'))) {
+  if (
+    (ends && (says(scan, price.to + 1, 'all') || (previous && says(scan, price.to + 1, 'both')))) ||
+    (previous !== undefined && says(scan, labelled, 'all'))
+  ) {
     price.whole = true;
     return 'all';
   }

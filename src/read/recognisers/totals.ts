@@ -107,10 +107,12 @@ export function readTotals(scan: Scan): Total[] {
     const noun = scan.tokens[group(2)?.[0] ?? to]?.term;
     const goods = noun?.kind === 'bumper' || (noun?.plural && noun.kind === 'plate');
     const kilograms = scan.tokens[group(1)?.[1] ?? from]?.term?.unit === 'kg';
+    // "Bench with 100 lbs weights": the word for all of them.
+    const loosely = /weights$/.test(scan.tokens[group(2)?.[0] ?? to]?.text ?? '');
     return (
       Boolean(goods) &&
       !/[pt]o?a?$/.test(scan.plain.slice(Math.max(0, from - 3), from)) &&
-      take('heavy-goods', from, to, group(1), kilograms ? 125 : 105) &&
+      take('heavy-goods', from, to, group(1), loosely ? 60 : kilograms ? 125 : 105) &&
       keepNoun(scan, from, to)
     );
   });

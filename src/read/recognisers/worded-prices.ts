@@ -150,7 +150,7 @@ const WORDINGS: readonly Wording[] = [
     rule: 'price-for-all',
     least: 20,
     is: (scan, from, to, found) =>
-      found.length > 1 &&
+      (found.length > 1 || (valueAt(scan, to) ?? 0) > 2 * HEAVIEST_PLATE) &&
       (to - from > 1 ? says(scan, from, 'all') : says(scan, from, 'both') && (valueAt(scan, to) ?? 0) > HEAVIEST_PLATE),
   },
   {

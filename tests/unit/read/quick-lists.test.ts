@@ -24,6 +24,8 @@ describe('the weight of all', () => {
     ['Bar, 230 lb bumper, bench, $700', '700 lot | 1 bar, ? bumper (230 lb), 1 bench'],
     ['Bar\nWeights (60kg)\n$100', '100 lot | 1 bar, ? plate (60 kg)'],
     ['Bench press bar & 210 pounds, needs a new home. $100', '100 lot | 1 bar, ? plate (210 lb)'],
+    ['Bench press w/ 100lbs weights, $80', '80 lot | 1 bench, ? plate (100 lb)'],
+    ['Bench press, 100 lb plates, $80', '80 lot | 1 bench, ? plate 100 lb'],
     ['4x20 kg plates (80 kg), $100', '100 lot | 4 plate 20 kg'],
   ])('%s', (text, said) => expect(offer(text)).toBe(said));
 });
@@ -50,6 +52,8 @@ it('a size that is said of all', () => {
 describe('prices', () => {
   it.each([
     ['Iron plates 2x45 4x25 2x10 - 80 bucks takes em', '80 lot | 2 plate 45 lb, 4 plate 25 lb, 2 plate 10 lb'],
+    ['Rack 200. Bench 60. Both 230', '230 lot | 1 rack =200, 1 bench =60'],
+    ['Rack $200. Bench $60. $230 both', '230 lot | 1 rack =200, 1 bench =60'],
     ['Iron plates 2x45, 70-80 bucks', '70 range | 2 plate 45 lb'],
     ['Steel plates. 2x45 2x35. 2.00 lb.', '320 per-pound of 2 | 2 plate 45 lb, 2 plate 35 lb'],
     ['Steel plates. 2x45 2x1.25 lb. $90', '90 lot | 2 plate 45 lb, 2 micro 1.25 lb'],
