@@ -19,12 +19,12 @@ const PAIRS_BEHIND = new RegExp(
   `(${LIST})[-,]?${MODIFIERS}(k?)[-:,]{0,2}L?\\(?(?:(${COUNT})x?(?:e?E|e|oe)|a?(${COUNT})?(p)(?:E|eo?|oe|e)?|x(${COUNT})(?:e|E)|e(${COUNT})(?:[jp](?!n)|(?![$¤uhqsfnxkmCjp])))\\)?`,
   'dg',
 );
-/** "10, 15, 25 and 45 pairs". */
-const PAIRS_LIST = new RegExp(`((?:n${UNIT}?|v)(?:${BETWEEN}(?:n${UNIT}?|v)){2,14})${MODIFIERS}(p)(?![oE])`, 'dg');
+/** "10, 15, 25 and 45 pairs", "45 & 35 pairs". */
+const PAIRS_LIST = new RegExp(`((?:n${UNIT}?|v)(?:${BETWEEN}(?:n${UNIT}?|v)){1,14})${MODIFIERS}(p)(?![oE])`, 'dg');
 /** "45s and 35s pairs". */
 const PLURAL_PAIRS = new RegExp(`((?:ns|v)(?:${BETWEEN}(?:ns|v)){1,14})${MODIFIERS}(p)(?![oE])`, 'dg');
-/** "10 15 25 35 45 pairs", "pairs of 45 35 25": sizes in order, three at least, with nothing between. */
-const SPACED = '(n(?:-?[uh])?(?:n(?:-?[uh])?){2,14})';
+/** "10 15 25 35 45 pairs", "pairs of 45-35-25": sizes in order, three at least, with nothing or a dash between. */
+const SPACED = '(n(?:-?[uh])?(?:-?n(?:-?[uh])?){2,14})';
 const SPACED_BEHIND = new RegExp(
   `${SPACED}[-,]?${MODIFIERS}(k?)[-:,]?\\(?(?:a?(${COUNT})?(p)(?:E|eo?|oe)?|x?(${COUNT})(?:e?E|e|oe)|e(${COUNT})(?:j|(?=[,.;l)]|$)))\\)?`,
   'dg',
@@ -106,7 +106,9 @@ export function readEachOf(scan: Scan): Quantity[] {
     const list = match.group(1);
     const plural = scan.tokens[match.group(2)?.[0] ?? match.to]?.term?.plural === true;
     const members = list === null ? [] : membersOf(scan, list[0], list[1]);
-    const sizes = members.every(({ value }) => isPlateSize(value)) || isInOrder(members);
+    // "25 lb, 10 pairs" counts.
+    const two = members.length === 2 && !/^ncn$/.test(scan.plain.slice(list?.[0], (list?.[1] ?? 0) + 1));
+    const sizes = !two && (members.every(({ value }) => isPlateSize(value)) || isInOrder(members));
     return plural && sizes && take('list-pairs', list, 2, null);
   });
   findAll(scan, PLURAL_PAIRS, (match) => {

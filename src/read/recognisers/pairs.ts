@@ -1,6 +1,6 @@
 /** "pair of 45s", "2 pairs of 45#", "pair 25lb plates", "45 lb plates, pair", "set of 45s" (two, implied), "set of 4 45s", "set of four 45 lb". */
 import type { Quantity } from '../mention.ts';
-import { findAll, type Scan, valueAt } from '../text/scan.ts';
+import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import {
   COUNT,
   findLetter,
@@ -106,6 +106,21 @@ export function readPairs(scan: Scan): Quantity[] {
     const weight = weightAt(scan, start, end);
     if (!weight || times === null || !isSize(weight.value, weight.unit)) return false;
     const noun = group(5)?.[0] ?? null;
+    // "Pair 25 50, pair 10 20": a price behind, and no count before.
+    const size = group(3)?.[0];
+    if (
+      isPair &&
+      size !== undefined &&
+      within !== null &&
+      within >= 10 &&
+      isPlateSize(within) &&
+      end === start &&
+      noun === null
+    ) {
+      found.push({ rule: 'pair-of', from, to: size, count: 2 * times, weight: within, unit: null, noun: null });
+      for (let i = from; i <= size; i += 1) blank(scan, i);
+      return 'claimed';
+    }
     // "set of 4 fractional plates (1 lb x2, 1/2 lb x2)" are four pieces.
     if (
       !isPair &&

@@ -10,6 +10,8 @@ const BAR_WEIGHT = new RegExp(
   `(k)(?:_{1,3}[,/]?)?(?:\\([zmCka_'"f]{1,5}\\),?)?[mCz]{0,2}(?:[-:,(=]{0,2}|[zPo]{0,1}U?)(n[-U]?[uh])\\)?(?!${MODIFIERS}(?:k|t|o|L)|x|s|-?n(?![f"']))`,
   'dg',
 );
+/** "45 lb 7' bar": the bar's length between. */
+const LONG_BAR = /(?<![ndxv(])(n-?[uh])[,-]?(?:n-?['f]|_{2,3})[mC]{0,2}(k)/dg;
 const RANGE = new RegExp(`(n)${UNIT}?(-|z|(?<=u)-)(n)${UNIT}${MODIFIERS}(k)?`, 'dg');
 const WEIGHT_NOUN = new RegExp(`([nid]${UNIT}|v|n(?=${MODIFIERS}k))${MODIFIERS}(k?)`, 'dg');
 /** "20 single dumbbell", "45 lb single plate". */
@@ -70,6 +72,14 @@ export function readSingleWeights(scan: Scan): Quantity[] {
       unit: weight.unit,
       noun: from,
     });
+    return true;
+  });
+  findAll(scan, LONG_BAR, ({ from, to, group }) => {
+    const weight = weightAt(scan, from, group(1)?.[1] ?? from);
+    const { kind, plural } = scan.tokens[to]?.term ?? {};
+    if (!weight || kind !== 'bar' || plural || weight.value < 10 || weight.value > 60) return false;
+    if (!/^n?-?['f]/.test(scan.plain.slice((group(1)?.[1] ?? from) + 1, to).replace(',', ''))) return false;
+    found.push({ rule: 'bar-weight', from, to, count: 1, countImplied: true, weight: weight.value, unit: weight.unit, noun: to });
     return true;
   });
   findAll(scan, RANGE, ({ from, to, group }) => {

@@ -64,11 +64,16 @@ function runOf(text: string, at: number): number {
   return end - at;
 }
 
-/** Whether a mark only joins words or ends an abbreviation, where the language says so: "20-kg-Scheibe", "ca. 20". */
+/** "300 lb. olympic set": its size, so that the point ends nothing. */
+const SET_BEHIND = /\. (?:(?:olympic|oly|standard|iron|steel) )?(?:weight |weights )?sets?\b/y;
+
+/** Whether a mark only joins words or ends an abbreviation, where the language says so: "20-kg-Scheibe", "ca. 20", "300 lb. set". */
 function joins(text: string, at: number, previous: Token | undefined, glued: boolean, language: Language): boolean {
   if (!glued || (previous?.type !== 'word' && previous?.type !== 'number')) return false;
   if (text[at] === '-') return language.hyphenates === true && LETTER.test(text[at + 1] ?? ' ');
-  return text[at] === '.' && previous.type === 'word' && language.abbreviations?.has(previous.text) === true;
+  if (text[at] !== '.' || previous.type !== 'word') return false;
+  if (/^lbs?$/.test(previous.text) && sticky(SET_BEHIND, text, at)) return true;
+  return language.abbreviations?.has(previous.text) === true;
 }
 
 /** Tokens of a folded text, without dictionary terms. Offsets are those of the original. */

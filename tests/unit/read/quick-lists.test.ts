@@ -8,6 +8,10 @@ describe('pairs and sets', () => {
       'Plates: pair 45 pair 35 pair 25 2 pair 10 pair 5. $300',
       '300 lot | 2 plate 45 lb, 2 plate 35 lb, 2 plate 25 lb, 4 plate 10 lb, 2 plate 5 lb',
     ],
+    ['Bumper plates 10-15-25-35 pairs. $390', '390 lot | 2 bumper 10 lb, 2 bumper 15 lb, 2 bumper 25 lb, 2 bumper 35 lb'],
+    ['Plates, 45 & 35 pairs, $100', '100 lot | 2 plate 45 lb, 2 plate 35 lb'],
+    ['Plates 25 lb, 10 pairs, $400', '400 lot | 20 plate 25 lb'],
+    ['Plates, pair 25 50, pair 10 15. $60 for all', '60 lot | 2 plate 25 lb, 2 plate 10 lb'],
     ['Plates 45 pair 35 pair 25 pair, $100', '100 lot | 2 plate 45 lb, 2 plate 35 lb, 2 plate 25 lb'],
     ['A set of 4, 45lb plates and a set of 2, 25lb plates, $250', '250 lot | 4 plate 45 lb, 2 plate 25 lb'],
     [
@@ -32,6 +36,8 @@ describe('the weight of all', () => {
 
 describe('what a bar costs, and what it weighs', () => {
   it.each([
+    ["45 lb 7' bar. 4 x 45. $100", '100 lot | 1 bar 45 lb, 4 plate 45 lb'],
+    ['Four 45 lb, bar 7 ft. $100', '100 lot | 4 plate 45 lb, 1 bar'],
     ['Plates are 90 cents a pound. Bar is 60. 2 45s, 4 25s', '231 per-pound of 0.9 | 2 plate 45 lb, 1 bar =60, 4 plate 25 lb'],
     ['Plates are 90 cents a pound. Bar is 45. 2 45s, 4 25s', '171 per-pound of 0.9 | 2 plate 45 lb, 1 bar 45 lb, 4 plate 25 lb'],
     ['Trap bar $90. Also have EZ curl bar 40. Take both for 110', '110 lot | 1 hex-bar =90, 1 curl-bar =40'],
@@ -52,6 +58,7 @@ it('a size that is said of all', () => {
 describe('prices', () => {
   it.each([
     ['Iron plates 2x45 4x25 2x10 - 80 bucks takes em', '80 lot | 2 plate 45 lb, 4 plate 25 lb, 2 plate 10 lb'],
+    ['Bar £70, bench £60. Job lot £100', '100 lot | 1 bar =70, 1 bench =60'],
     ['Rack 200. Bench 60. Both 230', '230 lot | 1 rack =200, 1 bench =60'],
     ['Rack $200. Bench $60. $230 both', '230 lot | 1 rack =200, 1 bench =60'],
     ['Iron plates 2x45, 70-80 bucks', '70 range | 2 plate 45 lb'],

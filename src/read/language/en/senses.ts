@@ -36,7 +36,7 @@ export const PRICES: readonly Entry[] = [
   ],
   ['deposit|to hold|holds it|hold fee|holding fee', { code: 'H' }],
   [
-    'for all|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the group|for the set|all for|everything for|as a lot|as a set|lot price|package|package deal|package price|bundle|bundle price|all together|total price|if you take all|as a package|all in|grand total|for the package|comes to|full set|complete set',
+    'for all|if you take it all|if you take all of it|if you take every|if you take everything|if you take them all|if you take the lot|if you take all of them|flat for all|for every last one|every last one|if taken together|if bought together|if you buy it all|for the group|for the set|all for|everything for|as a lot|as a set|lot price|job lot|as a job lot|job lot price|package|package deal|package price|bundle|bundle price|all together|total price|if you take all|as a package|all in|grand total|for the package|comes to|full set|complete set',
     { code: 'L' },
   ],
   ['for the both|for the both of|if you take both|for both|for both of them', { code: 'L', value: 2 }],
