@@ -61,7 +61,10 @@ export function attachMaterials(scan: Scan, drafts: readonly Draft[]): void {
   });
   for (const told of [true, false]) for (const one of said) if (one.subject.told === told) put(one);
   shareMakes(scan, drafts);
-  for (const one of said) spreadBack(scan, drafts, one, said);
+  for (const one of said) {
+    spreadBack(scan, drafts, one, said);
+    spreadFromHead(scan, drafts, one);
+  }
   attachTimber(scan, drafts);
 }
 
@@ -94,6 +97,25 @@ function shareMakes(scan: Scan, drafts: readonly Draft[]): void {
       item.material = make;
       item.grade ??= owner.grade;
     }
+  }
+}
+
+/** "Plates cast iron 2x45, 2x25", "Scheiben kalibriert 2x25, 2x20": a make right behind the noun that heads a list is that of the list. */
+function spreadFromHead(scan: Scan, drafts: readonly Draft[], { term, at, subject }: Said): void {
+  const noun = scan.plain[at - 1] === 'm' ? at - 2 : at - 1;
+  const named = scan.tokens[noun]?.term;
+  if (scan.plain[noun] !== 'k' || !named?.plural || !PLATES.includes(named.kind ?? 'other')) return;
+  if (
+    !subject.drafts.some(
+      (item) => item.kindAt === noun || item.places.some(({ from }) => from === noun || (from > at && from - at <= 3)),
+    )
+  )
+    return;
+  for (const item of drafts) {
+    const place = firstToken(item);
+    const listed = item.kind === named.kind && item.weight !== null && scan.clause[place] === scan.clause[noun];
+    const own = item.kindAt !== noun && scan.plain[item.kindAt] === 'k';
+    if (listed && !own && !subject.drafts.includes(item)) put({ term, at, subject: { drafts: [item], told: true } });
   }
 }
 

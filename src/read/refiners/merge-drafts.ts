@@ -30,6 +30,10 @@ const isSaidToHave = (scan: Scan, at: number): boolean => scan.plain[at] === 'C'
 /** "Four 15 kg … one 15 kg disc with a hairline crack": one of those that were told, of which the ad has something to say. */
 function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
   const [told, whole] = [other.count?.value ?? 0, into.count?.value ?? 0];
+  // "2x45, 2x25, one pair of 45s has a tear".
+  const last = Math.max(...other.places.map(({ to }) => to));
+  const pair = /^[nd]?p/.test(scan.plain.slice(firstToken(other), firstToken(other) + 2));
+  if (pair && told <= whole && !other.ownPrice && /^[%cz][am]{0,2}C/.test(scan.plain.slice(last + 1, last + 6))) return true;
   if (told < 1 || told >= whole || into.count?.implied || other.ownPrice) return false;
   const at = firstToken(other);
   const end = Math.max(...other.places.map(({ to }) => to));

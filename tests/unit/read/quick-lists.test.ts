@@ -85,3 +85,19 @@ it('said of the whole, or said again', () => {
   expect(readText('Pick up in Elmwick. No holds. 2 45 lb plates $50').place?.value).toBe('Elmwick');
   expect(readText('Pick up in St. Elmwick. 2 45 lb plates $50').place?.value).toBe('St. Elmwick');
 });
+
+describe('what is said of a list, and of some of it', () => {
+  const made = (text: string) => readText(text).items.map(({ material, grade }) => material?.value ?? grade?.value ?? null);
+  it.each([
+    ['Plates cast iron 2x45, 2x25, $100', ['iron', 'iron']],
+    ['Hantelscheiben Gusseisen 150 kg (4x20, 4x10), 100 €', ['iron', 'iron']],
+    ['Scheiben kalibriert 2 x 25 kg, 2 x 20 kg, 300 €', ['calibrated', 'calibrated']],
+    ['2x45 cast iron plates, 2x25 bumpers, $100', ['iron', null]],
+  ])('%s', (text, said) => expect(made(text)).toEqual(said));
+
+  it.each([
+    ['Bumpers 2x45 2x25, one pair of 45s has a tear. $100', '100 lot | 2 bumper 45 lb, 2 bumper 25 lb'],
+    ['Gewichte 2x25 kg 2x20 kg, 1 Paar 25er mit Riss. 220 €', '220 lot | 2 plate 25 kg, 2 plate 20 kg'],
+    ['Bumpers 2x45 2x25, one pair of 45s more. $100', '100 lot | 4 bumper 45 lb, 2 bumper 25 lb'],
+  ])('%s', (text, said) => expect(offer(text)).toBe(said));
+});
