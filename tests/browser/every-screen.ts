@@ -18,13 +18,17 @@ export interface Everything {
   readonly narrow: (width: number) => Promise<void>;
   /** The address of a page of the extension, such as "panel.html". */
   readonly address: (page: string) => string;
+  /** Puts this into session storage in place of all that is there, while no page of ours looks on. */
+  readonly putInSession: (stored: object) => Promise<void>;
+  /** Number of the page's tab. */
+  readonly tab: number;
   /** All that is kept, as it is exported. */
   readonly file: string;
   readonly close: () => Promise<void>;
 }
 
 /** Addresses by name, with the ids of the finds that are shown. */
-const ADDRESSES: Readonly<Record<string, (finds: readonly string[]) => string>> = {
+const ADDRESSES: Readonly<Record<string, (finds: readonly string[], tab: number) => string>> = {
   finds: () => 'workshop.html#finds',
   'one find': ([first]) => `workshop.html#finds/${first}`,
   'side by side': ([first, , third]) => `workshop.html#side-by-side/${first},${third}`,
@@ -38,8 +42,7 @@ const ADDRESSES: Readonly<Record<string, (finds: readonly string[]) => string>> 
   settings: () => 'workshop.html#settings',
   'empty panel': () => 'panel.html',
   panel: () => 'panel.html',
-  // Its tab is put behind it.
-  'swept panel': () => 'panel.html?tab=',
+  'swept panel': (_, tab) => `panel.html?tab=${tab}`,
 };
 export const SCREENS: readonly string[] = Object.keys(ADDRESSES);
 
@@ -82,23 +85,25 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
     await page.click('[data-judge]');
     await page.waitForSelector('[data-state="answer"]');
   };
-  /** Puts the three ads into session storage as a sweep of the page's own tab would leave them at its end. Gives the tab. */
-  const sweep = async (): Promise<number> => {
-    await page.goto(`${root}panel.html`);
-    const tab = (await page.evaluate('chrome.tabs.getCurrent().then(({ id }) => id)')) as number;
+  const putInSession = async (stored: object): Promise<void> => {
+    await page.goto(`${root}still-test.html`);
+    await page.evaluate(`chrome.storage.session.clear().then(() => chrome.storage.session.set(${JSON.stringify(stored)}))`);
+  };
+  await putInSession({});
+  const tab = (await page.evaluate('chrome.tabs.getCurrent().then(({ id }) => id)')) as number;
+  /** Puts the three ads into session storage as a sweep of the page's own tab would leave them at its end. */
+  const sweep = (): Promise<void> => {
     const swept = ads.map((text, place) => ({ id: `ad-${place + 1}`, listing: { ...listingFromText(text), origin: 'sweep' } }));
     const head = { run: 'swept', state: 'ended', spent: 9, batches: 1, at: Date.now() };
-    const stored = { [headKey(tab)]: head, [batchKey(tab, 0)]: { run: head.run, ads: swept } };
-    await page.evaluate(`chrome.storage.session.set(${JSON.stringify(stored)})`);
-    return tab;
+    return putInSession({ [headKey(tab)]: head, [batchKey(tab, 0)]: { run: head.run, ads: swept } });
   };
   return {
     browser,
     page,
     open: async (name, width) => {
       await page.setViewport({ width, height: 900 });
-      const tab = name === 'swept panel' ? await sweep() : '';
-      await page.goto(anew(root + ADDRESSES[name]?.(finds) + tab));
+      if (name === 'swept panel') await sweep();
+      await page.goto(anew(root + ADDRESSES[name]?.(finds, tab)));
       if (name === 'panel') await judge();
       else if (name === 'swept panel') await page.waitForSelector('[data-sweep="ended"] [data-row]');
       else await page.waitForSelector('button, main a, main input');
@@ -121,6 +126,8 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
       });
     },
     address: (name) => root + name,
+    putInSession,
+    tab,
     file,
     close: async () => {
       await browser.close();

@@ -1,14 +1,15 @@
 /**
- * Every screen in three languages of a real browser: German, a made one that is two fifths longer, and the made one written from right to
- * left. Nothing may overflow, be cut, or be in no language at all.
+ * Screens in two more languages of a real browser: German, and a made one that is two fifths longer, written from right to left. Nothing may
+ * overflow, be cut, or be in no language at all. From left to right the made one is looked at by accessible.test.ts.
  */
 import { mkdir } from 'node:fs/promises';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Everything, everyScreen, SCREENS } from './every-screen.ts';
+import { lost } from './looks.ts';
 import { pictureOf } from './picture.ts';
 import { addPseudo } from './pseudo.ts';
-import { bare, ours, words } from './shown-words.ts';
+import { ours, words } from './shown-words.ts';
 
 const OUT = 'out/test';
 const TRICK = 'Plates \u202ethgirw\u202c 4 x 45 lb';
@@ -39,51 +40,12 @@ async function lostAtEachWidth(name: string): Promise<Record<number, string[]>> 
   const found: Record<number, string[]> = {};
   for (const width of [WIDE, 360, 240]) {
     await everything.narrow(width);
-    found[width] = await lost();
+    found[width] = await lost(page);
   }
   await pictureOf(page, `${OUT}/language-${await page.evaluate(() => document.documentElement.lang)}-${name}-240.png`, true);
   return found;
 }
 const NOTHING = { [WIDE]: [], 360: [], 240: [] };
-
-/** What sticks out of the page, and what hides a part of its own words. Titles of ads are cut on purpose. */
-const lost = (): Promise<string[]> =>
-  page.evaluate(() => {
-    const wide = document.documentElement.scrollWidth > innerWidth;
-    const all = [...document.querySelectorAll<HTMLElement>('body *')].filter(
-      (one) => !one.closest('.unseen, .find-title, .ad-title, svg') && one.clientWidth > 0,
-    );
-    const sticking = wide
-      ? all.filter((one) => {
-          const { left, right } = one.getBoundingClientRect();
-          return right > innerWidth + 1 || left < -1;
-        })
-      : [];
-    const cut = all.filter((one) => {
-      const { overflowX, overflowY } = getComputedStyle(one);
-      const hides = (overflow: string): boolean => overflow === 'hidden' || overflow === 'clip';
-      return (
-        (hides(overflowX) && one.scrollWidth > one.clientWidth + 1) ||
-        (hides(overflowY) && one.scrollHeight > one.clientHeight + 1)
-      );
-    });
-    return [
-      ...(wide ? ['the page is too wide'] : []),
-      ...[...sticking.slice(-6), ...cut].map((one) => one.outerHTML.slice(0, 160)),
-    ];
-  });
-
-describe('a language two fifths longer', () => {
-  beforeAll(() => launch('fr', true));
-  afterAll(end);
-
-  test.each(SCREENS)('%s', async (name) => {
-    await everything.open(name, WIDE);
-    expect((await words(page)).filter((text) => text.includes('[')).length).toBeGreaterThan(2);
-    expect((await words(page)).filter((text) => bare(text, ADS).length > 0)).toEqual([]);
-    expect(await lostAtEachWidth(name)).toEqual(NOTHING);
-  });
-});
 
 /** Each screen's own layout once, both pages among them: what they share is mirrored by the same rules (tests/build/mirrored-styles.test.ts). */
 const MIRRORED = ['finds', 'one find', 'side by side', 'kit', 'buy list', 'panel', 'swept panel'];

@@ -25,63 +25,59 @@ export async function spaced(page: Page, look: () => Promise<void>): Promise<voi
 export const textSize = (session: CDPSession, size: number): Promise<unknown> =>
   session.send('Page.setFontSizes', { fontSizes: { standard: size } });
 
-/** All words two fifths longer, as another language may need them; in pieces of five, for hardly any has one of 40 letters. */
-export async function longer(page: Page, look: () => Promise<void>): Promise<void> {
-  await page.evaluate(() => {
-    const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    const were: [Text, string][] = [];
-    for (let text = words.nextNode() as Text | null; text; text = words.nextNode() as Text | null) {
-      if (!/\p{L}/u.test(text.data) || text.parentElement?.closest('script, style, svg')) continue;
-      were.push([text, text.data]);
-      text.data += '·'.repeat(Math.ceil(text.data.trim().length * 0.4)).replace(/(.{5})(?=.)/g, '$1 ');
-    }
-    Object.assign(globalThis, { were });
-  });
-  await look();
-  await page.evaluate(() => {
-    for (const [text, was] of (globalThis as unknown as { were: [Text, string][] }).were) text.data = was;
-  });
-}
-
 /** An alert that holds the focus is read twice: once as such, once for what is around the focus. */
 export const readTwice = (page: Page): Promise<string | null> =>
   page.evaluate(
     () => document.activeElement?.closest('[role="alert"], [aria-live="assertive"]')?.outerHTML.slice(0, 120) ?? null,
   );
 
-/** Elements whose words are cut off. An ad's own title is, in rows and above the answer, on purpose: the ad itself is a key away. */
-export const cut = (page: Page): Promise<string[]> =>
-  page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('main *, header *')]
-      .filter((one) => {
-        const { overflowX, overflowY, clip } = getComputedStyle(one);
-        const hides = (overflow: string): boolean => overflow === 'hidden' || overflow === 'clip';
-        if (one.closest('.unseen, .find-title, .ad-title, svg') || clip !== 'auto' || one.clientWidth === 0) return false;
-        return (
-          (hides(overflowX) && one.scrollWidth > one.clientWidth + 1) ||
-          (hides(overflowY) && one.scrollHeight > one.clientHeight + 1)
-        );
-      })
-      .map((one) => one.outerHTML.slice(0, 120)),
-  );
+/**
+ * What sticks out of the page, and what hides a part of its own words, in one look. An ad's own title does, in rows and above the answer, on
+ * purpose: the ad itself is a key away.
+ */
+export const lost = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const wide = document.documentElement.scrollWidth > innerWidth;
+    const all = [...document.querySelectorAll<HTMLElement>('body *')].filter(
+      (one) => one.clientWidth > 0 && !one.closest('.unseen, .find-title, .ad-title, svg'),
+    );
+    const sticking = wide
+      ? all.filter((one) => {
+          const { left, right } = one.getBoundingClientRect();
+          return right > innerWidth + 1 || left < -1;
+        })
+      : [];
+    const cut = all.filter((one) => {
+      const { overflowX, overflowY } = getComputedStyle(one);
+      const hides = (overflow: string): boolean => overflow === 'hidden' || overflow === 'clip';
+      return (
+        (hides(overflowX) && one.scrollWidth > one.clientWidth + 1) ||
+        (hides(overflowY) && one.scrollHeight > one.clientHeight + 1)
+      );
+    });
+    return [
+      ...(wide ? ['the page is too wide'] : []),
+      ...[...sticking.slice(-6), ...cut].map((one) => one.outerHTML.slice(0, 160)),
+    ];
+  });
 
-/** By how many px the page is wider than its window. */
-export const wider = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-
-/** Fill and stroke of everything that is drawn, while the buyer's own choice of theme is the one given. */
-export const paints = (page: Page, theme: string): Promise<string[]> =>
-  page.evaluate((chosen) => {
+/** What is drawn in other fill or stroke when the buyer's own choice of theme is dark than when it is light. */
+export const repainted = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
     const { dataset } = document.documentElement;
     const before = dataset.theme;
-    dataset.theme = chosen;
-    const found = [...document.querySelectorAll('svg, svg *')].map((one) => {
-      const { fill, stroke } = getComputedStyle(one);
-      return `${one.outerHTML.slice(0, 60)}: ${fill} ${stroke}`;
+    const all = [...document.querySelectorAll('svg, svg *')];
+    const [dark = [], light = []] = ['dark', 'light'].map((theme) => {
+      dataset.theme = theme;
+      return all.map((one) => {
+        const { fill, stroke } = getComputedStyle(one);
+        return `${fill} ${stroke}`;
+      });
     });
     if (before === undefined) delete dataset.theme;
     else dataset.theme = before;
-    return found;
-  }, theme);
+    return all.flatMap((one, at) => (dark[at] === light[at] ? [] : [`${one.outerHTML.slice(0, 60)}: ${dark[at]}, ${light[at]}`]));
+  });
 
 /** Elements with words of their own that stay small when the reader's size of text is doubled. */
 export const staysSmall = (page: Page): Promise<string[]> =>
@@ -98,8 +94,13 @@ export const staysSmall = (page: Page): Promise<string[]> =>
     return small.map((one) => one.outerHTML.slice(0, 120));
   });
 
+/** As the protocol counts keys that are held. */
+const SHIFT = 8;
+
 export interface Tabbed {
   readonly stops: number;
+  /** How often the page was looked at: five times more than it has stops. */
+  readonly presses: number;
   /** Controls that Tab did not reach. */
   readonly missed: readonly string[];
   /** Where the focus does not show. */
@@ -108,8 +109,18 @@ export interface Tabbed {
   readonly covered: readonly string[];
 }
 
-/** Presses Tab through the whole page, or Shift+Tab when it goes back. */
-export async function tabThrough(page: Page, back: boolean): Promise<Tabbed> {
+interface Stop {
+  readonly stop: string | null;
+  readonly shows: boolean;
+  readonly isClear: boolean;
+  readonly html: string;
+}
+
+/**
+ * Presses Tab through the whole page, or Shift+Tab when it goes back. The page itself looks where the focus is, when the key comes up: to ask it after
+ * every press takes five times as long.
+ */
+export async function tabThrough(page: Page, session: CDPSession, back: boolean): Promise<Tabbed> {
   // Of a group of radio buttons Tab stops at one, of a long list at one row.
   const stops = await page.evaluate(() => {
     const all = [
@@ -124,15 +135,8 @@ export async function tabThrough(page: Page, back: boolean): Promise<Tabbed> {
       return one.checked || ([...group].every(({ checked }) => !checked) && group[0] === one);
     });
     for (const [at, one] of reachable.entries()) one.dataset.stop = String(at);
-    return reachable.length;
-  });
-  const reached = new Set<string>();
-  const unseen: string[] = [];
-  const covered: string[] = [];
-  if (back) await page.keyboard.down('Shift');
-  for (let press = 0; press < stops + 5; press += 1) {
-    await page.keyboard.press('Tab');
-    const at = await page.evaluate(() => {
+    const seen: Stop[] = [];
+    const look = (): void => {
       const one = document.activeElement as HTMLElement;
       const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(one);
       const shows = (outlineStyle !== 'none' && Number.parseFloat(outlineWidth) > 0) || boxShadow !== 'none';
@@ -144,25 +148,41 @@ export async function tabThrough(page: Page, back: boolean): Promise<Tabbed> {
         [(left + right) / 2, (top + bottom) / 2],
         ...[left + 3, right - 3].flatMap((x) => [top + 3, bottom - 3].map((y) => [x, y])),
       ];
-      const isClear = points.every(([x = 0, y = 0]) => {
+      // Of a field of several lines browsers bring only the caret into sight.
+      const asked = points.filter(([, y = 0]) => !(one instanceof HTMLTextAreaElement) || (y >= 0 && y < innerHeight));
+      const isClear = [points[1], ...asked].every(([x = 0, y = 0] = []) => {
         const there = document.elementFromPoint(x, y);
         return there !== null && (one.contains(there) || there.contains(one));
       });
-      return { stop: one.dataset.stop ?? null, shows, isClear, html: one.outerHTML.slice(0, 120) };
-    });
-    if (at.stop === null) continue;
-    reached.add(at.stop);
-    if (!at.shows) unseen.push(at.html);
-    if (!at.isClear) covered.push(at.html);
-  }
-  if (back) await page.keyboard.up('Shift');
-  const missed = await page.$$eval(
-    '[data-stop]',
-    (all, known) =>
-      all.filter((one) => !known.includes((one as HTMLElement).dataset.stop ?? '')).map((one) => one.outerHTML.slice(0, 120)),
-    [...reached],
-  );
-  return { stops, missed, unseen, covered };
+      seen.push({ stop: one.dataset.stop ?? null, shows, isClear, html: one.outerHTML.slice(0, 120) });
+    };
+    addEventListener('keyup', look, true);
+    Object.assign(globalThis, { seen, endLooking: () => removeEventListener('keyup', look, true) });
+    return reachable.length;
+  });
+  const tab = { key: 'Tab', code: 'Tab', windowsVirtualKeyCode: 9, modifiers: back ? SHIFT : 0 };
+  const presses = Array.from({ length: stops + 5 }, () => [
+    session.send('Input.dispatchKeyEvent', { type: 'rawKeyDown', ...tab }),
+    session.send('Input.dispatchKeyEvent', { type: 'keyUp', ...tab }),
+  ]);
+  await Promise.all(presses.flat());
+  const { seen, missed } = await page.evaluate(() => {
+    const { seen, endLooking } = globalThis as unknown as { seen: Stop[]; endLooking: () => void };
+    endLooking();
+    const reached = new Set(seen.map(({ stop }) => stop));
+    const missed = [...document.querySelectorAll<HTMLElement>('[data-stop]')].filter(
+      ({ dataset }) => !reached.has(dataset.stop ?? ''),
+    );
+    return { seen, missed: missed.map((one) => one.outerHTML.slice(0, 120)) };
+  });
+  const at = seen.filter(({ stop }) => stop !== null);
+  return {
+    stops,
+    presses: seen.length,
+    missed,
+    unseen: at.filter(({ shows }) => !shows).map(({ html }) => html),
+    covered: at.filter(({ isClear }) => !isClear).map(({ html }) => html),
+  };
 }
 
 export interface Told {

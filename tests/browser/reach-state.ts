@@ -13,12 +13,13 @@ export async function workshop({ page, address }: Everything, hash: string, show
 }
 
 /** The panel with something in session storage for its own tab, which the keys name. */
-export async function panel({ page, address }: Everything, stored: (tab: number) => object, shows: string): Promise<void> {
+export async function panel(
+  { page, address, putInSession, tab }: Everything,
+  stored: (tab: number) => object,
+  shows: string,
+): Promise<void> {
   await page.setViewport({ width: 360, height: 900 });
-  await page.goto(address('panel.html'));
-  const tab = (await page.evaluate('chrome.tabs.getCurrent().then(({ id }) => id)')) as number;
-  await page.evaluate(`chrome.storage.session.clear().then(() => chrome.storage.session.set(${JSON.stringify(stored(tab))}))`);
-  await page.goto('about:blank');
+  await putInSession(stored(tab));
   await page.goto(address(`panel.html?tab=${tab}`));
   await page.waitForSelector(shows);
 }

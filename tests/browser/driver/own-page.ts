@@ -18,22 +18,22 @@ export async function rootOf(launched: Started): Promise<string> {
 
 let opened = 0;
 
-/** An address of the Workshop as one of a new page: a change of the part behind # alone is none, and a way by an empty page costs a process. */
-export const anew = (address: string): string => address.replace('.html#', `.html?${++opened}#`);
+/** An address of ours as one of a new page: a change of the part behind # alone is none, and a way by an empty page costs a process. */
+export function anew(address: string): string {
+  const [path = '', hash] = address.split('#');
+  return `${path}${path.includes('?') ? '&' : '?'}${++opened}${hash === undefined ? '' : `#${hash}`}`;
+}
 
 /**
  * Goes to a page of the extension ("workshop.html#finds"). Firefox moves the tab into another process and BiDi hears of no end of loading:
  * there the document itself is asked.
  */
 export async function goToOwn(launched: Started, page: Page, path: string): Promise<void> {
-  const address = `${await rootOf(launched)}${path}`;
+  const address = anew(`${await rootOf(launched)}${path}`);
   if (launched.name === 'chromium') {
-    // A change of the part behind # alone would be no new page.
-    await page.goto('about:blank');
     await page.goto(address);
     return;
   }
-  await page.goto('about:blank');
   const gone = page.goto(address, { timeout: 0 }).catch(() => null);
   const end = Date.now() + 20_000;
   for (;;) {

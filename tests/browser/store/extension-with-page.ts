@@ -23,5 +23,10 @@ export async function extensionWithPage(target: 'chrome' | 'firefox' = 'chrome')
     join(folder, 'store-test.html'),
     '<!doctype html><html lang="en"><meta charset="utf-8"><title>Store</title><script src="store-test.js"></script></html>',
   );
+  // Another, in which the browser's own calls are at hand and nothing else runs.
+  await writeFile(
+    join(folder, 'still-test.html'),
+    '<!doctype html><html lang="en"><meta charset="utf-8"><title>Still</title></html>',
+  );
   return folder;
 }
