@@ -108,9 +108,9 @@ export async function hostileInFirefox(launched: Launched, page: Page): Promise<
   const button = await toolbarButton(launched);
   const state = () =>
     inSidebar(launched, "document.querySelector('[data-state]').dataset.state").catch((error: unknown) => String(error));
-  /** Waits until the sidebar is in one of these states, or in none of these; gives the one that it is in at last. */
+  /** Waits until the sidebar is in one of these states, or in none of these; gives the one that it is in at last. Each look keeps the browser busy. */
   async function until(fits: (state: string) => boolean, patience = 10_000): Promise<string> {
-    for (const end = Date.now() + patience; ; await wait(30)) {
+    for (const end = Date.now() + patience; ; await wait(100)) {
       const now = await state();
       if (fits(now) || Date.now() > end) return now;
     }
@@ -157,7 +157,7 @@ export async function hostileInFirefox(launched: Launched, page: Page): Promise<
     await pressSweepShortcut(launched, page);
     const came = await until((now) => now === 'list');
     const shows = async (words: string): Promise<void> => {
-      for (const end = Date.now() + 8000; !(await rows()).includes(words) && Date.now() < end; ) await wait(30);
+      for (const end = Date.now() + 8000; !(await rows()).includes(words) && Date.now() < end; ) await wait(100);
     };
     await shows('Iron plates');
     await one.meanwhile?.(page);

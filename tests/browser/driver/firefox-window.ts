@@ -11,15 +11,24 @@ interface Connection {
 const connectionOf = ({ browser }: Launched): Connection =>
   (browser as unknown as { readonly connection: Connection }).connection;
 
+/** There is but one; to look for it costs as much as what is asked of it. */
+const windows = new WeakMap<Launched, string>();
+
+async function windowOf(launched: Launched): Promise<string | undefined> {
+  const known = windows.get(launched);
+  if (known !== undefined) return known;
+  const { result: tree } = await connectionOf(launched).send('browsingContext.getTree', { 'moz:scope': 'chrome' });
+  const all = tree.contexts as readonly { readonly context: string; readonly url: string }[];
+  const context = all.find(({ url }) => url.endsWith('browser.xhtml'))?.context;
+  if (context !== undefined) windows.set(launched, context);
+  return context;
+}
+
 /** Runs an expression in the script of the browser's window; gives its text. */
 export async function inFirefoxWindow(launched: Launched, expression: string): Promise<string> {
-  const connection = connectionOf(launched);
-  const { result: tree } = await connection.send('browsingContext.getTree', { 'moz:scope': 'chrome' });
-  const windows = tree.contexts as readonly { readonly context: string; readonly url: string }[];
-  const context = windows.find(({ url }) => url.endsWith('browser.xhtml'))?.context;
-  const { result } = await connection.send('script.evaluate', {
+  const { result } = await connectionOf(launched).send('script.evaluate', {
     expression: `Promise.resolve(${expression}).then(String)`,
-    target: { context },
+    target: { context: await windowOf(launched) },
     awaitPromise: true,
   });
   const {

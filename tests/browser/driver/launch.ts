@@ -85,6 +85,8 @@ export const FIREFOX_ROOT = 'moz-extension://5f2d1c3a-7b7e-4c6d-9a51-1c2f3a4b5c6
 export const FIREFOX_SYSTEM = '--remote-allow-system-access';
 
 export const FIREFOX_QUIET = {
+  // Tabs and the sidebar come at once: nothing that is tested moves, and what moves is drawn by the processor.
+  'ui.prefersReducedMotion': 1,
   'services.settings.server': 'http://127.0.0.1:9/v1',
   'extensions.webextensions.uuids': JSON.stringify({ 'ironsift@ironsift.invalid': new URL(FIREFOX_ROOT).hostname }),
 };
