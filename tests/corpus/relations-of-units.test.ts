@@ -67,6 +67,7 @@ describe('other prices and units', { timeout: 120_000 }, () => {
       's5/urethane-pairs-from-hotel.txt':
         'the ends of a series stay in words, and its steps in rounded figures do not lead from one to the other',
       's6/concrete-homemade-plates.txt': odd,
+      's9/meet-lifter-kilo-set.txt': 'pieces of collars',
       's6/forty-fives-forty-or-all.txt': odd,
       'short/each-price-with-equals-sign.txt': odd,
       'short/mixed-pounds-and-kilos-apart.txt': odd,

@@ -12,6 +12,8 @@ const WEIGHTS_FIRST = listOf(WEIGHT_FIRST);
 const COUNTS_FIRST = listOf(COUNT_FIRST);
 /** "Kettlebells 53/35/26": sizes behind their noun. */
 const NOUN_SIZES = /(k)[-:,]?(n(?:[/]n){1,9}[uh]?)(?=[,.;l)c]|$)/dg;
+/** "2/45, 2/35, 2/25": counts, then the sizes that plates have, each once. */
+const BARE_CHAIN = /(?<![\dn]|n[/-])n\/n(?:[,;]?c?n\/n){1,11}(?![\dn/-]|[uhqf])/dg;
 /** One weight or count of a list. */
 const PART = new RegExp(`n${UNIT}|[nd]`, 'g');
 
@@ -56,6 +58,31 @@ export function readSlashes(scan: Scan): Quantity[] {
       });
       return true;
     });
+  findAll(scan, BARE_CHAIN, ({ from, to }) => {
+    const at: number[] = [];
+    for (let i = from; i <= to; i += 1) if (scan.plain[i] === 'n') at.push(i);
+    const values = at.map((i) => valueAt(scan, i) ?? 0);
+    const weights = values.filter((_, i) => i % 2 === 1);
+    const counts = values.filter((_, i) => i % 2 === 0);
+    if (!counts.every((value) => isCount(value) && value <= 12) || !weights.every(isPlateSize)) return false;
+    // "10/25, 5/35" may be sizes throughout.
+    if (new Set(weights).size < weights.length || counts.every(isPlateSize)) return false;
+    at.forEach((place, i) => {
+      const [count = 0, weight = 0] = [values[i], values[i + 1]];
+      if (i % 2 === 0)
+        found.push({
+          rule: 'count-slash-weight',
+          from: place,
+          to: at[i + 1] ?? to,
+          count,
+          weight,
+          unit: null,
+          noun: null,
+          list: from,
+        });
+    });
+    return true;
+  });
   findAll(scan, WEIGHTS_FIRST, ({ from, to }) => take('weight-slash-count', true, from, to));
   findAll(scan, COUNTS_FIRST, ({ from, to }) => take('count-slash-weight', false, from, to));
   return found;

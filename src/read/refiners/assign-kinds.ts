@@ -195,7 +195,9 @@ function isUnderIron(scan: Scan, quantity: Quantity): boolean {
   let first = quantity.from;
   while (first > 0 && quantity.from - first < 60 && scan.clause[first - 1] === scan.clause[quantity.from]) first -= 1;
   const right = scan.tokens[quantity.from - 1]?.term?.material === 'iron' && behind(scan, quantity) === null;
-  return right || (scan.tokens[first]?.term?.material === 'iron' && /^m[-:]/.test(scan.plain.slice(first, first + 2)));
+  return (
+    right || (scan.tokens[first]?.term?.material === 'iron' && /^m(?:,[zmC]{1,3})?[-:]/.test(scan.plain.slice(first, first + 6)))
+  );
 }
 
 /** "12 mens, 20 kg": bars go by those who lift them, where no noun says otherwise. */

@@ -9,6 +9,7 @@ import type { Draft } from './draft.ts';
 import { firstToken } from './draft.ts';
 import { lotAt, lotsOf } from './lots.ts';
 import { calledAlike } from './subject.ts';
+import { isDefinite, isSingledOut, isToldAgain } from './told-again.ts';
 
 const keyOf = (item: Draft): string =>
   `${item.kind}|${item.weight?.value ?? '-'}|${item.unit ?? '-'}|${item.sold}|${item.label ?? ''}`;
@@ -18,34 +19,6 @@ function absorb(into: Draft, other: Draft): void {
   takeFacts(into, other);
   into.total ??= other.total;
   if (into.kindAssumed && !other.kindAssumed) into.kindAssumed = false;
-}
-
-/** "All three bars", "both benches", "the two racks" speak of goods that were told. */
-const isDefinite = (scan: Scan, item: Draft): boolean =>
-  scan.tokens.slice(Math.max(0, firstToken(item) - 1), firstToken(item) + 1).some(({ term }) => term?.sense === 'definite');
-
-/** "Eine 5er hat einen Riss", "a 45 has a chip": the verb within the condition. */
-const isSaidToHave = (scan: Scan, at: number): boolean => scan.plain[at] === 'C' && says(scan, at, 'has');
-
-/** "Four 15 kg … one 15 kg disc with a hairline crack": one of those that were told, of which the ad has something to say. */
-function isSingledOut(scan: Scan, into: Draft, other: Draft): boolean {
-  const [told, whole] = [other.count?.value ?? 0, into.count?.value ?? 0];
-  // "2x45, 2x25, one pair of 45s has a tear".
-  const last = Math.max(...other.places.map(({ to }) => to));
-  const pair = /^[nd]?p/.test(scan.plain.slice(firstToken(other), firstToken(other) + 2));
-  if (pair && told <= whole && !other.ownPrice && /^[%cz][am]{0,2}C/.test(scan.plain.slice(last + 1, last + 6))) return true;
-  if (told < 1 || told >= whole || into.count?.implied || other.ownPrice) return false;
-  const at = firstToken(other);
-  const end = Math.max(...other.places.map(({ to }) => to));
-  if (!'dna'.includes(scan.plain[at] ?? '_') || scan.clause[at] === scan.clause[firstToken(into)]) return false;
-  if (isSaidToHave(scan, end) || isSaidToHave(scan, end + 1)) return true;
-  const behind = scan.plain.slice(end + 1, end + 10);
-  // "One bench like new, the other has a cracked leg."
-  for (let i = end + 1; told === 1 && i < end + 16 && scan.clause[i] === scan.clause[at]; i += 1)
-    if (scan.tokens[i]?.term?.sense === 'ordinal') return true;
-  // Of several it must be said by a verb: "two of 10 are cracked", but "two 10s, bent" may be two more.
-  if (told > 1) return /^\)?z[^l.;,]{0,4}C/.test(behind) && scan.tokens[end + (behind[0] === ')' ? 2 : 1)]?.term?.sense === 'is';
-  return /^[,(-]?(?:c|%|z)[^l.;]{0,6}C/.test(behind) || scan.tokens[end + 1]?.term?.sense === 'which';
 }
 
 /** Count of two mentions of one size: the same said twice, or two lots. */
@@ -75,9 +48,7 @@ function joinCounts(into: Draft, other: Draft, scan: Scan, lots: readonly number
   const title = lineA === 0 || lineB === 0;
   const differ = into.count.value !== other.count.value;
   if (!differ && isDefinite(scan, other)) return;
-  // "Pair of squat stands. $50. 2 stands, wide base": as many again in a sentence of their own are the same.
-  const apart = scan.clause[firstToken(into)] !== scan.clause[firstToken(other)];
-  if (!differ && into.count.value > 1 && into.weight === null && other.weight === null && apart && !ownPrices) return;
+  if (!differ && !ownPrices && isToldAgain(scan, into, other)) return;
   if (sameLine || ownPrices || (listed && !title) || (differ && !title))
     into.count = { ...into.count, value: into.count.value + other.count.value };
   else if (differ) into.count = other.count;

@@ -55,7 +55,7 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
     )
       return 'z';
     // "2 at 20 lb" is "2 @ 20 lb".
-    if (code === '@') return previous?.type === 'number' && next?.type === 'number' ? '@' : 'z';
+    if (code === '@') return (previous?.type === 'number' || previous?.term?.code === 'd') && next?.type === 'number' ? '@' : 'z';
     // "in" and "m" are units only behind a number, and not in "2 in the garage".
     if (code === 'f' && (token.text === 'in' || token.text === 'm'))
       return previous?.type === 'number' && next?.term?.code !== 'a' ? 'f' : 'z';

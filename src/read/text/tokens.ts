@@ -24,6 +24,8 @@ const WORD = /\p{L}+(?:'\p{L}+)*/uy;
 const LETTER = /\p{L}/u;
 const FRACTION = /(\d{1,2})\/(2|4|8|16|32)(?![\d/]|[.,]\d)/y;
 const MIXED = /[ -]{1,2}(\d{1,2})\/(2|4|8|16|32)(?![\d/])/y;
+/** "12 and a half". */
+const AND_A_HALF = / and (?:a|one) half\b/y;
 const LONGEST_NUMBER = 15;
 
 const sticky = (pattern: RegExp, text: string, at: number): RegExpExecArray | null => {
@@ -51,6 +53,8 @@ function numberAt(text: string, at: number, language: Language): { value: number
     if (mixed && Number(mixed[1]) < Number(mixed[2])) {
       return { value: value + Number(mixed[1]) / Number(mixed[2]), length: plain[0].length + mixed[0].length };
     }
+    const half = sticky(AND_A_HALF, text, end);
+    if (half) return { value: value + 0.5, length: plain[0].length + half[0].length };
   }
   return { value, length: plain[0].length };
 }

@@ -12,6 +12,11 @@ describe('pairs and sets', () => {
     ['Plates, 45 & 35 pairs, $100', '100 lot | 2 plate 45 lb, 2 plate 35 lb'],
     ['Plates 25 lb, 10 pairs, $400', '400 lot | 20 plate 25 lb'],
     ['Plates, pair 25 50, pair 10 15. $60 for all', '60 lot | 2 plate 25 lb, 2 plate 10 lb'],
+    [
+      'Bumper set: 2/45, 2/35, 2/25. $420, store wanted $640 for these',
+      '420 lot | 2 bumper 45 lb, 2 bumper 35 lb, 2 bumper 25 lb',
+    ],
+    ['Plates, four at 12 and a half pounds and four at 5 pounds, $30', '30 lot | 4 plate 12.5 lb, 4 plate 5 lb'],
     ['Plates 45 pair 35 pair 25 pair, $100', '100 lot | 2 plate 45 lb, 2 plate 35 lb, 2 plate 25 lb'],
     ['A set of 4, 45lb plates and a set of 2, 25lb plates, $250', '250 lot | 4 plate 45 lb, 2 plate 25 lb'],
     [
@@ -100,4 +105,12 @@ describe('what is said of a list, and of some of it', () => {
     ['Gewichte 2x25 kg 2x20 kg, 1 Paar 25er mit Riss. 220 €', '220 lot | 2 plate 25 kg, 2 plate 20 kg'],
     ['Bumpers 2x45 2x25, one pair of 45s more. $100', '100 lot | 4 bumper 45 lb, 2 bumper 25 lb'],
   ])('%s', (text, said) => expect(offer(text)).toBe(said));
+});
+
+it('under iron at the head of a line, and people who are gone', () => {
+  expect(offer('Iron, all olympic: six 45s, two 35s.\n\nBumpers: two 45s and two 25s.\n\n$500')).toBe(
+    '500 lot | 6 plate 45 lb, 2 plate 35 lb, 2 bumper 45 lb, 2 bumper 25 lb',
+  );
+  expect(offer("Son's weights, he is grown and gone. There are 2 of the 45's. $60")).toContain('2 plate 45 lb');
+  expect(readText('Two 45 lb plates and a bench, the bench is gone. $60').sold).toHaveLength(1);
 });

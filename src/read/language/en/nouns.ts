@@ -80,7 +80,11 @@ export const NOUNS: readonly Entry[] = [
     'hex-bar',
     'hex bar|trap bar|hex trap bar|trap hex bar|hexagonal bar|hexagon bar|shrug bar|olympic hex bar|olympic trap bar|deadlift hex bar|hexbar|trapbar|open trap bar',
   ),
-  ...nouns('other', 'dumbbell bar|dumbbell handle|dumbell bar|dumbell handle|dumbbell rod|db handle|db bar', { sense: 'handle' }),
+  ...nouns(
+    'other',
+    'dumbbell bar|dumbbell handle|adjustable dumbbell handle|adjustable dumbbell bar|adjustable dumbell handle|loadable dumbbell handle|dumbell bar|dumbell handle|dumbbell rod|db handle|db bar',
+    { sense: 'handle' },
+  ),
   ...nouns(
     'other',
     'safety squat bar|ssb|specialty bar|speciality bar|swiss bar|multi grip swiss bar|neutral grip bar|cambered bar|cambered bench bar|bow bar|cambered squat bar|football bar|multi grip bar|tricep bar|triceps bar|olympic tricep bar|tricep hammer bar|hammer curl bar|tricep curl bar|lat bar|lat pulldown bar|pull down bar|pulldown bar|pull up bar|pullup bar|chin up bar|chinup bar|dip bar|dip attachment|dip station|landmine|log bar|row bar|spreader bar|bar pad|squat pad|barbell pad|neck pad',

@@ -12,7 +12,7 @@ export const PRICES: readonly Entry[] = [
   ],
   ['now|dropped to|lowered to|would like|get|now only|dropping to|lowering to', { code: 'A' }],
   [
-    'then|old price|former price|originally|original price|original cost|orig|orig price|retail|retails|retail price|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before|new over|new around|new about|new almost|new nearly|new close to|new was|new were|new they go for|new they run|new it was|brand new was|over new',
+    'then|old price|former price|originally|original price|original cost|orig|orig price|retail|retails|retail price|store wanted|store wants|stores want|shop wanted|shop wants|shop price|bought|purchased|was asking|was listed at|was listed for|had listed at|were asking|new price|retail value|retailed|retailing|retails for|msrp|rrp|list price|listed at|paid|i paid|bought for|bought it for|bought them for|bought new for|cost me|cost|costs|costing|cost over|new they are|new these are|new these cost|new these|brand new price|new cost|new is|new for|valued at|value|worth about|compare at|reg|regular price|regularly|normally|usually|store price|stores charge|sells for|sell new for|sell for new|selling new for|goes for|go for|going rate|previously|used to be|reduced from|down from|dropped from|marked down from|spent|invested|scrap yard gives|scrap yard gives me|scrap yard pays|scrapyard pays|scrap pays|scrap price|online for|online they are|they want|they charge|they ask|they get|replacement cost|before|new over|new around|new about|new almost|new nearly|new close to|new was|new were|new they go for|new they run|new it was|brand new was|over new',
     { code: 'F' },
   ],
   [
@@ -53,7 +53,7 @@ export const PRICES: readonly Entry[] = [
     { code: 'O', sense: 'talks' },
   ],
   [
-    "not taking less|nothing less|won't take less|will not take less|not a penny less|don't lowball|don't low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|nonnegotiable|not negotiable|not really negotiable|not lower|no lower|not going lower|will not dicker|won't dicker|no dickering|that's the bottom|bottom dollar|bottom price|no offers|no haggling|not budging|no less|fixed price|no haggle|no discussion|no discussions|lowballers|lowball|lowballs|low ballers|won't go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm|price is the price|the price is the price|prices are what they are|price is what it is|not less",
+    "not taking less|nothing less|won't take less|will not take less|not a penny less|don't lowball|don't low ball|no low ball|low balls|low ball|low ball offers|firm on price|firm on the price|firm at|last price|last price please|not looking to dicker|not looking to haggle|not looking to negotiate|not here to haggle|no counter offers|firm|price firm|firm price|price is firm|no lowballs|no low balls|no lowballers|no low ballers|no lowball offers|non negotiable|nonnegotiable|not negotiable|not really negotiable|not lower|no lower|not going lower|will not dicker|won't dicker|no dickering|that's the bottom|bottom dollar|bottom price|no offers|no haggling|not budging|no less|fixed price|no haggle|no discussion|no discussions|lowballers|lowball|lowballs|low ballers|won't go lower|no negotiation|no negotiating|not negotiating|price isn't negotiable|prices are firm|prices firm|price is the price|the price is the price|prices are what they are|price is what it is|not less",
     { code: 'R' },
   ],
   ['cash|cash only|cash money|takes it|takes them|gets it|gets them|cash and carry|cash in hand|or less', { code: '£' }],
@@ -134,6 +134,11 @@ export const RELATIONS: readonly Entry[] = [
   ],
   [
     each('gone', 'a bit|a little|dull|rusty|yellow|soft|hard|stiff|flat|bad|brown|green|tacky|sticky|grey|gray|to rust|slightly'),
+    { code: 'z' },
+  ],
+  // "He is grown and gone": of people.
+  [
+    `grown and gone|up and gone|dead and gone|${each('he|she|son|my son|daughter|my daughter|husband|my husband|kid|the kid', 'is gone|has gone|is gone now')}|he's gone|she's gone|kids are gone|the kids are gone|boys are gone`,
     { code: 'z' },
   ],
   [

@@ -61,7 +61,7 @@ export const HAGGLING: readonly Entry[] = [
         "might|may|could|can|would|will|i might|i can|i'd|i could|we might|we could",
         'do a bit off|do a small bit off|do a little off|take a bit off|take a little off|take some off|do something on the price|do something on price|drop a bit|drop a little|do better|do a little better|do a bit better|come down a bit|come down a little|come down some|come down on price|go a little lower|go a bit lower|go lower|be negotiated|haggle|negotiate|take a little less|do a little less|do a bit less|move a little|knock some off|knock a bit off|work with you|work something out|make a deal|cut a deal|do a deal',
       ),
-      "willing to deal|ready to deal|will deal|open to haggling|open to negotiation|open to negotiating|open to a deal|let's make a deal|let's deal|try me|shoot me a number|throw me a number|name your price|name a price|what would you give|price is open|price can move|haggling welcome|ovno|whatever you think is fair|open to being told|closest offer|not set on price|not set on the price|bartering",
+      "willing to deal|ready to deal|will deal|open to haggling|open to negotiation|open to negotiating|open to a deal|let's make a deal|let's deal|try me|shoot me a number|throw me a number|name your price|name a price|what would you give|price is open|price can move|known to take less|not set in stone|isn't set in stone|haggling welcome|ovno|whatever you think is fair|open to being told|closest offer|not set on price|not set on the price|bartering",
     ].join('|'),
     { code: 'O' },
   ],

@@ -223,7 +223,7 @@ export const MODIFIERS: readonly Entry[] = [
     { code: 'z' },
   ],
   [
-    `${each('like|pretty much|more or less|close to|just about|essentially|virtually|almost|practically|nearly|basically', 'new|brand new')}|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|hardly touched|hardly been used|barely been used|looks new|look new|hardly ever used|barely ever used|very lightly used|next to new|showroom condition`,
+    `${each('like|pretty much|more or less|close to|just about|essentially|virtually|almost|practically|nearly|basically', 'new|brand new')}|as new|as good as new|good as new|mint|mint condition|near mint|barely used|hardly used|pristine|looks like new|look like new|looks brand new|look brand new|looking like new|hardly touched|hardly been used|barely been used|looks new|look new|hardly ever used|barely ever used|very lightly used|next to new|showroom condition`,
     { code: 'm', condition: 'like-new' },
   ],
   [
