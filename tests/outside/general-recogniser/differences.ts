@@ -115,9 +115,9 @@ export const DIFFERENCES: readonly Difference[] = [
     name: 'number cut in two',
     sorts: ['number', 'weight'],
     right: 'reader',
-    why: '"2x2.5kg" and "1-1/4 inch": the library begins inside the number, or sees three of them.',
+    why: '"2x2.5kg", "1-1/4 inch" and "12 and a half pounds": the library begins inside the number, or sees several of them.',
     is: ({ start, end, sort }, { before, words, behind, ours }) =>
-      (/[\d./-]$/.test(before) || /^-\d/.test(behind)) &&
+      (/[\d./-]$/.test(before) || /^(?:-\d| and a half\b)/.test(behind)) &&
       /^(?:- )?\d/.test(words) &&
       ours.some((one) => one.sort === sort && (one.start < start ? one.end >= end : one.end > end)),
   },
