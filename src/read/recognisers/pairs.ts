@@ -110,6 +110,7 @@ export function readPairs(scan: Scan): Quantity[] {
     const size = group(3)?.[0];
     if (
       isPair &&
+      isStock(2 * times) &&
       size !== undefined &&
       within !== null &&
       within >= 10 &&

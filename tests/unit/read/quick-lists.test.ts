@@ -114,3 +114,8 @@ it('under iron at the head of a line, and people who are gone', () => {
   expect(offer("Son's weights, he is grown and gone. There are 2 of the 45's. $60")).toContain('2 plate 45 lb');
   expect(readText('Two 45 lb plates and a bench, the bench is gone. $60').sold).toHaveLength(1);
 });
+
+it('counts no parts of a piece', () => {
+  const counts = (text: string) => readText(text).items.map(({ count }) => count?.value ?? 1);
+  expect(counts('Plates: 0.25 pair 25 50, pair 10 15. $60').every(Number.isInteger)).toBe(true);
+});
