@@ -10,6 +10,7 @@ import { idsOf, openingPage, pageOf } from './find-list.ts';
 import { findWrites, loadFind } from './find-writes.ts';
 import { asRemoval, outcomeWrites } from './outcome-writes.ts';
 import { removedSchema } from './records.ts';
+import { renewedMarks } from './renew-marks.ts';
 import { rowCache } from './row-cache.ts';
 
 async function oneFind(db: Database, id: string, damage: Damage[]): Promise<Find> {
@@ -28,6 +29,7 @@ const soundMarks = (rows: readonly MarkRow[]): (readonly [string, Mark])[] =>
 export function findsOf(context: Context): Finds {
   const { db } = context;
   const { rows, isFilled } = rowCache(db);
+  const marksRenewed = renewedMarks(context);
   const listed = async (query: ListQuery, damage: Damage[]): Promise<FindPage> =>
     (isFilled() ? null : await openingPage(db, query, damage)) ?? pageOf(await rows(), query, damage);
   const removed = async (damage: Damage[], most = Number.POSITIVE_INFINITY): Promise<RemovalPage> => {
@@ -54,8 +56,9 @@ export function findsOf(context: Context): Finds {
       reading(context, async () => (await rows()).flatMap(({ id, find }) => (find?.summary?.offers ? [] : [id]))),
     watchList: (query, seen) => following(context, (damage) => listed(query, damage), seen),
     watch: (id, seen) => following(context, (damage) => oneFind(db, id, damage), seen),
-    again: (listing) =>
-      reading(context, async (damage) => {
+    again: async (listing) => {
+      await marksRenewed();
+      return reading(context, async (damage) => {
         const mark = markOf(listing);
         const candidates = await db.marks.where('keys').anyOf(keysOf(mark)).distinct().toArray();
         const known = knownAmong(soundMarks(candidates), mark);
@@ -65,6 +68,7 @@ export function findsOf(context: Context): Finds {
           const find = row ? soundFind(row, damage) : null;
           return find ? [{ find, how, likeness }] : [];
         });
-      }),
+      });
+    },
   };
 }

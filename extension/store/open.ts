@@ -1,24 +1,14 @@
 /** Opens the store: one per page, kept open. */
 
-import { MARK_VERSION } from '../../src/again/index.ts';
 import type { OpenStore, Store } from './api.ts';
 import { sound, soundAd, soundFind } from './checked.ts';
 import { type Context, following, reading, writing } from './context.ts';
 import { copyPlace } from './copy.ts';
 import { findsCsv } from './csv.ts';
-import { type Database, NAME, openCopy, openDatabase } from './database.ts';
+import { NAME, openCopy, openDatabase } from './database.ts';
 import { settle } from './failure.ts';
 import { findsOf } from './finds.ts';
-import {
-  adSchema,
-  capturedPriceSchema,
-  needSchema,
-  ownedSchema,
-  rateRowSchema,
-  removedSchema,
-  setAsideSchema,
-} from './records.ts';
-import { markRowOf } from './rows.ts';
+import { capturedPriceSchema, needSchema, ownedSchema, rateRowSchema, removedSchema, setAsideSchema } from './records.ts';
 import { type OldSettings, settingsOf } from './settings.ts';
 import { allSound, shelf } from './shelf.ts';
 
@@ -38,11 +28,12 @@ export interface OpenOptions {
 /** Gives the store, or the code of why there is none: `refused`, `blocked`, `newer`. Trying again later is fine. */
 export async function openStore(options: OpenOptions = {}): Promise<OpenStore> {
   const { name = NAME, oldSettings, clock = Date.now, patience } = options;
+  // The place for the copy is asked for at once, and neither waits for the other.
+  const place = options.copyIn === undefined ? copyPlace() : options.copyIn;
   const opened = await settle(() => openDatabase(name, patience));
   if (!opened.ok) return opened;
   const context: Context = { db: opened.value.db, opening: opened.value, clock };
-  const restored = await openCopy(opened.value, options.copyIn === undefined ? await copyPlace() : options.copyIn);
-  await renewMarks(context);
+  const restored = await openCopy(opened.value, await place);
   return { ok: true, value: storeOf(context, oldSettings ?? null, restored) };
 }
 
@@ -92,30 +83,6 @@ function transferLater(context: Context): ReturnType<typeof import('./transfer.t
       return loaded.ok ? loaded.value.previewImport(file) : loaded;
     },
   };
-}
-
-/**
- * Makes marks of an older way of reading words anew, and those that are not there, for the second copy has none; as a rule there is neither. What
- * fails is tried again at the next opening.
- */
-const renewMarks = (context: Context): Promise<unknown> =>
-  writing(context, ['marks', 'ads'], async () => {
-    const { db } = context;
-    const [old, marks, kept] = await Promise.all([
-      db.marks.where('version').below(MARK_VERSION).primaryKeys(),
-      db.marks.count(),
-      db.ads.count(),
-    ]);
-    const stale = [...old, ...(marks < kept ? await missingMarks(db) : [])];
-    if (stale.length === 0) return;
-    const ads = (await db.ads.bulkGet(stale)).flatMap((ad) => adSchema.safeParse(ad).data ?? []);
-    await db.marks.bulkPut(ads.map(markRowOf));
-  });
-
-async function missingMarks(db: Database): Promise<string[]> {
-  const [ads, marks] = await Promise.all([db.ads.toCollection().primaryKeys(), db.marks.toCollection().primaryKeys()]);
-  const there = new Set(marks);
-  return ads.filter((id) => !there.has(id));
 }
 
 /** Reads every record; the reading sets aside what is damaged. */

@@ -116,6 +116,8 @@ async function take(store: Store, step: Step, now: number): Promise<unknown> {
 /** What the tables hold, read past the store; `odd` names what does not belong together. */
 async function dump(): Promise<{ readonly model: Model; readonly odd: readonly string[]; readonly restored: boolean }> {
   const store = await open();
+  // Marks that the second copy has not are made before the first look at them.
+  await must(store.finds.again(listingFromText('')));
   const db = new Database();
   const [rows, ads, marks, removed, needs, settings, aside] = await Promise.all([
     db.finds.toArray(),
