@@ -6,6 +6,8 @@ import { browserHost } from './browser-host.ts';
 import { Workshop } from './workshop.tsx';
 
 const host = browserHost();
+// Opens while the frame is drawn and the screen fetched; whoever asks for it later gets the same.
+void host.store();
 document.documentElement.lang = host.locale;
 document.documentElement.dir = directionOf(host.locale);
 const root = document.getElementById('workshop');

@@ -1,6 +1,6 @@
 /** The store for every screen below: opened once, and a clear word where the browser gives none. */
 import { type ComponentChildren, createContext } from 'preact';
-import { useContext, useEffect, useState } from 'preact/hooks';
+import { useContext, useEffect, useLayoutEffect, useState } from 'preact/hooks';
 import { useWords } from '../components/speech.ts';
 import { applyTheme } from '../components/theme.ts';
 import { failureMessage, type OpenStore, type Outcome, type Stop, type Store } from '../store/index.ts';
@@ -14,7 +14,8 @@ export function WithStore({ host, children }: { readonly host: WorkshopHost; rea
   const { say, t } = useWords();
   const [opened, setOpened] = useState<OpenStore | null>(null);
   const [outdated, setOutdated] = useState(false);
-  useEffect(() => {
+  // Before the frame is drawn, so that the store is asked while it is.
+  useLayoutEffect(() => {
     let here = true;
     host.store().then((result) => {
       if (!here) return;
@@ -38,16 +39,22 @@ export function WithStore({ host, children }: { readonly host: WorkshopHost; rea
   );
 }
 
+/** So long after the store is there, in ms, the screen has it for itself: to learn is to read every find, and the first rows would wait for it. */
+const SCREEN_FIRST = 500;
+
 /** The going rate follows the finds, and what is lacking the kit, while a screen is open; what was removed long ago is deleted. */
 function following(store: Store, host: WorkshopHost): Stop {
   const stops: Stop[] = [];
   let wanted = true;
   const start = (follow: (store: Store, clock: () => number) => Stop) => void (wanted && stops.push(follow(store, host.now)));
-  void purgeOld(store, host.now());
-  import('../store/learning.ts').then(({ keepLearning }) => start(keepLearning));
-  import('../store/kit-need.ts').then(({ keepFollowingKit }) => start(keepFollowingKit));
+  const timer = setTimeout(() => {
+    void purgeOld(store, host.now());
+    import('../store/learning.ts').then(({ keepLearning }) => start(keepLearning));
+    import('../store/kit-need.ts').then(({ keepFollowingKit }) => start(keepFollowingKit));
+  }, SCREEN_FIRST);
   return () => {
     wanted = false;
+    clearTimeout(timer);
     for (const stop of stops) stop();
   };
 }

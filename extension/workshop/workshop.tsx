@@ -1,5 +1,5 @@
 /** The Workshop's frame: the names of its screens, and the one that is open. */
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { speaker } from '../../src/words/say.ts';
 import { Speech, wordsOf } from '../components/speech.ts';
 import { useKeptFocus } from '../components/use-kept-focus.ts';
@@ -55,7 +55,8 @@ export function Workshop({ host, screens = SCREENS }: WorkshopProps) {
 
 function useScreen(entry: ScreenEntry | undefined): { readonly Open: Screen | null; readonly failed: boolean } {
   const [loaded, setLoaded] = useState<{ readonly id: string; readonly Open: Screen | null } | null>(null);
-  useEffect(() => {
+  // Before the frame is drawn, so that it is fetched while it is.
+  useLayoutEffect(() => {
     if (!entry) return;
     let wanted = true;
     entry.load().then(
