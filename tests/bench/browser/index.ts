@@ -8,6 +8,7 @@ import { extensionWithPage } from '../../browser/store/extension-with-page.ts';
 import { serve } from '../../demo/serve.mjs';
 import { coldStart } from './cold-start.ts';
 import { emptyExtension } from './empty-extension.ts';
+import { firstPress, notingPanel } from './first-press.ts';
 import { unasked } from './main-thread.ts';
 import { anHourOfAds, showEmpty, showOurs } from './memory.ts';
 import { keyPress, shortcutToPaint } from './shortcut.ts';
@@ -34,10 +35,11 @@ const server = await servePages();
 const board = await serve();
 try {
   const [ours, empty] = [await made(extensionWithPage()), await made(emptyExtension())];
+  const adAddress = board.ads.find(({ id }) => id === 'mixed-lot')?.url ?? board.url;
   const measure = async (extension: string, idle: string, answer: string, whole = answer) => {
     const launched = await launchChromium({ display, extension });
     const page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
-    await page.goto(board.ads.find(({ id }) => id === 'mixed-lot')?.url ?? board.url);
+    await page.goto(adAddress);
     const figures = {
       panel: await coldStart(launched.browser, 'panel.html', '[data-state="empty"]'),
       shortcut: await shortcutToPaint(launched, page, { idle, answer, whole }),
@@ -52,11 +54,22 @@ try {
     await launched.browser.close();
     return { ...figures, sweep, unasked: figure };
   };
+  const opening = async (extension: string, answer: string) => {
+    const launched = await launchChromium({ display, extension: await made(notingPanel(extension, answer)) });
+    const page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
+    await page.goto(adAddress);
+    const figures = await firstPress(launched, page, answer);
+    await launched.browser.close();
+    return figures;
+  };
   const nothing = await measure(empty, '[data-state="empty"]', '#word');
   const us = await measure(ours, '[data-state="empty"]', '[data-call]', '[data-state="answer"]');
   beside('key pressed to answer painted, panel open and loaded', us.shortcut.answer, nothing.shortcut.answer);
   beside('   with all that is below what is in sight', us.shortcut.whole, nothing.shortcut.whole);
   line('   of that, to have a key pressed', ms(us.key));
+  const [openedEmpty, opened] = [await opening(empty, '#word'), await opening(ours, '[data-call]')];
+  beside('key pressed to answer painted, panel not open', opened.later, openedEmpty.later);
+  beside('   the first of all since the browser started (one)', opened.first, openedEmpty.first);
   beside('panel opened to its first screen', us.panel, nothing.panel);
   beside('page of 200 ads loaded and scrolled, nobody asks', us.unasked, nothing.unasked);
   beside('200 ads swept: main thread of the page', us.sweep.thread, nothing.sweep.thread);

@@ -7,8 +7,8 @@ declare global {
   }
 }
 
-/** From now on a page notes when each selector first matches and the frame with it is drawn, in ms since 1970. */
-function follow(selectors: readonly string[]): void {
+/** From now on a page notes when each selector first matches and the frame with it is drawn, in ms since 1970. Runs in the page: it must stand alone. */
+export function follow(selectors: readonly string[]): void {
   window.paintedAt = {};
   const seen = new Set<string>();
   const look = () => {
