@@ -2,13 +2,11 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { contractSchema } from '../../../src/listing/contract.ts';
 import { isHtml } from '../../tools/evaluate/input.ts';
+import { main } from '../../tools/evaluate/main.ts';
 import { settingsFrom } from '../../tools/evaluate/settings.ts';
-
-// Each run starts Node.
-vi.setConfig({ testTimeout: 60_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'ironsift-cli-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -17,18 +15,26 @@ const file = (name: string, content: string | Uint8Array): string => {
   writeFileSync(path, content);
   return path;
 };
-/** The first run bundles; the others run what it made. */
-let program = ['tests/tools/run.mjs', 'tests/tools/evaluate.ts'];
-const run = (args: string[], input: string | Uint8Array = '') => {
-  const { stdout, stderr, status } = spawnSync(process.execPath, [...program, ...args], {
-    input,
-    encoding: 'utf8',
+type Input = string | Uint8Array;
+/** As the command itself runs it, with streams that are looked at. */
+const run = async (args: string[], input: Input = '') => {
+  let stdout = '';
+  let stderr = '';
+  const status = await main(args, {
+    input: (async function* () {
+      yield Buffer.from(input);
+    })(),
+    print: async (line) => {
+      stdout += `${line}\n`;
+    },
+    complain: (line) => {
+      stderr += `${line}\n`;
+    },
   });
-  program = ['node_modules/.cache/ironsift/tests-tools-evaluate.mjs'];
   return { stdout, stderr, status };
 };
-const refused = (args: string[], input: string | Uint8Array = ''): string => {
-  const { stdout, stderr, status } = run(args, input);
+const refused = async (args: string[], input: Input = ''): Promise<string> => {
+  const { stdout, stderr, status } = await run(args, input);
   expect(status).toBe(2);
   expect(stdout).toBe('');
   expect(stderr.trim().split('\n')).toHaveLength(1);
@@ -38,32 +44,32 @@ const refused = (args: string[], input: string | Uint8Array = ''): string => {
 const AD = 'Olympic plates, 2 inch holes\n4x45 lb\n2 x 25 lb\n$120\n';
 
 describe('one ad', () => {
-  it('prints the contract, from a file or standard input', () => {
-    const fromFile = run([file('ad.txt', AD)]);
+  it('prints the contract, from a file or standard input', async () => {
+    const fromFile = await run([file('ad.txt', AD)]);
     expect(fromFile.status).toBe(0);
     expect(fromFile.stderr).toBe('');
     expect(contractSchema.safeParse(JSON.parse(fromFile.stdout)).success).toBe(true);
-    expect(run([], AD).stdout).toBe(fromFile.stdout);
+    expect((await run([], AD)).stdout).toBe(fromFile.stdout);
   });
 
-  it('reads HTML as a page, without what its scripts would do', () => {
+  it('reads HTML as a page, without what its scripts would do', async () => {
     const page = `<!doctype html><title>x</title><body><article><h1>Plates</h1><p>Olympic plates 4x45 lb</p><p>$120</p></article><script>document.body.innerHTML = ''</script>`;
-    const { stdout, status } = run([file('ad.html', page)]);
+    const { stdout, status } = await run([file('ad.html', page)]);
     expect(status).toBe(0);
     expect(contractSchema.safeParse(JSON.parse(stdout)).success).toBe(true);
   });
 
-  it('says in one line what is wrong with the input', () => {
-    expect(refused([], new Uint8Array([65, 0, 66]))).toMatch(/NUL/);
-    expect(refused([], new Uint8Array([0xff, 0xfe, 65]))).toMatch(/UTF-8/);
-    expect(refused([file('big.txt', 'a'.repeat(1_000_001))])).toMatch(/too large/);
-    expect(refused([join(folder, 'absent.txt')])).toMatch(/can't be opened/);
-    expect(refused([folder])).toMatch(/folder/);
-    expect(refused(['--nonsense'])).toMatch(/usage/);
+  it('says in one line what is wrong with the input', async () => {
+    expect(await refused([], new Uint8Array([65, 0, 66]))).toMatch(/NUL/);
+    expect(await refused([], new Uint8Array([0xff, 0xfe, 65]))).toMatch(/UTF-8/);
+    expect(await refused([file('big.txt', 'a'.repeat(1_000_001))])).toMatch(/too large/);
+    expect(await refused([join(folder, 'absent.txt')])).toMatch(/can't be opened/);
+    expect(await refused([folder])).toMatch(/folder/);
+    expect(await refused(['--nonsense'])).toMatch(/usage/);
   });
 
-  it('takes settings in part, and refuses ones that can’t be', () => {
-    const near = run(['--settings', file('near.json', '{"distance": {"value": 12, "unit": "mi"}}')], AD);
+  it('takes settings in part, and refuses ones that can’t be', async () => {
+    const near = await run(['--settings', file('near.json', '{"distance": {"value": 12, "unit": "mi"}}')], AD);
     expect(near.status).toBe(0);
     for (const bad of [
       '{',
@@ -72,14 +78,14 @@ describe('one ad', () => {
       '{"colour": 1}',
       '{"rates": {"iron": {"used": {"low": 2, "likely": 1, "high": 3}}}}',
     ]) {
-      expect(refused(['--settings', file('bad.json', bad)], AD)).toMatch(/settings/);
+      expect(await refused(['--settings', file('bad.json', bad)], AD)).toMatch(/settings/);
     }
-    expect(refused(['--settings', join(folder, 'absent.json')], AD)).toMatch(/settings/);
+    expect(await refused(['--settings', join(folder, 'absent.json')], AD)).toMatch(/settings/);
   });
 });
 
 describe('a batch', () => {
-  it('answers line by line in the same order, and goes on after a bad one', () => {
+  it('answers line by line in the same order, and goes on after a bad one', async () => {
     const lines = [
       { id: 'a', text: AD },
       'not json',
@@ -90,7 +96,7 @@ describe('a batch', () => {
       { id: 'e', text: '' },
     ];
     const input = `${lines.map((line) => (typeof line === 'string' ? line : JSON.stringify(line))).join('\n\n')}\r\n`;
-    const { stdout, status, stderr } = run(['--batch', file('batch.jsonl', input)]);
+    const { stdout, status, stderr } = await run(['--batch', file('batch.jsonl', input)]);
     expect([status, stderr]).toEqual([0, '']);
     const answers = stdout
       .trim()
@@ -101,22 +107,37 @@ describe('a batch', () => {
     for (const answer of answers) if (!('error' in answer)) expect(contractSchema.safeParse(answer).success).toBe(true);
   });
 
-  it('gives the same answer as one by one', () => {
-    const { id, ...batched } = JSON.parse(run(['--batch', '-'], JSON.stringify({ id: 1, text: AD })).stdout);
+  it('gives the same answer as one by one', async () => {
+    const { id, ...batched } = JSON.parse((await run(['--batch', '-'], JSON.stringify({ id: 1, text: AD }))).stdout);
     expect(id).toBe(1);
-    expect(batched).toEqual(JSON.parse(run([], AD).stdout));
+    expect(batched).toEqual(JSON.parse((await run([], AD)).stdout));
   });
 
-  it('marks a line that is not UTF-8 and goes on', () => {
+  it('marks a line that is not UTF-8 and goes on', async () => {
     const input = Buffer.concat([Buffer.from([0x22, 0xff, 0x22, 0x0a]), Buffer.from(JSON.stringify({ id: 2, text: AD }))]);
-    const answers = run(['--batch', '-'], input)
-      .stdout.trim()
+    const answers = (await run(['--batch', '-'], input)).stdout
+      .trim()
       .split('\n')
       .map((line) => JSON.parse(line));
     expect(answers[0]).toHaveProperty('error');
     expect(answers[1]).toMatchObject({ id: 2 });
   });
 });
+
+describe('the program itself', () => {
+  // Each run starts Node.
+  const started = (input: Input, ...args: string[]) =>
+    spawnSync(process.execPath, ['tests/tools/run.mjs', 'tests/tools/evaluate.ts', ...args], { input, encoding: 'utf8' });
+
+  it('reads standard input, prints what it should, and tells by its exit code how it went', async () => {
+    const { stdout, stderr, status } = started(AD);
+    expect([status, stderr]).toEqual([0, '']);
+    expect(stdout).toBe((await run([], AD)).stdout);
+    const bad = started('', '--nonsense');
+    expect([bad.status, bad.stdout]).toEqual([2, '']);
+    expect(bad.stderr).toBe((await run(['--nonsense'])).stderr);
+  });
+}, 60_000);
 
 describe('text or HTML', () => {
   it('goes by ending or by tags, not by a mere angle', () => {
