@@ -1,5 +1,6 @@
 /** Taking an ad in real Chromium, with real keys and a real mouse, into the real side panel. */
 import { mkdir } from 'node:fs/promises';
+import { setTimeout as wait } from 'node:timers/promises';
 import type { CDPSession, Page } from 'puppeteer-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { captures, forget, snapshot, tellPage, waitForCapture } from './captured.ts';
@@ -375,8 +376,14 @@ describe('the panel', () => {
   it('marks the words of a line in the page while the pointer is on the line', async () => {
     const panel = await ready();
     await page.evaluate(() => getSelection()?.removeAllRanges());
-    await panel.hover('[data-line]');
-    await page.waitForFunction(() => CSS.highlights.has('ironsift-evidence'), { timeout: 30_000 });
+    // The panel may still draw itself anew, and a pointer that rests is told of nothing: moved as a hand would, until it is.
+    const marks = async () => {
+      await panel.mouse.move(2, 2);
+      await panel.hover('[data-line]');
+      await wait(200);
+      return page.evaluate(() => CSS.highlights.has('ironsift-evidence'));
+    };
+    await expect.poll(marks, { timeout: 30_000 }).toBe(true);
     await expect.poll(() => coloured(page, '#ffdf6b'), { timeout: 30_000 }).toBeGreaterThan(100);
   });
 });

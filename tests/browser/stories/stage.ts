@@ -13,6 +13,7 @@ import {
   openOwn,
   panelOf,
   pasteInto,
+  pressKeys,
   startDisplay,
   startOutsideWatch,
   waitForState,
@@ -49,6 +50,15 @@ const tabInFront = async (own: Page, page: Page): Promise<number> => {
   return (await own.evaluate('browser.tabs.query({ active: true }).then(([tab]) => tab.id)')) as number;
 };
 
+/** The first keys after Firefox's start are lost now and then: until the page hears one. */
+async function untilKeysCome(launched: Launched, page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.evaluate("addEventListener('keydown', () => { window.heard = true })");
+  await clickScreen(launched, 900, 860);
+  for (let tries = 0; tries < 20 && !(await page.evaluate('window.heard')); tries += 1)
+    await pressKeys(launched, page, 'Control_L');
+}
+
 /** `extension` is the folder of the unpacked extension; the build of this checkout when left out. */
 export async function setStage(name: BrowserName, extension?: string): Promise<Stage> {
   await mkdir(OUT, { recursive: true });
@@ -63,6 +73,7 @@ export async function setStage(name: BrowserName, extension?: string): Promise<S
     ...(extension !== undefined && { extension }),
   });
   const page = (await launched.browser.pages())[0] ?? (await launched.browser.newPage());
+  if (name === 'firefox') await untilKeysCome(launched, page, server.address('ad.html'));
   let inTab: Page | null = null;
   return {
     name,
