@@ -3,7 +3,8 @@
  * `npm test`: types, lint, build, then every test; the last line is "N passed, M failed" (", K skipped" when there are any),
  * counted from the tools' own reports. Types, lint and build count as one check each. Exit code 0 only when nothing failed.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -19,19 +20,39 @@ const PROJECTS = ['unit', 'outside', 'corpus', 'extension', 'build', 'browser'];
 const tool = (/** @type {string} */ path, /** @type {string[]} */ ...args) =>
   spawnSync(process.execPath, [join(ROOT, path), ...args], { cwd: ROOT, stdio: ['ignore', 'inherit', 'inherit'] }).status ?? 1;
 
+/** @type {Record<string, string[]>} */
 const CHECKS = {
-  types: () => tool('node_modules/typescript/bin/tsc', '-p', '.'),
-  'types of the core without a DOM': () => tool('node_modules/typescript/bin/tsc', '-p', 'src'),
-  lint: () => tool('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '--max-diagnostics=50'),
-  build: () => tool('build.mjs'),
+  types: ['node_modules/typescript/bin/tsc', '-p', '.'],
+  'types of the core without a DOM': ['node_modules/typescript/bin/tsc', '-p', 'src'],
+  lint: ['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '--max-diagnostics=50'],
+  build: ['build.mjs'],
 };
+
+/**
+ * All checks at once, each with what it said and its exit code: alone, none keeps every core busy.
+ * @returns {Promise<[name: string, said: string, code: number][]>}
+ */
+const checked = () =>
+  Promise.all(
+    Object.entries(CHECKS).map(async ([name, [path = '', ...args]]) => {
+      const child = spawn(process.execPath, [join(ROOT, path), ...args], { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'] });
+      let said = '';
+      for (const stream of [child.stdout, child.stderr])
+        stream.setEncoding('utf8').on('data', (part) => {
+          said += part;
+        });
+      const [code] = await once(child, 'close');
+      return [name, said, code ?? 1];
+    }),
+  );
 
 /** @type {string[]} */
 const failures = [];
 let passed = 0;
-for (const [name, check] of Object.entries(CHECKS)) {
+for (const [name, said, code] of await checked()) {
   console.log(`\n— ${name}`);
-  if (check() === 0) passed += 1;
+  process.stdout.write(said);
+  if (code === 0) passed += 1;
   else failures.push(name);
 }
 

@@ -40,12 +40,15 @@ export async function openWorkshop(
   return { store, finds, host };
 }
 
+/** So long a busy machine may take, in ms. */
+const PATIENCE = 20_000;
+
 /** Waits until something is there, while what was started in the background goes on. */
 export const shown = async <T extends Element = HTMLElement>(
   selector: string,
   fits: (found: T) => boolean = () => true,
 ): Promise<T> => {
-  for (let tries = 0; tries < 300; tries += 1) {
+  for (const end = performance.now() + PATIENCE; performance.now() < end; ) {
     const found = [...document.querySelectorAll<T>(selector)].find(fits);
     if (found) return found;
     await act(() => new Promise((resolve) => setTimeout(resolve, 10)));
