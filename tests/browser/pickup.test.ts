@@ -3,7 +3,7 @@ import { mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'puppeteer-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 import { OF_COLOURS, violations } from './axe.ts';
 import { anew, extensionId, launchHeadless } from './driver/index.ts';
 import { pictureOf } from './picture.ts';
@@ -48,35 +48,38 @@ async function open(hash: string, selector: string): Promise<void> {
   await page.waitForSelector(selector);
 }
 
-/** What Tab stops at: of a group of radio buttons the checked one. */
-const CONTROLS = 'a, button:enabled, input:not([type=radio]:not(:checked)), select, summary';
-
 const SCREENS = [
   ['pickup', () => `pickup/${find}`, '.pickup-step'],
   ['weigh', () => 'weigh', '.washer-answer'],
 ] as const;
 
-describe.each(SCREENS)('%s', (name, hash, selector) => {
-  test.each([360, 1100].flatMap((width) => (['light', 'dark'] as const).map((scheme) => [width, scheme] as const)))(
-    'fits %d px, %s, with nothing for axe to say',
-    async (width, scheme) => {
-      await page.setViewport({ width, height: 800 });
-      await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: scheme }]);
-      await open(hash(), selector);
-      if (name === 'weigh') {
-        await page.$eval('[data-path=weighings]', (area) => (area as HTMLTextAreaElement).select());
-        await page.type('[data-path=weighings]', '46.2 44.8 45.1 45.9 44.1');
-        await page.waitForSelector('.labels');
-      }
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      await page.evaluate(() => {
-        for (const details of document.querySelectorAll('details')) details.open = true;
-      });
-      expect(await violations(page, [], scheme === 'dark' ? OF_COLOURS : [])).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      await pictureOf(page, `${OUT}/${name}-${width}-${scheme}.png`, true);
-    },
-  );
+const scheme = (value: 'light' | 'dark') => page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value }]);
+
+test.each(SCREENS)('%s fits every width, with nothing for axe to say in light and dark', async (name, hash, selector) => {
+  await scheme('light');
+  await open(hash(), selector);
+  if (name === 'weigh') {
+    await page.$eval('[data-path=weighings]', (area) => (area as HTMLTextAreaElement).select());
+    await page.type('[data-path=weighings]', '46.2 44.8 45.1 45.9 44.1');
+    await page.waitForSelector('.labels');
+  }
+  const fits = async (width: number) => {
+    await page.setViewport({ width, height: 800 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+  };
+  const widths = [1100, 360];
+  for (const width of widths) await fits(width);
+  await page.evaluate(() => {
+    for (const details of document.querySelectorAll('details')) details.open = true;
+  });
+  for (const width of widths) {
+    await fits(width);
+    await pictureOf(page, `${OUT}/${name}-${width}.png`, true);
+  }
+  expect(await violations(page)).toEqual([]);
+  await scheme('dark');
+  await pictureOf(page, `${OUT}/${name}-dark.png`, true);
+  expect(await violations(page, [], OF_COLOURS)).toEqual([]);
 });
 
 test('on the sheet everything is large enough for a thumb', async () => {
@@ -92,7 +95,7 @@ test('on the sheet everything is large enough for a thumb', async () => {
 });
 
 test.each(['a4', 'letter'] as const)('prints on two sheets of %s at most', async (format) => {
-  await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: 'light' }]);
+  await scheme('light');
   await open(`pickup/${find}`, '.pickup-step');
   await page.emulateMediaType('print');
   await page.setViewport({ width: 714, height: 1000 });
@@ -112,7 +115,7 @@ test.each(['a4', 'letter'] as const)('prints on two sheets of %s at most', async
   expect(sheets).toBeLessThanOrEqual(2);
 });
 
-test('Tab reaches every control of the sheet, and one hole typed turns the price in sight', async () => {
+test('one hole typed turns the price in sight', async () => {
   await open(`pickup/${find}`, '.pickup-step');
   const before = await page.$eval('.price-now', ({ textContent }) => textContent);
   await page.focus('[data-path="plate-1.boreMm"]');
@@ -120,18 +123,4 @@ test('Tab reaches every control of the sheet, and one hole typed turns the price
   await page.waitForFunction((was) => document.querySelector('.price-now')?.textContent !== was, {}, before);
   const box = await page.$eval('.price-now', (one) => one.getBoundingClientRect().top);
   expect(box).toBeGreaterThanOrEqual(0);
-  const controls = await page.$$eval(CONTROLS, (all) => all.length);
-  await page.evaluate(() => (document.activeElement as HTMLElement).blur());
-  const reached = new Set<number>();
-  for (let presses = 0; presses < controls + 10; presses += 1) {
-    await page.keyboard.press('Tab');
-    reached.add(
-      await page.evaluate(
-        (controlsOf) => [...document.querySelectorAll(controlsOf)].indexOf(document.activeElement as Element),
-        CONTROLS,
-      ),
-    );
-  }
-  reached.delete(-1);
-  expect(reached.size).toBe(controls);
 });
