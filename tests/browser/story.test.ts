@@ -55,7 +55,7 @@ async function open(hash: string, selector: string): Promise<void> {
 
 /** Puts a value into a field and leaves it. */
 async function fill(path: string, value: string): Promise<void> {
-  const field = await page.waitForSelector(`[data-path="${path}"]`);
+  const field = await page.waitForSelector(`[data-path="${path}"]`, { visible: true });
   await field?.click({ count: 3 });
   await field?.type(value);
   await page.keyboard.press('Tab');
