@@ -95,6 +95,7 @@ export const markup: readonly HostileCase[] = [
   },
   {
     name: 'links that are data in a list',
+    long: true,
     by: 'sweep',
     reads: null,
     body: listPage().replaceAll(/"\/ad\/(\d+)"/g, `"data:text/html,<script>new Image().src='${HIT}/data$1'</script>"`),

@@ -44,7 +44,7 @@ export const styles: readonly HostileCase[] = [
     reads: null,
     ends: ['answer', 'nothing', 'failed'],
   }),
-  list('a list of which everything is not displayed', 'main * { display: none !important }', { ends: ['list'] }),
+  list('a list of which everything is not displayed', 'main * { display: none !important }', { ends: ['list'], long: true }),
   list(
     'a list whose every child of the root is hidden',
     'html > * { visibility: hidden !important; pointer-events: none !important }',
