@@ -27,7 +27,7 @@ export default defineConfig({
       project('unit', { isolate: false }),
       project('outside', { isolate: false }),
       project('corpus', { isolate: false }),
-      project('extension', { ...inPage, exclude: [SHARING] }),
+      project('extension', { ...inPage, exclude: [SHARING], isolate: false }),
       // What a test leaves of itself is taken away after it, so that one page may serve for many files.
       project('extension', {
         name: 'extension-page',
@@ -38,10 +38,11 @@ export default defineConfig({
         restoreMocks: true,
         unstubGlobals: true,
       }),
-      project('build', { testTimeout: 120_000, hookTimeout: 120_000 }),
+      project('build', { isolate: false, testTimeout: 120_000, hookTimeout: 120_000 }),
       // Last, for a busy machine makes real browsers late; two at a time, each on a screen of its own, for the keyboard has one focus. Three at a
       // time gain nothing on two cores.
       project('browser', {
+        isolate: false,
         testTimeout: 90_000,
         hookTimeout: 90_000,
         // Said at the end, by name; at a desk a test that fails now and then should fail.

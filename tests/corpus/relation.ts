@@ -57,8 +57,8 @@ export async function holds(
   expect(applied).toBeGreaterThanOrEqual(Math.floor(atLeast / every));
 }
 
-/** Of every fifth ad, where many judgements of each take their time. */
-export const holdsOfEveryFifth = (relation: Relation, atLeast: number): Promise<void> => holds(relation, atLeast, {}, 5);
+/** Of every tenth ad, where many judgements of each take their time. */
+export const holdsOfEveryTenth = (relation: Relation, atLeast: number): Promise<void> => holds(relation, atLeast, {}, 10);
 
 /** Of all ads, where few may show it. */
 export const holdsOfAll = (relation: Relation, atLeast: number, except?: Readonly<Record<string, string>>): Promise<void> =>

@@ -5,7 +5,7 @@ import type { Call, Evaluation, Prospect } from '../../src/listing/evaluation.ts
 import { DEFAULT_SETTINGS, type Settings } from '../../src/listing/settings.ts';
 import { plateWeights } from '../../src/price/usable.ts';
 import { unknownsOf } from '../../src/trip/unknowns.ts';
-import { holdsOfEveryFifth as holds } from './relation.ts';
+import { holdsOfEveryTenth as holds } from './relation.ts';
 
 const CENT = 1.5; // Money is rounded to the cent at each end.
 const away = (miles: number, changes: Partial<Settings> = {}): Settings => ({

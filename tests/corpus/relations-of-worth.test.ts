@@ -5,7 +5,7 @@ import type { Worth } from '../../src/listing/evaluation.ts';
 import { type Correction, type Item, isPlate, OF_ONE_PIECE, PLANS, type Reading } from '../../src/listing/reading.ts';
 import { DEFAULT_SETTINGS, type Settings } from '../../src/listing/settings.ts';
 import { convert, POUND_IN_KILOGRAMS, type Weight } from '../../src/units/mass.ts';
-import { type Ad, holdsOfEveryFifth as holds, rewritten } from './relation.ts';
+import { type Ad, holdsOfEveryTenth as holds, rewritten } from './relation.ts';
 import { moneyOf } from './rescale.ts';
 
 /** A buyer in the ad's own currency, at the default rates taken for that currency: nearly every ad can be valued then. */
