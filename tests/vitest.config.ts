@@ -27,7 +27,7 @@ export default defineConfig({
       project('unit', { isolate: false }),
       project('outside', { isolate: false }),
       project('corpus', { isolate: false }),
-      project('extension', { ...inPage, exclude: [SHARING], isolate: false }),
+      project('extension', { ...inPage, exclude: [SHARING] }),
       // What a test leaves of itself is taken away after it, so that one page may serve for many files.
       project('extension', {
         name: 'extension-page',

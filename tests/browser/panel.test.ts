@@ -94,7 +94,10 @@ describe.each(Object.entries(ADS))('pasted ad "%s"', (name, text) => {
       await picture(width, `${name}-${width}-${scheme}-open`);
       expect(await panel.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       // What the checker looks at is the same in every width, but for the size of what is pressed: smallest where least room is.
-      if (width === NARROWEST) expect(await violations(panel, [], scheme === 'dark' ? OF_COLOURS : [])).toEqual([]);
+      if (width === NARROWEST && scheme === 'light') expect(await violations(panel)).toEqual([]);
+      // Dark colours are the same for every ad.
+      if (width === NARROWEST && scheme === 'dark' && name === 'bundle')
+        expect(await violations(panel, [], OF_COLOURS)).toEqual([]);
     },
   );
 });

@@ -3,7 +3,8 @@
  * Makes a fresh clone ready: `node tests/tools/set-up.mjs test|start`. Runs before `npm test` and `npm start`, when there may be
  * no node_modules yet, so it uses nothing but Node. Installs only what is missing; does nothing on a machine that is ready.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -14,8 +15,7 @@ const say = (/** @type {string} */ line) => console.error(`set-up: ${line}`);
 
 /** Runs a program with its output on ours; true when it ended well. */
 const ran = (/** @type {string} */ program, /** @type {string[]} */ args, env = process.env) =>
-  spawnSync(program, args, { cwd: ROOT, env, stdio: ['ignore', 2, 2], shell: process.platform === 'win32' && program === 'npm' })
-    .status === 0;
+  spawnSync(program, args, { cwd: ROOT, env, stdio: ['ignore', 2, 2] }).status === 0;
 
 function checkNode() {
   const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
@@ -35,11 +35,19 @@ function stalePackages() {
   );
 }
 
-function installPackages() {
+/** Begun, and gone on with while something else is installed. */
+async function installPackages() {
   if (stalePackages().length === 0) return;
   say('installing the npm packages of package-lock.json');
   const npm = process.env.npm_execpath;
-  if (npm?.endsWith('.js') ? ran(process.execPath, [npm, 'ci']) : ran('npm', ['ci'])) return;
+  const [program, args] = npm?.endsWith('.js') ? [process.execPath, [npm, 'ci']] : ['npm', ['ci']];
+  const child = spawn(program, args, {
+    cwd: ROOT,
+    stdio: ['ignore', 2, 2],
+    shell: process.platform === 'win32' && program === 'npm',
+  });
+  const [code] = await once(child, 'close').catch(() => [1]);
+  if (code === 0) return;
   say('`npm ci` failed; without its packages nothing runs');
   process.exit(1);
 }
@@ -62,5 +70,6 @@ function installPrograms(/** @type {'test' | 'start'} */ purpose) {
 }
 
 checkNode();
-installPackages();
+const packages = installPackages();
 installPrograms(process.argv[2] === 'start' ? 'start' : 'test');
+await packages;

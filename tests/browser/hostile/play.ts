@@ -1,5 +1,6 @@
 /** Hostile pages in real Chromium: nothing runs, nothing is sent, the panel answers or says why not, and goes on with the next ad. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { ALIKE } from './alike.ts';
 import { type Battery, startBattery } from './battery.ts';
 import type { HostileCase } from './case.ts';
 import type { Groups } from './pages.ts';
@@ -10,7 +11,8 @@ import type { Groups } from './pages.ts';
  */
 const NORMAL_AFTER = 8;
 
-const wanted = (pages: readonly HostileCase[]) => pages.filter(({ long }) => !long || process.env.EVERY_PAGE);
+const wanted = (pages: readonly HostileCase[]) =>
+  pages.filter(({ name, long }) => process.env.EVERY_PAGE || !(long || name in ALIKE));
 /** The pages that are played, in this order. */
 export const played = (groups: Groups): readonly HostileCase[] => Object.values(groups).flatMap(wanted);
 
