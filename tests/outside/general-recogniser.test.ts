@@ -40,7 +40,9 @@ describe('what the library finds is found by us with the same value and unit', (
     const unexplained = comparison[sort].theirs.get(UNEXPLAINED) ?? [];
     expect(unexplained.slice(most).map(({ ad, shown }) => `${ad}: ${shown}`)).toEqual([]);
   });
+});
 
+describe('where it differs, an example shows', () => {
   it.each(DIFFERENCES.map((one) => [one.name, one] as const))('%s', (name, { example, amounts = [] }) => {
     const shown = compare([{ name, listing: listingFromText(example), text: example, amounts, offers: true }]);
     expect(SORTS.filter((sort) => shown[sort].theirs.has(name))).not.toEqual([]);

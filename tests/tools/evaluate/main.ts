@@ -38,12 +38,12 @@ async function run(words: readonly string[], { input, print }: Streams): Promise
   const { file, batch, settings: settingsFile } = readArguments(words);
   const settings = await readSettings(settingsFile);
   const say = english();
-  const open = (name: string): Promise<Bytes> | Bytes => (name === '-' ? input : openFile(name));
+  const opened = async (name: string): Promise<Bytes> => (name === '-' ? input : openFile(name));
   if (batch !== undefined) {
-    for await (const line of linesOf(await open(batch))) if (!isBlank(line)) await print(await answerLine(line, settings, say));
+    for await (const line of linesOf(await opened(batch))) if (!isBlank(line)) await print(await answerLine(line, settings, say));
     return;
   }
-  const text = decode(await start(await open(file)), file === '-' ? 'standard input' : file);
+  const text = decode(await bytesOf(await opened(file)), file === '-' ? 'standard input' : file);
   await print(JSON.stringify(answer(await listingFrom(text, file), settings, say), null, 2));
 }
 
@@ -62,7 +62,7 @@ function readArguments(words: readonly string[]) {
 }
 
 /** All bytes, but no more than it takes to see that they are too many. */
-async function start(stream: Bytes): Promise<Uint8Array> {
+async function bytesOf(stream: Bytes): Promise<Uint8Array> {
   const parts: Uint8Array[] = [];
   let size = 0;
   for await (const part of stream) {
