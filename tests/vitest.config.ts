@@ -39,11 +39,10 @@ export default defineConfig({
         unstubGlobals: true,
       }),
       project('build', { isolate: false, testTimeout: 120_000, hookTimeout: 120_000 }),
-      // Last, for a busy machine makes real browsers late; each on a screen of its own, for the keyboard has one focus. Three at a time keep two
-      // cores busy while one waits for its browser to start or to draw.
+      // Last, for a busy machine makes real browsers late; two at a time, each on a screen of its own, for the keyboard has one focus. Three at a
+      // time save a minute on two cores, and make them late enough to fail.
       project('browser', {
         isolate: false,
-        maxWorkers: 3,
         testTimeout: 90_000,
         hookTimeout: 90_000,
         // Said at the end, by name; at a desk a test that fails now and then should fail.

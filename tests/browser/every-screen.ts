@@ -122,7 +122,7 @@ export async function everyScreen({ ads, prepare, ...how }: How): Promise<Everyt
       await page.setViewport({ width, height: 900 });
       // What follows the width by script does so in the frame after the first.
       await page.evaluate(async () => {
-        for (let frames = 0; frames < 2; frames += 1) await new Promise((resolve) => requestAnimationFrame(resolve));
+        for (let frames = 0; frames < 3; frames += 1) await new Promise((resolve) => requestAnimationFrame(resolve));
       });
     },
     address: (name) => root + name,

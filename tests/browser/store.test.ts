@@ -245,7 +245,7 @@ test('a tab that crashes while it writes loses nothing that was confirmed', asyn
 });
 
 test('a browser that is killed while it writes loses nothing that was confirmed', async () => {
-  const report = await killOften(1, 4000, undefined, 600);
+  const report = await killOften(2, 4000, undefined, 600);
   expect(report.faults).toEqual([]);
   expect(report.confirmed).toBeGreaterThan(3);
 }, 120_000);
