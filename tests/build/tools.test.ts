@@ -142,7 +142,7 @@ describe('count', () => {
     ).toEqual(['unit/b did not run: no such module']);
   });
 
-  it('takes a project that ran nothing for a failure', () => {
+  it('takes a folder of which nothing ran for a failure', () => {
     expect(counted([file('unit/a', 'passed')], 0, ['unit', 'browser']).failures).toEqual([
       'browser: has test files, but no test ran',
     ]);

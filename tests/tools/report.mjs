@@ -9,32 +9,32 @@
 const firstLine = (/** @type {string | undefined} */ message) => (message ?? '').trim().split('\n')[0] ?? '';
 
 /**
- * Passed, skipped and, in words, failed. A file that could not run, a project that ran no test, and an error that belongs to no
+ * Passed, skipped and, in words, failed. A file that could not run, a folder of which no test ran, and an error that belongs to no
  * test are failures too.
  * @param {Report} report the runner's report
  * @param {number} code the runner's exit code
- * @param {string[]} wanted names of the projects that have test files
- * @param {(file: string) => string} projectOf the project that a test file belongs to
+ * @param {string[]} wanted names of the folders that have test files
+ * @param {(file: string) => string} folderOf the folder that a test file belongs to
  */
-export function count(report, code, wanted, projectOf) {
+export function count(report, code, wanted, folderOf) {
   let passed = 0;
   let skipped = 0;
   /** @type {string[]} */
   const failures = [];
   const ran = new Set();
   for (const { name, status, message, assertionResults } of report.testResults) {
-    const project = projectOf(name);
+    const folder = folderOf(name);
     for (const test of assertionResults) {
-      ran.add(project);
+      ran.add(folder);
       if (test.status === 'passed') passed += 1;
-      else if (test.status === 'failed') failures.push(`${project}: ${test.fullName}: ${firstLine(test.failureMessages?.[0])}`);
+      else if (test.status === 'failed') failures.push(`${folder}: ${test.fullName}: ${firstLine(test.failureMessages?.[0])}`);
       else skipped += 1;
     }
     if (status === 'failed' && !assertionResults.some((test) => test.status === 'failed')) {
       failures.push(`${name} did not run: ${firstLine(message)}`);
     }
   }
-  for (const project of wanted) if (!ran.has(project)) failures.push(`${project}: has test files, but no test ran`);
+  for (const folder of wanted) if (!ran.has(folder)) failures.push(`${folder}: has test files, but no test ran`);
   if (code !== 0 && failures.length === 0) failures.push(`the test runner ended with code ${code} though no test failed`);
   return { passed, skipped, failures };
 }
