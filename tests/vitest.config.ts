@@ -4,11 +4,20 @@ import { LongestFirst } from './build/longest-first.mjs';
 import { placeModulesInTests } from './build/place-lists.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const inPage = { environment: 'jsdom', setupFiles: ['tests/extension/patience.ts'], testTimeout: 60_000 };
 /** One after another; the projects of one turn run at the same time, in as many workers as keep two cores busy. */
 const FIRST = { maxWorkers: 3, sequence: { groupOrder: 0 } };
 const SECOND = { maxWorkers: 2, sequence: { groupOrder: 1 } };
 const LAST = { maxWorkers: 2, sequence: { groupOrder: 2 } };
+/** Modules and the page serve all files of a worker. */
+const inPage = {
+  ...FIRST,
+  environment: 'jsdom',
+  setupFiles: ['tests/extension/patience.ts'],
+  testTimeout: 60_000,
+  isolate: false,
+  restoreMocks: true,
+  unstubGlobals: true,
+};
 const SHARING = 'tests/extension/{panel,sweep,capture,workshop}/**/*.test.{ts,tsx}';
 /** A project's tests lie in the folders of its name, or in those given. */
 const project = (name: string, rest: object = {}) => ({
@@ -31,17 +40,13 @@ export default defineConfig({
       // otherwise, and again in each further worker.
       project('core', { ...SECOND, include: ['tests/{unit,outside,corpus}/**/*.test.ts'], isolate: false }),
       // Whose tests wait now and then: a third worker goes on meanwhile.
-      project('extension', { ...FIRST, ...inPage, exclude: [SHARING] }),
+      project('extension', { ...inPage, exclude: [SHARING] }),
       // What a test leaves of itself is taken away after it, so that one page may serve for many files.
       project('extension', {
-        ...FIRST,
         ...inPage,
         name: 'extension-page',
         include: [SHARING],
         setupFiles: [...inPage.setupFiles, 'tests/extension/one-page.ts'],
-        isolate: false,
-        restoreMocks: true,
-        unstubGlobals: true,
       }),
       project('build', { ...FIRST, isolate: false, testTimeout: 120_000, hookTimeout: 120_000 }),
       // Last, for a busy machine makes real browsers late; two at a time, each on a screen of its own, for the keyboard has one focus. Three at a
