@@ -1,29 +1,24 @@
 /** The kit in real Chromium: set up by keys alone, every width and scheme, its two printed pages, and five finds printed side by side. */
-import { mkdir, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { mkdir } from 'node:fs/promises';
 import type { Browser, Page } from 'puppeteer-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { OF_COLOURS, violations } from './axe.ts';
-import { anew, extensionId, launchHeadless } from './driver/index.ts';
+import { anew } from './driver/index.ts';
 import { tabTo as tabToIn } from './keys-alone.ts';
 import { pictureOf } from './picture.ts';
+import { sharedChromium } from './shared.ts';
 import { sheetsOf } from './sheets.ts';
-import { extensionWithPage } from './store/extension-with-page.ts';
 import { storePage } from './store/kill.ts';
 
 const OUT = 'out/test';
 
-let extension: string;
-let profile: string;
 let browser: Browser;
+let root: string;
 let page: Page;
 
 beforeAll(async () => {
   await mkdir(OUT, { recursive: true });
-  extension = await extensionWithPage();
-  profile = await mkdtemp(join(tmpdir(), 'ironsift-kit-'));
-  browser = await launchHeadless({ extension, profile });
+  ({ browser, root } = await sharedChromium());
   const store = await storePage(browser);
   await store.evaluate(async () => {
     const { adOf, must, open } = window.storeTest;
@@ -35,13 +30,8 @@ beforeAll(async () => {
   page = await browser.newPage();
 });
 
-afterAll(async () => {
-  await browser?.close();
-  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
-});
-
 async function open(hash: string, selector: string): Promise<void> {
-  await page.goto(anew(`chrome-extension://${await extensionId(browser)}/workshop.html#${hash}`));
+  await page.goto(anew(`${root}workshop.html#${hash}`));
   await page.waitForSelector(selector);
 }
 

@@ -3,8 +3,9 @@ import { mkdir } from 'node:fs/promises';
 import type { Page } from 'puppeteer-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { OF_COLOURS, violations } from './axe.ts';
-import { type Display, type Launched, launchChromium, openPanelInTab, startDisplay, waitForState } from './driver/index.ts';
+import { openOwn, waitForState } from './driver/index.ts';
 import { takesPictures } from './picture.ts';
+import { sharedChromium } from './shared.ts';
 
 const OUT = 'out/panel';
 const NARROWEST = 240;
@@ -21,20 +22,11 @@ $250 for everything, or best offer.`,
   hostile: `<img src=x onerror="document.title='pwned'"> 4 x 45 lb plates $100 ${'W'.repeat(400)} {price}`,
 } as const;
 
-let display: Display;
-let launched: Launched;
 let panel: Page;
 
 beforeAll(async () => {
   await mkdir(OUT, { recursive: true });
-  display = await startDisplay();
-  launched = await launchChromium({ display });
-  panel = await openPanelInTab(launched.browser);
-});
-
-afterAll(async () => {
-  await launched?.browser.close();
-  await display?.close();
+  panel = await openOwn(await sharedChromium(), 'panel.html');
 });
 
 /** Pastes an ad and waits for the panel's answer to it. */

@@ -1,13 +1,11 @@
 /** The sheet for a pickup and the bench for weighing, on a phone's width and on paper. */
-import { mkdir, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { mkdir } from 'node:fs/promises';
 import type { Browser, Page } from 'puppeteer-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { OF_COLOURS, violations } from './axe.ts';
-import { anew, extensionId, launchHeadless } from './driver/index.ts';
+import { anew } from './driver/index.ts';
 import { pictureOf } from './picture.ts';
-import { extensionWithPage } from './store/extension-with-page.ts';
+import { sharedChromium } from './shared.ts';
 import { storePage } from './store/kill.ts';
 
 const OUT = 'out/test';
@@ -16,17 +14,14 @@ const LOT =
   'Home gym: 4 x 45 lb olympic plates, 4 x 25 lb, 2 x 10 lb, 2 x 2.5 lb, cast iron, light rust, an olympic bar, 7 ft, a curl bar, ' +
   'a power rack, a flat bench, spring collars. $700 for all, pick up in Elmwick';
 
-let extension: string;
-let profile: string;
 let browser: Browser;
+let root: string;
 let page: Page;
 let find: string;
 
 beforeAll(async () => {
   await mkdir(OUT, { recursive: true });
-  extension = await extensionWithPage();
-  profile = await mkdtemp(join(tmpdir(), 'ironsift-pickup-'));
-  browser = await launchHeadless({ extension, profile });
+  ({ browser, root } = await sharedChromium());
   const store = await storePage(browser);
   find = await store.evaluate(async (text) => {
     const { adOf, must, open } = window.storeTest;
@@ -38,13 +33,8 @@ beforeAll(async () => {
   page = await browser.newPage();
 });
 
-afterAll(async () => {
-  await browser?.close();
-  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
-});
-
 async function open(hash: string, selector: string): Promise<void> {
-  await page.goto(anew(`chrome-extension://${await extensionId(browser)}/workshop.html#${hash}`));
+  await page.goto(anew(`${root}workshop.html#${hash}`));
   await page.waitForSelector(selector);
 }
 

