@@ -136,6 +136,7 @@ export async function tabThrough(page: Page, session: CDPSession, back: boolean)
     });
     for (const [at, one] of reachable.entries()) one.dataset.stop = String(at);
     const seen: Stop[] = [];
+    const TALL = 100;
     const look = (): void => {
       const one = document.activeElement as HTMLElement;
       const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(one);
@@ -148,8 +149,9 @@ export async function tabThrough(page: Page, session: CDPSession, back: boolean)
         [(left + right) / 2, (top + bottom) / 2],
         ...[left + 3, right - 3].flatMap((x) => [top + 3, bottom - 3].map((y) => [x, y])),
       ];
-      // Of a field of several lines browsers bring only the caret into sight.
-      const asked = points.filter(([, y = 0]) => !(one instanceof HTMLTextAreaElement) || (y >= 0 && y < innerHeight));
+      // Of a field of many lines browsers bring only the caret into sight.
+      const isTall = one instanceof HTMLTextAreaElement && bottom - top > TALL;
+      const asked = points.filter(([, y = 0]) => !isTall || (y >= 0 && y < innerHeight));
       const isClear = [points[1], ...asked].every(([x = 0, y = 0] = []) => {
         const there = document.elementFromPoint(x, y);
         return there !== null && (one.contains(there) || there.contains(one));
