@@ -1,12 +1,14 @@
 /** The panel's entry: one ad, beside its page. It shows itself first; the core, which is large, comes behind it. */
 import { render } from 'preact';
 import { directionOf } from '../../src/words/write-figures.ts';
+import { showWholeFields } from '../components/whole-fields.ts';
 import { learnKeys } from '../platform/index.ts';
 import { browserHost } from './browser-host.ts';
 import { type Judge, Panel } from './panel.tsx';
 import { warmUp } from './warm-up.tsx';
 
 const host = browserHost();
+showWholeFields();
 document.documentElement.lang = host.locale;
 document.documentElement.dir = directionOf(host.locale);
 document.title = host.strings.extName ?? '';

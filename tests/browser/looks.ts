@@ -136,7 +136,6 @@ export async function tabThrough(page: Page, session: CDPSession, back: boolean)
     });
     for (const [at, one] of reachable.entries()) one.dataset.stop = String(at);
     const seen: Stop[] = [];
-    const TALL = 100;
     const look = (): void => {
       const one = document.activeElement as HTMLElement;
       const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(one);
@@ -149,10 +148,7 @@ export async function tabThrough(page: Page, session: CDPSession, back: boolean)
         [(left + right) / 2, (top + bottom) / 2],
         ...[left + 3, right - 3].flatMap((x) => [top + 3, bottom - 3].map((y) => [x, y])),
       ];
-      // Of a field of many lines browsers bring only the caret into sight.
-      const isTall = one instanceof HTMLTextAreaElement && bottom - top > TALL;
-      const asked = points.filter(([, y = 0]) => !isTall || (y >= 0 && y < innerHeight));
-      const isClear = [points[1], ...asked].every(([x = 0, y = 0] = []) => {
+      const isClear = points.every(([x = 0, y = 0]) => {
         const there = document.elementFromPoint(x, y);
         return there !== null && (one.contains(there) || there.contains(one));
       });
