@@ -14,14 +14,20 @@ async function focusWindow({ name, display }: Launched): Promise<void> {
   await run('xdotool', ['windowactivate', '--sync', window], { env: display.env });
 }
 
+/** Whether keys reach it already; false where the page gives no answer. */
+const hasKeyboard = (page: Page): Promise<boolean> =>
+  Promise.race([page.evaluate(() => document.hasFocus()), wait(500, false)]).catch(() => false);
+
 /**
  * Presses real keys ("alt+shift+u", "Escape") in the browser's window with `page` in front. Keys sent over the debugging protocol
  * reach the page but never the browser's own shortcuts.
  */
 export async function pressKeys(launched: Launched, page: Page, keys: string): Promise<void> {
   await page.bringToFront();
-  await focusWindow(launched);
-  await wait(150);
+  if (!(await hasKeyboard(page))) {
+    await focusWindow(launched);
+    await wait(150);
+  }
   await run('xdotool', ['key', '--clearmodifiers', keys], { env: launched.display.env });
 }
 
