@@ -51,5 +51,5 @@ test('a hundred steps leave in Firefox what they must, every write asks for stri
 test('what was confirmed is there after every kill of the process in the middle of writing', async () => {
   const report = await killOften(2, 11, undefined, 500, 'firefox');
   expect(report).toMatchObject({ faults: [], restored: 0, refusals: 0 });
-  expect(report.confirmed).toBeGreaterThan(0);
+  expect(report.confirmed).toBeGreaterThan(3);
 });

@@ -14,6 +14,8 @@ async function focusWindow({ name, display }: Launched): Promise<void> {
   await run('xdotool', ['windowactivate', '--sync', window], { env: display.env });
 }
 
+const pressedLast = new WeakMap<Launched, Page>();
+
 /** Whether keys reach it already; false where the page gives no answer. */
 const hasKeyboard = (page: Page): Promise<boolean> =>
   Promise.race([page.evaluate(() => document.hasFocus()), wait(500, false)]).catch(() => false);
@@ -24,9 +26,11 @@ const hasKeyboard = (page: Page): Promise<boolean> =>
  */
 export async function pressKeys(launched: Launched, page: Page, keys: string): Promise<void> {
   await page.bringToFront();
-  if (!(await hasKeyboard(page))) {
+  // A tab that has just come to the front says that it has the keyboard before the browser's own shortcuts are for it.
+  if (pressedLast.get(launched) !== page || !(await hasKeyboard(page))) {
     await focusWindow(launched);
     await wait(150);
+    pressedLast.set(launched, page);
   }
   await run('xdotool', ['key', '--clearmodifiers', keys], { env: launched.display.env });
 }

@@ -26,16 +26,16 @@ export function anew(address: string): string {
 
 /**
  * Goes to a page of the extension ("workshop.html#finds"). Firefox moves the tab into another process and BiDi hears of no end of loading:
- * there the document itself is asked.
+ * there the document itself is asked, for so many milliseconds at most.
  */
-export async function goToOwn(launched: Started, page: Page, path: string): Promise<void> {
+export async function goToOwn(launched: Started, page: Page, path: string, patience = 20_000): Promise<void> {
   const address = anew(`${await rootOf(launched)}${path}`);
   if (launched.name === 'chromium') {
     await page.goto(address);
     return;
   }
   const gone = page.goto(address, { timeout: 0 }).catch(() => null);
-  const end = Date.now() + 20_000;
+  const end = Date.now() + patience;
   for (;;) {
     const there = await page.evaluate(() => document.readyState !== 'loading' && location.href).catch(() => false);
     if (there === address) break;

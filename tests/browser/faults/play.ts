@@ -10,6 +10,7 @@ import {
   type BrowserName,
   backgroundOf,
   buildOf,
+  goToOwn,
   inSidebar,
   openOwn,
   panelOf,
@@ -195,8 +196,13 @@ export function playFaults(name: BrowserName): void {
     const before = JSON.parse(await readFile(manifest, 'utf8'));
     await writeFile(manifest, JSON.stringify({ ...before, version: '9.9' }));
     await own.evaluate('void setTimeout(() => (globalThis.browser ?? chrome).runtime.reload(), 50)');
+    // A page that is opened in the midst of it never comes.
     const version = async () => {
-      own = await openOwn(launched, 'workshop.html').catch(() => own);
+      const page = await launched.browser.newPage();
+      own = await goToOwn(launched, page, 'workshop.html', 1500).then(
+        () => page,
+        () => own,
+      );
       return own.evaluate('(globalThis.browser ?? chrome).runtime.getManifest().version').catch(() => null);
     };
     await expect.poll(version, { timeout: 30_000, interval: 300 }).toBe('9.9');
