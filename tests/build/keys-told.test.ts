@@ -21,7 +21,7 @@ const WORDS: Readonly<Record<string, RegExp>> = {
   "' '": /\bSpace\b/,
 };
 
-/** Which row tells of a file's keys; null where it only passes them on. */
+/** Which row tells of a file's keys; null where it only passes them on, or hears that one was pressed. */
 const ROWS: Readonly<Record<string, string | null>> = {
   'capture/pick/listen.ts': 'while you pick',
   'capture/sweep/watch.ts': 'while a page’s ads are read',
@@ -34,6 +34,7 @@ const ROWS: Readonly<Record<string, string | null>> = {
   'workshop/finds/rows.tsx': 'finds',
   'workshop/finds/window.ts': 'finds',
   'workshop/finds/row.tsx': null,
+  'components/whole-fields.ts': null,
   'workshop/bought-form.tsx': '“I bought it”, and “are you sure”',
   'workshop/sure.tsx': '“I bought it”, and “are you sure”',
 };
