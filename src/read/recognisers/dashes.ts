@@ -1,10 +1,10 @@
-/** A count and a weight joined by a dash or colon: "2 - 45lb", "4-45s", "45 lb plates - 4", "45s: 4", "45 lb = 2", "qty 4: 45 lb", "45 lb qty 2", table cells "45 lb | 4". */
+/** A count and a weight joined by a dash or colon: "2 - 45lb", "4-45s", "45 lb plates - 4", "45s: 4", "45 lb = 2", "plates - 2@45, 2@5 = $90", "qty 4: 45 lb", "45 lb qty 2", table cells "45 lb | 4". */
 import type { Quantity } from '../mention.ts';
 import { blank, findAll, type Scan, valueAt } from '../text/scan.ts';
 import { COUNT, isCount, isPlateSize, isSize, isStock, MODIFIERS, UNIT, weightAt } from './notation.ts';
 
 const COUNT_FIRST = new RegExp(
-  `(?<!(?<!^|l)-)(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$)|i${UNIT})(?!x|-(?!M)|(?<=n)n)${MODIFIERS}(k?)`,
+  `(?:(?<!(?<!^|l)-)|(?=n@))(?:j:?)?(${COUNT})(?:j)?[-:=|@]{1,2}(?:a)?${MODIFIERS}(n${UNIT}|v|n(?=[l,;.|()k_cz]|m|$|(?<=@n)[-=]{1,2}[M_$])|i${UNIT})(?!x|-(?!M)|(?<=n)n)${MODIFIERS}(k?)`,
   'dg',
 );
 const WEIGHT_FIRST = new RegExp(

@@ -19,7 +19,7 @@ const PAIRS_BEHIND = new RegExp(
   `(${LIST})[-,]?${MODIFIERS}(k?)[-:,]{0,2}L?\\(?(?:(${COUNT})x?(?:e?E|e|oe)|a?(${COUNT})?(p)(?:E|eo?|oe|e)?|x(${COUNT})(?:e|E)|e(${COUNT})(?:[jp](?!n)|(?![$¤uhqsfnxkmCjp])))\\)?`,
   'dg',
 );
-/** "10, 15, 25 and 45 pairs", "45 & 35 pairs". */
+/** "10, 15, 25 and 45 pairs", "45 & 35 pairs", "25 and 45 lb pairs". */
 const PAIRS_LIST = new RegExp(`((?:n${UNIT}?|v)(?:${BETWEEN}(?:n${UNIT}?|v)){1,14})${MODIFIERS}(p)(?![oE])`, 'dg');
 /** "45s and 35s pairs". */
 const PLURAL_PAIRS = new RegExp(`((?:ns|v)(?:${BETWEEN}(?:ns|v)){1,14})${MODIFIERS}(p)(?![oE])`, 'dg');
@@ -106,9 +106,11 @@ export function readEachOf(scan: Scan): Quantity[] {
     const list = match.group(1);
     const plural = scan.tokens[match.group(2)?.[0] ?? match.to]?.term?.plural === true;
     const members = list === null ? [] : membersOf(scan, list[0], list[1]);
-    // "25 lb, 10 pairs" counts.
-    const two = members.length === 2 && !/^ncn$/.test(scan.plain.slice(list?.[0], (list?.[1] ?? 0) + 1));
-    const sizes = !two && (members.every(({ value }) => isPlateSize(value)) || isInOrder(members));
+    // "25 lb, 10 pairs" counts; "25 and 45 pairs", "25 and 45 lb pairs" are of two sizes.
+    const form = list === null ? '' : scan.plain.slice(list[0], list[1] + 1);
+    const weighed = /^n[uh]?cn[uh]$/.test(form) && !'ndxj@'.includes(scan.plain[match.from - 1] ?? 'l');
+    const two = members.length === 2 && form !== 'ncn' && !weighed;
+    const sizes = !two && (weighed || members.every(({ value }) => isPlateSize(value)) || isInOrder(members));
     return plural && sizes && take('list-pairs', list, 2, null);
   });
   findAll(scan, PLURAL_PAIRS, (match) => {

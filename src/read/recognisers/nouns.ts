@@ -162,7 +162,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
   if (
     /w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/.test(near) &&
     !/M_{0,4}w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&
-    (fitted ? /[kuzTBS]w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/ : /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/).test(near)
+    (fitted ? /(?:[kuzTBS]|up)w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/ : /[kuz]w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/).test(near)
   )
     return true;
   return false;

@@ -166,6 +166,11 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
     price.whole = true;
     return 'all';
   }
+  // "Rack $450, bar $75, or $500 takes both".
+  if (takesBoth(scan, price.to)) {
+    price.whole = previous?.role !== 'each';
+    return 'all';
+  }
   const counted = countedBefore(scan, price.from);
   if (counted !== null && (previous !== undefined || next !== undefined)) {
     price.whole = !scan.plain.slice(counted, price.from).includes('k');
@@ -175,6 +180,12 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
 }
+
+/** "$500 takes both", and not "takes both standard and olympic plates". */
+export const takesBoth = (scan: Scan, price: number): boolean =>
+  scan.tokens[price + 1]?.term?.sense === 'take' &&
+  says(scan, price + 2, 'both') &&
+  '.,;!)lO'.includes(scan.plain[price + 3] ?? 'l');
 
 /** "10s $10 per", "300 lb, 95 cents per": of the piece, or where it is too little of the unit of weight. */
 function perWhat(scan: Scan, { from, amount }: Price): PriceRole {

@@ -3,6 +3,7 @@ import type { Price } from '../mention.ts';
 import { begins, says } from '../text/says.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { putAmount, putNumber, putPrice } from './found-price.ts';
+import { takesBoth } from './price-roles.ts';
 
 /** "500 now". */
 const NOW = /([ni])(?=A(?:[.,;!l)]|$))/dg;
@@ -25,8 +26,8 @@ const FOR_IT = /([ni])(?=wz(?:[.,;!l)]|$))/dg;
 const FOR_SIZES = /([ni])(?=(?:[ra/]{0,2}[pe])?wa?n[uhs](?:[.,;!l)c]|$))/dg;
 /** "The rack is 200", "bench is 50 more". */
 const GOODS_ARE = /kz([ni])(?=m?(?:[.,;!l)c]|$))/dg;
-/** "200 takes what's left", "200 takes everything". */
-const TAKES_REST = /([ni])(?=A[zL])/dg;
+/** "200 takes what's left", "200 takes everything", "500 takes both". */
+const TAKES_REST = /([ni])(?=A[zLd])/dg;
 /** "All three 130", "both 60": behind the prices of each. */
 const ALL_OF_THEM = /(?:z[dn][pkj]?|d)(n)(?=[.,;!l)OR£]|$)/dg;
 /** "$1 a lb so 400", "... = 337.50": what a rate comes to. */
@@ -139,10 +140,11 @@ const WORDINGS: readonly Wording[] = [
     rule: 'price-for-all',
     least: 15,
     is: (scan, _, to) =>
-      scan.tokens[to + 1]?.term?.sense === 'take' &&
-      (scan.tokens[to + 2]?.term?.sense === 'rest' ||
-        scan.tokens[to + 2]?.term?.sense === 'whole' ||
-        begins(scan, to + 2, 'whole-lot')),
+      takesBoth(scan, to) ||
+      (scan.tokens[to + 1]?.term?.sense === 'take' &&
+        (scan.tokens[to + 2]?.term?.sense === 'rest' ||
+          scan.tokens[to + 2]?.term?.sense === 'whole' ||
+          begins(scan, to + 2, 'whole-lot'))),
   },
   {
     needs: 'd',

@@ -57,21 +57,29 @@ function withoutSome(scan: Scan, forAll: readonly Cover[], live: readonly Draft[
   return whole.length > 0 ? whole : forAll;
 }
 
-/** "Two for $90, I have four": so many at a time, of goods that are more. */
-function askedForSome(scan: Scan, price: Price, live: readonly Draft[]): Asked | null {
+/**
+ * "Two for $90, I have four": so many at a time, of goods that are more. What is left over costs what each does, where that is said ("$40 each or
+ * 3 for $100", of eight), or else its share.
+ */
+function askedForSome({ scan, live, distinct }: Sums, price: Price): Asked | null {
   const some = piecesFor(scan, price);
   const goods = live.filter((item) => item.weight !== null || item.count !== null);
   const [one, ...others] = goods;
   const pieces = one?.count?.value ?? 0;
-  if (some === null || some < 2 || others.length > 0 || pieces <= some || pieces % some !== 0) return null;
-  const amount = (price.amount * pieces) / some;
+  if (some === null || some < 2 || others.length > 0 || pieces <= some) return null;
+  const single = distinct.find(({ role }) => role === 'each') ?? null;
+  const left = pieces % some;
+  const amount = single
+    ? Math.floor(pieces / some) * price.amount + left * single.amount
+    : Math.round((price.amount * pieces * 100) / some) / 100;
   const pair = some === 2;
+  const unitPrice = pair ? price : single;
   return {
     ...NOTHING,
     amount,
     basis: pair ? 'pair' : 'lot',
-    unitAmount: pair ? price.amount : null,
-    unitPrice: price,
+    unitAmount: unitPrice?.amount ?? null,
+    unitPrice: unitPrice ?? price,
     worked: true,
   };
 }
@@ -119,7 +127,7 @@ export function askedForAll(sums: Sums): Asked | null {
   const forAll = withoutSome(scan, wider.length > 0 ? wider : wholes, live);
   const lowest = [...forAll].sort((a, b) => a.price.amount - b.price.amount)[0]?.price;
   if (!lowest) return null;
-  const several = askedForSome(scan, lowest, live);
+  const several = askedForSome(sums, lowest);
   if (several) return several;
 
   if (items)

@@ -73,8 +73,10 @@ function dominantKind(scan: Scan): Kind {
   const seen = new Map<Kind, number>();
   for (let i = 0; i < scan.tokens.length; i += 1) {
     const kind = kindAt(scan, i);
+    // "Weights" may be of any kind, "iron plates" are plates.
+    const vague = kind === 'plate' && scan.tokens[i]?.term?.weak && scan.tokens[i - 1]?.term?.material !== 'iron';
     if (kind && WEIGHED.includes(kind) && !isAside(scan, i) && !isOwnLine(scan, i))
-      seen.set(kind, (seen.get(kind) ?? 0) + (scan.tokens[i]?.term?.weak && kind === 'plate' ? 0.5 : 1));
+      seen.set(kind, (seen.get(kind) ?? 0) + (vague ? 0.5 : 1));
   }
   const plates = seen.get('plate') ?? 0;
   const set =

@@ -46,10 +46,10 @@ function classOf(token: Token, previous: Token | undefined, next: Token | undefi
     // "4 off 20 kg", of builders' lists.
     if (token.text === 'off' && (previous?.type === 'number' || previous?.term?.code === 'd') && next?.type === 'number')
       return 'j';
-    // "bench and stands", but "it stands 7 ft tall".
+    // "bench and stands", "$60 for stands", but "it stands 7 ft tall".
     if (
       token.term.sense === 'verb-too' &&
-      ((previous?.type === 'word' && !'acdmCe'.includes(previous.term?.code ?? 'z')) ||
+      ((previous?.type === 'word' && !'acdmCew'.includes(previous.term?.code ?? 'z')) ||
         next?.type === 'number' ||
         next?.term?.code === 'U')
     )

@@ -18,6 +18,12 @@ const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
   ['45 lb plates, qty: 2', '2 plate 45 lb | weight-dash-count | 45 lb plates, qty: 2'],
   ['45 lb plates, quantity 4', '4 plate 45 lb | weight-dash-count | 45 lb plates, quantity 4'],
   ['4 -- 25 lb plates', '4 plate 25 lb | count-dash-weight | 4 -- 25 lb plates'],
+  [
+    'Plates - 2@45, 4@35, 2@5 = $150',
+    '2 plate 45 lb | count-dash-weight | 2@45 + Plates',
+    '4 plate 35 lb | count-dash-weight | 4@35',
+    '2 plate 5 lb | count-dash-weight | 2@5',
+  ],
   ['a set of 5-45s', '5 plate 45 lb | set-of | set of 5-45s'],
   ['2 - 10 kg bumpers', '2 bumper 10 kg | count-dash-weight | 2 - 10 kg bumpers'],
 ];

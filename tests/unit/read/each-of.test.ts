@@ -23,6 +23,11 @@ const NOTATIONS: readonly (readonly [string, ...string[]])[] = [
     '2 plate 25 lb | each-of-list | 25',
   ],
   [
+    'Olympic plates, 25 and 45 lb pairs',
+    '2 plate 25 lb | list-pairs | 25 + Olympic plates',
+    '2 plate 45 lb | list-pairs | 45 lb',
+  ],
+  [
     'pairs of 45/35/25 plates',
     '2 plate 45 lb | each-of-list | 45 + plates',
     '2 plate 35 lb | each-of-list | 35',

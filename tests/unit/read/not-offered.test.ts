@@ -7,6 +7,7 @@ it.each([
   ['Gun rack for 6 bars $40, 1 olympic bar 45lb $100', '140 lot | 1 storage =40, 1 bar 45 lb =100'],
   ['Olympic bar 45 lb and a tree with room for two more bars. $80', '80 lot | 1 bar 45 lb, 1 storage'],
   ['Trap bar, open on one side, 50 lbs, takes 2" plates. $200', '200 lot | 1 hex-bar 50 lb'],
+  ['Micro plates, .5 and 1 lb pairs for olympic bar. $25', '25 lot | 2 micro 0.5 lb, 2 micro 1 lb'],
   ['Rack with 2 olympic bars $40', '40 lot | 1 rack, 2 bar'],
   // What the seller would rather have.
   ['Olympic bar $80. Looking for two 35s and a 10 in trade', '80 lot | 1 bar'],

@@ -28,6 +28,26 @@ it.each<[string, ...string[]]>([
     'rack-1 200 USD | price-sign-first | $200',
     'bench-1 60 USD | price-sign-first | $60',
   ],
+  [
+    'Rack 450, bar 75, or 500 takes both',
+    'lot 500 USD | price-for-all | 500',
+    'rack-1 450 USD | price-at-line-end | 450',
+    'bar-1 75 USD | price-at-line-end | 75',
+  ],
+  [
+    'Eight 45 lb plates. $40 a piece or 3 for $100',
+    'lot 280 USD | price-sign-first | $40',
+    'unit 40 USD | price-sign-first | $40',
+  ],
+  ['Eight 45 lb plates, 3 for $100', 'lot 266.67 USD | price-sign-first | $100'],
+  ['Eight 45 lb plates, 4 for $150', 'lot 300 USD | price-sign-first | $150'],
+  ['Seven 45 lb plates, $40 each or 2 for $75', 'pair 265 USD | price-sign-first | $75', 'unit 75 USD | price-sign-first | $75'],
+  [
+    'Squat stands and flat bench. $60 for stands $40 bench.',
+    'lot 100 USD | worked-out | ',
+    'stands-1 60 USD | price-sign-first | $60',
+    'bench-1 40 USD | price-sign-first | $40',
+  ],
   ['two 45 lb plates, both 45', 'none'],
   [
     'weights n plates around 400lbs maybe more .. want 1 a lb so 400 .. come look',

@@ -9,6 +9,19 @@ const prices = (text: string): readonly (number | null)[] => {
 };
 const UNEXPLAINED = 'unexplained_money:asking.amount';
 
+describe('a rate for some goods, and a price for others', () => {
+  it.each([
+    ['Iron plates, .75/lb\n4 45s and 4 10s\n2 35 lb bumpers $60', '225 | 4 plate 45, 4 plate 10, 2 bumper 35'],
+    ['Dumbbells 2x50 lb, $1.25/lb. Bumpers 2x45 lb 2x25 lb $180', '305 | 2 dumbbell 50, 2 bumper 45, 2 bumper 25'],
+    // Far more than those goods are worth: of the lot.
+    ['Plates 4x45 lb, 75 cents a lb. Bumpers 2x45 $500', '500 | 4 plate 45, 2 bumper 45'],
+  ])('%s', (text, said) => {
+    const { asking, items } = readText(text);
+    const goods = items.map(({ count, kind, unitWeight }) => `${count?.value} ${kind.value} ${unitWeight?.value.value}`);
+    expect(`${(asking.amount?.value.minor ?? 0) / 100} | ${goods.join(', ')}`).toBe(said);
+  });
+});
+
 describe('one of them costs less', () => {
   it.each([
     ['45# bumpers, 85 apiece, I have 4. one has a small tear around the insert so that one is 60. Firm.', [315, 255, 60]],
