@@ -4,6 +4,7 @@ import type { Price, PriceRole } from '../mention.ts';
 import { says, saysWithin } from '../text/says.ts';
 import type { Scan } from '../text/scan.ts';
 import { isOthersOffer, isSeenElsewhere } from './foreign-prices.ts';
+import { takesBoth } from './worded-prices.ts';
 
 const AFTER: readonly (readonly [RegExp, PriceRole])[] = [
   [/^[/r@ae]?(?:[ra/])?[-]?([uh])(?!n)/, 'per-pound'],
@@ -180,12 +181,6 @@ export function roleOf(scan: Scan, price: Price, previous: Price | undefined, ne
   if (noun && !scan.tokens[price.to + noun[0].length]?.term?.plural && /^[r/]|^a/.test(behind)) return 'each';
   return 'asking';
 }
-
-/** "$500 takes both", and not "takes both standard and olympic plates". */
-export const takesBoth = (scan: Scan, price: number): boolean =>
-  scan.tokens[price + 1]?.term?.sense === 'take' &&
-  says(scan, price + 2, 'both') &&
-  '.,;!)lO'.includes(scan.plain[price + 3] ?? 'l');
 
 /** "10s $10 per", "300 lb, 95 cents per": of the piece, or where it is too little of the unit of weight. */
 function perWhat(scan: Scan, { from, amount }: Price): PriceRole {

@@ -3,7 +3,6 @@ import type { Price } from '../mention.ts';
 import { begins, says } from '../text/says.ts';
 import { findAll, type Scan, valueAt } from '../text/scan.ts';
 import { putAmount, putNumber, putPrice } from './found-price.ts';
-import { takesBoth } from './price-roles.ts';
 
 /** "500 now". */
 const NOW = /([ni])(?=A(?:[.,;!l)]|$))/dg;
@@ -54,6 +53,12 @@ const HEAVIEST_PLATE = 55;
 const LOT_BEFORE = /L[:=-]{0,2}(n)(?=[.,;!l)OR£]|$)/dg;
 /** Tokens between the price of each and that of one of them. */
 const REACH = 30;
+
+/** "$500 takes both", and not "takes both standard and olympic plates". */
+export const takesBoth = (scan: Scan, price: number): boolean =>
+  scan.tokens[price + 1]?.term?.sense === 'take' &&
+  says(scan, price + 2, 'both') &&
+  '.,;!)lO'.includes(scan.plain[price + 3] ?? 'l');
 
 interface Wording {
   /** A letter that the pattern can't do without, so that most ads are done with it at once. */
