@@ -101,7 +101,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
     'through|slit|cut|nick|gash|rip|rips|ripped|ripping|tear|tears|tore|torn|split|splits|splitting|crumbling|crumbles|peeling|peels|flaking|holes|hole|apart|shredded|shredding|disintegrating|perished|duct|patched|frayed|fraying|coming out',
   hub: 'hub|hubs|insert|inserts|center ring|centre ring|steel ring|metal ring|steel insert|bushing insert|inner ring|steel hub|metal hub',
   'comes-loose':
-    'split|splitting|delaminating|delaminated|separating|loose|popped|pops|out|separated|separates|detached|fell|falling|spinning',
+    'split|splitting|delaminating|delaminated|separating|loose|popped|pops|out|separated|separates|detached|fell|falling|spinning|turns a little|turns a bit|turns slightly|turns in|rotates a little|rotates in|moves a little|moves a bit|moves in|wobbles|wobbly|wiggles',
   turning: 'sleeve|sleeves|bearings|bearing|bushings|bushing|the ends|ends|end|both ends|both sleeves|one sleeve|one end',
   turns: 'spin|spins|spinning|turn|turns|turning|rotate|rotates|rotating|roll|rolls|go round|move|moves',
   sticks: 'stuck|sticks|sticky|stick|seized|frozen|jammed|gummed|binding|binds|locked',
