@@ -159,6 +159,7 @@ export function isAside(scan: Scan, at: number, fitted = true): boolean {
     ['storage', 'rack'].includes(scan.tokens[at - near.length + near.lastIndexOf('k')]?.term?.kind ?? '')
   )
     return true;
+  // "Plates for olympic bars", "1 lb pairs for olympic bar", but "$40 a pair for the bars".
   if (
     /w[am]{0,3}(?:(?:n\/)?n[-]?[f"'s]m?)?$/.test(near) &&
     !/M_{0,4}w[am]{0,3}$/.test(scan.letters.slice(Math.max(0, at - 6), at).join('')) &&

@@ -108,20 +108,20 @@ const twins = ({ asks, covers }: Sums, single: readonly Price[]): Price[] => {
   });
 };
 
-/** By how much the price of goods may be off what the rate of other goods would make of their weight. */
+/** The price of goods of another kind lies within so many times what the rate would make of their weight. */
 const NEAR_RATE = [0.4, 2.5] as const;
 
-/** "Iron 4x45 and 4x10, 75 cents a lb. Also 2x35 bumpers for $60": for goods that the rate is not for, and about as much as these are worth. */
+/** "Iron 4x45 and 4x10, 75 cents a lb. Also 2x35 bumpers for $60": for goods of a kind that the rate is not for, and about as much as these are worth. */
 function isForTheRest({ covers, live, totals }: Sums, rate: Price, price: Price): boolean {
   const own = covers.find((cover) => cover.price === price)?.drafts ?? [];
   const told = covers.filter((cover) => cover.price.role === rate.role).flatMap(({ drafts }) => drafts);
   // A rate in the title is for all that have no other price.
-  const rated = new Set(told.length > 0 ? told : live.filter((item) => !own.includes(item)));
-  if (rated.size === 0 || own.length === 0 || own.some((item) => rated.has(item))) return false;
-  const kinds = new Set([...rated].map(({ kind }) => kind));
-  const weighed = own.some(({ kind }) => kinds.has(kind)) ? null : weightOf(own, totals);
-  const share = weighed && price.amount / (rate.amount * inUnit(weighed.pounds, basisOf(rate)));
-  return share !== null && share >= NEAR_RATE[0] && share <= NEAR_RATE[1];
+  const rated = told.length > 0 ? told : live.filter((item) => !own.includes(item));
+  if (own.length === 0 || rated.length === 0 || own.some(({ kind }) => rated.some((item) => item.kind === kind))) return false;
+  const weight = weightOf(own, totals);
+  if (weight === null) return false;
+  const share = price.amount / (rate.amount * inUnit(weight.pounds, basisOf(rate)));
+  return share >= NEAR_RATE[0] && share <= NEAR_RATE[1];
 }
 
 /** A rate with other prices that it does not multiply out to: the price of the lot, or the prices of other goods. */

@@ -50,7 +50,8 @@ const isAlive = (group: number): boolean => {
   }
 };
 
-const SOME = 4;
+/** Steps that are confirmed before every other kill. */
+const CONFIRMED_FIRST = 4;
 
 type Found = Awaited<ReturnType<Window['storeTest']['dump']>>;
 
@@ -131,7 +132,8 @@ export async function killOften(
           failure = error;
         });
       // Every other kill comes once some steps are confirmed, however slow the machine; the others at any moment, also during the first write.
-      for (let waits = 0; round % 2 === 0 && count < SOME && failure === null && waits < 1000; waits += 1) await pause(10);
+      for (let waits = 0; round % 2 === 0 && count < CONFIRMED_FIRST && failure === null && waits < 1000; waits += 1)
+        await pause(10);
       await pause(chance() * longest);
       // What went wrong before the kill is a fault of the store; what goes wrong by it is meant.
       if (failure !== null) faults.push(`before kill ${round + 1}: ${failure instanceof Error ? failure.message : failure}`);

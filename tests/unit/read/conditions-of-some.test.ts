@@ -85,6 +85,8 @@ describe('told by a part and what it does', () => {
     ['Bumper plates 2x45 2x25. Steel insert on one of the 45s is loose. $200', 'bumper 45: split-hub 1'],
     ['Bumper plates, pair of 45s. One has a hub that came loose. $90', 'bumper 45: split-hub 1'],
     ['Bumper plates, pair of 15 kg. One of the 15s has a hub which turns a little in the rubber. $90', 'bumper 15: split-hub 1'],
+    ['Bumper 2 x 15 kg. Bei einer Scheibe dreht sich die Nabe nicht. 90 €', ''],
+    ['Bumper plates 2x45, hubs are tight and none wobbles. $90', ''],
     ['Bumper plates 2x45 2x25. Hubs split on the 45s. $150', 'bumper 45: split-hub'],
     ['Bumper plates 4x45. One has a loose steel hub. $150', 'bumper 45: split-hub 1'],
     ['Pair of 50 lb dumbbells, one head is loose. $40', 'dumbbell 50: wobbly'],

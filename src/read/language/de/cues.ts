@@ -93,7 +93,7 @@ export const CUES: Readonly<Record<CueName, string>> = {
   'comes-apart':
     'riss|risse|rissen|gerissen|eingerissen|aufgerissen|kaputt|durchgesessen|aufgeplatzt|geplatzt|loch|löcher|abgewetzt|zerfleddert|beschädigt|löst|geflickt|geklebt|abgeklebt|aufgescheuert|durchgescheuert',
   hub: 'innenring|stahlring|metallring|buchse|nabe|einsatz|stahlbuchse|metallbuchse|metalleinsatz|stahleinsatz',
-  'comes-loose': 'lose|locker|gelockert|gelöst|herausgefallen|rausgefallen|raus|heraus|löst|wackelt|dreht sich',
+  'comes-loose': 'lose|locker|gelockert|gelöst|herausgefallen|rausgefallen|raus|heraus|löst|wackelt',
   turning: 'hülse|hülsen|hantelaufnahme|hantelaufnahmen|aufnahmen|aufnahme|lager|enden|endhülsen',
   turns: 'dreht|drehen|rotieren|rotiert|laufen|läuft',
   sticks: 'fest|festgefressen|festgerostet|klemmt|klemmen|hakt|haken|schwergängig|blockiert|schwer',
